@@ -1,0 +1,157 @@
+package fuelwright.table;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Objects;
+
+/**
+ * A table over engine speed × load. Cells are numbered {@code loadIndex * speed.size() + speedIndex}; that order is the same whatever
+ * the orientation of the file it came from. Immutable; arrays are copied in and out.
+ */
+public final class Table {
+
+    /** Which way a file lays the table out. */
+    public enum Orientation {
+        /** One row for each engine speed, load across. */
+        SPEED_DOWN,
+        /** One row for each load, engine speed across. */
+        SPEED_ACROSS
+    }
+
+    /** A {@code key: value} line above the grid that the program doesn't interpret itself. */
+    public record Note(String key, String value) {}
+
+    private final Quantity quantity;
+    private final Axis speed;
+    private final Axis load;
+    private final double[] values;
+    private final List<Note> notes;
+    private final Orientation orientation;
+
+    /**
+     * @param values length {@code speed.size() * load.size()}, in cell order
+     * @throws IllegalArgumentException on a length mismatch or an engine-speed axis in the wrong place
+     */
+    public Table(Quantity quantity, Axis speed, Axis load, double[] values, List<Note> notes, Orientation orientation) {
+        if (values.length != speed.size() * load.size()) {
+            throw new IllegalArgumentException("values: " + values.length + ", needed " + speed.size() * load.size());
+        }
+        if (speed.kind() != Axis.Kind.ENGINE_SPEED || load.kind() == Axis.Kind.ENGINE_SPEED) {
+            throw new IllegalArgumentException("axes: " + speed.kind() + " × " + load.kind());
+        }
+        this.quantity = Objects.requireNonNull(quantity, "quantity");
+        this.speed = speed;
+        this.load = load;
+        this.values = values.clone();
+        this.notes = List.copyOf(notes);
+        this.orientation = Objects.requireNonNull(orientation, "orientation");
+    }
+
+    /** A table without notes, one row for each engine speed. */
+    public static Table of(Quantity quantity, Axis speed, Axis load, double[] values) {
+        return new Table(quantity, speed, load, values, List.of(), Orientation.SPEED_DOWN);
+    }
+
+    public Quantity quantity() {
+        return quantity;
+    }
+
+    public Axis speed() {
+        return speed;
+    }
+
+    public Axis load() {
+        return load;
+    }
+
+    public List<Note> notes() {
+        return notes;
+    }
+
+    public Orientation orientation() {
+        return orientation;
+    }
+
+    public int cells() {
+        return values.length;
+    }
+
+    public int cell(int loadIndex, int speedIndex) {
+        return loadIndex * speed.size() + speedIndex;
+    }
+
+    public int speedIndex(int cell) {
+        return cell % speed.size();
+    }
+
+    public int loadIndex(int cell) {
+        return cell / speed.size();
+    }
+
+    /** Engine speed at a cell, rpm. */
+    public double speedAt(int cell) {
+        return speed.at(speedIndex(cell));
+    }
+
+    /** Load at a cell, in the load axis' unit. */
+    public double loadAt(int cell) {
+        return load.at(loadIndex(cell));
+    }
+
+    public double at(int cell) {
+        return values[cell];
+    }
+
+    /** A copy of all cells, in cell order. */
+    public double[] toArray() {
+        return values.clone();
+    }
+
+    /** Bilinear interpolation with clamping at the edges, as control units do; NaN where an argument is NaN. */
+    public double value(double speedRpm, double loadValue) {
+        return Bilinear.interpolate(speed, load, values, speedRpm, loadValue);
+    }
+
+    /** The same axes, notes and orientation with other cells. */
+    public Table withValues(double[] cells) {
+        return new Table(quantity, speed, load, cells, notes, orientation);
+    }
+
+    /** The same axes and orientation with another quantity and no notes. */
+    public Table with(Quantity other, double[] cells) {
+        return new Table(other, speed, load, cells, List.of(), orientation);
+    }
+
+    public Table withNotes(List<Note> other) {
+        return new Table(quantity, speed, load, values, other, orientation);
+    }
+
+    public Table withOrientation(Orientation other) {
+        return new Table(quantity, speed, load, values, notes, other);
+    }
+
+    /** Whether the two tables have the same breakpoints on both axes. */
+    public boolean sameAxes(Table other) {
+        return speed.equals(other.speed) && load.equals(other.load);
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Table t
+                && t.quantity == quantity
+                && t.orientation == orientation
+                && sameAxes(t)
+                && Arrays.equals(t.values, values)
+                && t.notes.equals(notes);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(quantity, orientation, speed, load, notes, Arrays.hashCode(values));
+    }
+
+    @Override
+    public String toString() {
+        return quantity.words() + " " + speed.size() + "×" + load.size();
+    }
+}

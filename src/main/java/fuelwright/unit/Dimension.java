@@ -1,0 +1,19 @@
+package fuelwright.unit;
+
+/** What a unit measures. Each dimension has one canonical unit, the one that columns hold in memory. */
+public enum Dimension {
+    ENGINE_SPEED,
+    PERCENTAGE,
+    PRESSURE,
+    TEMPERATURE,
+    TIME,
+    ROAD_SPEED,
+    /** Air to fuel, canonically lambda: 1 is stoichiometric, above 1 is lean. */
+    MIXTURE,
+    VOLTAGE,
+    MASS_FLOW,
+    ANGLE,
+    TORQUE,
+    POWER,
+    NUMBER
+}

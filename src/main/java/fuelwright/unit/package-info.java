@@ -1,0 +1,4 @@
+/**
+ * Units as data. Entry class: {@link fuelwright.unit.Unit}. Knows nothing else of the program.
+ */
+package fuelwright.unit;
