@@ -46,7 +46,8 @@ public final class Axis {
         }
         for (int i = 0; i < breakpoints.length; i++) {
             if (!Double.isFinite(breakpoints[i]) || i > 0 && breakpoints[i] <= breakpoints[i - 1]) {
-                throw new IllegalArgumentException("breakpoints must be finite and ascending, got " + breakpoints[i] + " at " + i);
+                throw new IllegalArgumentException(
+                        "breakpoints must be finite and ascending, got " + breakpoints[i] + " at " + i);
             }
         }
         this.kind = kind;

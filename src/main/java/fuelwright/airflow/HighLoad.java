@@ -1,0 +1,28 @@
+package fuelwright.airflow;
+
+/**
+ * What counts as high load: manifold pressure, measured or modelled from bodies and engine speed, at or above 85 % of the barometer;
+ * where neither can be had, throttle at or above 60 % (common practice, no source). With big bodies a third of the throttle at low
+ * engine speed is already full load.
+ */
+public interface HighLoad {
+
+    /** Share of the barometer from which on load is high. */
+    double PRESSURE_SHARE = 0.85;
+
+    /** Throttle, %, from which on load is high where nothing better is known. */
+    double THROTTLE_PERCENT = 60;
+
+    /** Standard barometer, kPa (ISO 2533), where none was logged. */
+    double STANDARD_BAROMETER_KPA = 101.325;
+
+    /**
+     * Whether a moment of a ride, or a cell of a throttle-indexed table, is at high load.
+     *
+     * @param speedRpm engine speed, rpm
+     * @param throttlePercent throttle, %; NaN where unknown
+     * @param pressureKpa measured manifold pressure, kPa; NaN where there is none
+     * @param barometerKpa barometer, kPa; NaN where unknown: the standard one is taken
+     */
+    boolean at(double speedRpm, double throttlePercent, double pressureKpa, double barometerKpa);
+}

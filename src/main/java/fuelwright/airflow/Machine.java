@@ -1,0 +1,51 @@
+package fuelwright.airflow;
+
+import fuelwright.mixture.Fuel;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * What is known of the engine and the change to it. Everything but the fuel may be unknown; what can't be worked out then is said, not
+ * guessed.
+ *
+ * @param displacementCc swept volume of all cylinders, cm³
+ * @param bodies number of throttle bodies, at least 1
+ * @param before the body that the old table was made for
+ * @param after the body that is fitted now
+ * @param fuel what is in the tank
+ * @param redlineRpm highest engine speed, rpm
+ */
+public record Machine(
+        OptionalDouble displacementCc,
+        int bodies,
+        Optional<ThrottleBody> before,
+        Optional<ThrottleBody> after,
+        Fuel fuel,
+        OptionalDouble redlineRpm) {
+
+    public Machine {
+        Objects.requireNonNull(displacementCc, "displacementCc");
+        Objects.requireNonNull(before, "before");
+        Objects.requireNonNull(after, "after");
+        Objects.requireNonNull(fuel, "fuel");
+        Objects.requireNonNull(redlineRpm, "redlineRpm");
+        if (bodies < 1) {
+            throw new IllegalArgumentException("bodies " + bodies + " must be at least 1");
+        }
+        if (displacementCc.isPresent() && !(displacementCc.getAsDouble() > 0)) {
+            throw new IllegalArgumentException("displacementCc " + displacementCc.getAsDouble() + " must be above 0");
+        }
+    }
+
+    /** A machine of which only the fuel is known. */
+    public static Machine unknown() {
+        return new Machine(
+                OptionalDouble.empty(), 1, Optional.empty(), Optional.empty(), Fuel.PETROL, OptionalDouble.empty());
+    }
+
+    /** Whether enough is known to forecast what the change of bore does. */
+    public boolean hasBodyChange() {
+        return displacementCc.isPresent() && before.isPresent() && after.isPresent();
+    }
+}

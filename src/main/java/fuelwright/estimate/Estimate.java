@@ -1,0 +1,83 @@
+package fuelwright.estimate;
+
+import fuelwright.table.Table;
+import java.util.List;
+
+/**
+ * What each cell of a table needs, by the evidence and the prior: the natural log of the factor on its delivered fuel, the standard
+ * error of that log, and the independent readings behind it. Cell order is the table's. Immutable.
+ */
+public final class Estimate {
+
+    private final Table table;
+    private final double[] logFactors;
+    private final double[] uncertainties;
+    private final double[] independentReadings;
+    private final SensorFit sensor;
+    private final List<String> remarks;
+
+    /**
+     * @param table the table that is to be corrected
+     * @param logFactors ln of the factor for each cell
+     * @param uncertainties standard error of the above for each cell
+     * @param independentReadings for each cell, 0 where nobody rode
+     * @param sensor delay and lag used, and how sure they are
+     * @param remarks what was decided on the way, one sentence each
+     */
+    Estimate(
+            Table table,
+            double[] logFactors,
+            double[] uncertainties,
+            double[] independentReadings,
+            SensorFit sensor,
+            List<String> remarks) {
+        this.table = table;
+        this.logFactors = logFactors.clone();
+        this.uncertainties = uncertainties.clone();
+        this.independentReadings = independentReadings.clone();
+        this.sensor = sensor;
+        this.remarks = List.copyOf(remarks);
+    }
+
+    /** The table that is to be corrected. */
+    public Table table() {
+        return table;
+    }
+
+    /** Natural log of the factor that the cell's fuel needs. */
+    public double logFactor(int cell) {
+        return logFactors[cell];
+    }
+
+    /** Standard error of {@link #logFactor}. */
+    public double logUncertainty(int cell) {
+        return uncertainties[cell];
+    }
+
+    /** How much more fuel the cell needs, %: positive is lean. */
+    public double shortfallPercent(int cell) {
+        return 100 * Math.expm1(logFactors[cell]);
+    }
+
+    /** Standard error of {@link #shortfallPercent}, %. */
+    public double uncertaintyPercent(int cell) {
+        return 100 * Math.exp(logFactors[cell]) * uncertainties[cell];
+    }
+
+    /** Independent readings behind the cell; 0 where nobody rode it. */
+    public double independentReadings(int cell) {
+        return independentReadings[cell];
+    }
+
+    public Standing standing(int cell) {
+        return Standing.of(independentReadings[cell], uncertaintyPercent(cell));
+    }
+
+    public SensorFit sensor() {
+        return sensor;
+    }
+
+    public List<String> remarks() {
+        return remarks;
+    }
+}

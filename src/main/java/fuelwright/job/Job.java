@@ -1,0 +1,93 @@
+package fuelwright.job;
+
+import fuelwright.airflow.Machine;
+import fuelwright.estimate.ProposalSettings;
+import fuelwright.screen.ScreenSettings;
+import fuelwright.table.Table;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+
+/**
+ * Everything that the work on one machine consists of. Immutable: every change gives a new job, so undo is a stack of jobs.
+ *
+ * @param name what the user calls it
+ * @param machine what is known of engine and change
+ * @param fuelTable what the control unit holds now
+ * @param targetTable the lambda or AFR that each cell should give
+ * @param rides in the order in which they were made
+ * @param screens what counts
+ * @param proposal rules and decisions
+ */
+public record Job(
+        String name,
+        Machine machine,
+        Optional<Table> fuelTable,
+        Optional<Table> targetTable,
+        List<JobRide> rides,
+        ScreenSettings screens,
+        ProposalSettings proposal) {
+
+    public Job {
+        Objects.requireNonNull(name, "name");
+        Objects.requireNonNull(machine, "machine");
+        Objects.requireNonNull(fuelTable, "fuelTable");
+        Objects.requireNonNull(targetTable, "targetTable");
+        rides = List.copyOf(rides);
+        Objects.requireNonNull(screens, "screens");
+        Objects.requireNonNull(proposal, "proposal");
+    }
+
+    /** A job in which nothing is known yet. */
+    public static Job empty() {
+        return new Job(
+                "new job",
+                Machine.unknown(),
+                Optional.empty(),
+                Optional.empty(),
+                List.of(),
+                ScreenSettings.defaults(),
+                ProposalSettings.defaults());
+    }
+
+    public Job withName(String other) {
+        return new Job(other, machine, fuelTable, targetTable, rides, screens, proposal);
+    }
+
+    public Job withMachine(Machine other) {
+        return new Job(name, other, fuelTable, targetTable, rides, screens, proposal);
+    }
+
+    public Job withFuelTable(Table other) {
+        return new Job(name, machine, Optional.of(other), targetTable, rides, screens, proposal);
+    }
+
+    public Job withTargetTable(Table other) {
+        return new Job(name, machine, fuelTable, Optional.of(other), rides, screens, proposal);
+    }
+
+    public Job withRides(List<JobRide> other) {
+        return new Job(name, machine, fuelTable, targetTable, other, screens, proposal);
+    }
+
+    /** The job with one more ride at the end. */
+    public Job withRide(JobRide more) {
+        List<JobRide> all = new ArrayList<>(rides);
+        all.add(more);
+        return withRides(all);
+    }
+
+    public Job withScreens(ScreenSettings other) {
+        return new Job(name, machine, fuelTable, targetTable, rides, other, proposal);
+    }
+
+    public Job withProposal(ProposalSettings other) {
+        return new Job(name, machine, fuelTable, targetTable, rides, screens, other);
+    }
+
+    /** Whether there is enough for a proposal: both tables and a ride. */
+    public boolean isReady() {
+        return fuelTable.isPresent() && targetTable.isPresent() && !rides.isEmpty();
+    }
+}

@@ -1,0 +1,99 @@
+package fuelwright.ride;
+
+import fuelwright.issue.Issue;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * One log: equally long columns, loaded once, read-only. Row {@code i} was taken at {@code timeS().at(i)}; within a segment time never
+ * decreases; a new segment starts where the log restarted, and nothing is carried over from one segment to the next.
+ */
+public final class Ride {
+
+    private final String name;
+    private final Column timeS;
+    private final List<Channel> channels;
+    private final List<Integer> segmentStarts;
+    private final List<Issue> remarks;
+
+    /**
+     * @param name what the user calls it: the file's name without folder
+     * @param timeS seconds, finite, non-decreasing within a segment
+     * @param channels every column of the file other than time, in file order; at most one of each role but the mixtures and OTHER
+     * @param segmentStarts ascending row numbers, the first is 0
+     * @param remarks what was decided, skipped or doubted in reading
+     */
+    public Ride(String name, Column timeS, List<Channel> channels, List<Integer> segmentStarts, List<Issue> remarks) {
+        for (Channel channel : channels) {
+            if (channel.values().size() != timeS.size()) {
+                throw new IllegalArgumentException("channel " + channel.heading() + " has "
+                        + channel.values().size() + " rows, time has " + timeS.size());
+            }
+        }
+        if (segmentStarts.isEmpty() || segmentStarts.get(0) != 0) {
+            throw new IllegalArgumentException("segmentStarts " + segmentStarts + " must start with 0");
+        }
+        this.name = name;
+        this.timeS = timeS;
+        this.channels = List.copyOf(channels);
+        this.segmentStarts = List.copyOf(segmentStarts);
+        this.remarks = List.copyOf(remarks);
+    }
+
+    public String name() {
+        return name;
+    }
+
+    /** The number of rows. */
+    public int size() {
+        return timeS.size();
+    }
+
+    public Column timeS() {
+        return timeS;
+    }
+
+    public List<Channel> channels() {
+        return channels;
+    }
+
+    /** The row at which each segment starts, ascending, the first is 0. */
+    public List<Integer> segmentStarts() {
+        return segmentStarts;
+    }
+
+    /** What was decided, skipped or doubted in reading. */
+    public List<Issue> remarks() {
+        return remarks;
+    }
+
+    /** Seconds from the first to the last row, gaps and all, summed over segments. */
+    public double durationS() {
+        double sum = 0;
+        for (int s = 0; s < segmentStarts.size(); s++) {
+            int from = segmentStarts.get(s);
+            int to = s + 1 < segmentStarts.size() ? segmentStarts.get(s + 1) : size();
+            sum += to > from ? timeS.at(to - 1) - timeS.at(from) : 0;
+        }
+        return sum;
+    }
+
+    /** The channel of a role that is used, if the ride has one. */
+    public Optional<Channel> channel(Role role) {
+        return channels.stream()
+                .filter(c -> c.role() == role && c.confidence() != Channel.Confidence.LEFT_OUT)
+                .findFirst();
+    }
+
+    /** The canonical values of a role's channel, if the ride has one. */
+    public Optional<Column> column(Role role) {
+        return channel(role).map(Channel::values);
+    }
+
+    /** The measured mixtures that are used (lambda in memory), one for each sensor, in file order. */
+    public List<Channel> mixtures() {
+        return channels.stream()
+                .filter(c -> c.role().isMixture() && c.confidence() != Channel.Confidence.LEFT_OUT)
+                .toList();
+    }
+}

@@ -1,0 +1,83 @@
+package fuelwright.safety;
+
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.SortedSet;
+import java.util.TreeSet;
+
+/**
+ * A safety finding.
+ *
+ * @param rule the rule's fixed name, for instance {@code lean-under-load}; stable, used in files
+ * @param level how grave
+ * @param title a few words
+ * @param what what was found, with figures and units: one or two sentences
+ * @param todo what to do about it, one sentence
+ * @param cells the cells of the fuel table that it concerns, by number; may be empty
+ * @param moments where in the rides it was seen, worst first; may be empty
+ */
+public record Caution(
+        String rule,
+        Level level,
+        String title,
+        String what,
+        String todo,
+        SortedSet<Integer> cells,
+        List<Moment> moments) {
+
+    /** How grave a caution is. Declared from worst to least. */
+    public enum Level {
+        STOP("Stop"),
+        CHECK("Check"),
+        NOTE("Note");
+
+        private final String words;
+
+        Level(String words) {
+            this.words = words;
+        }
+
+        public String words() {
+            return words;
+        }
+    }
+
+    /**
+     * A stretch of a ride.
+     *
+     * @param ride index of the ride in the job
+     * @param rideName the ride's name
+     * @param startS start on the ride's clock, s
+     * @param lengthS how long, s
+     * @param worst the worst figure in it, in the rule's own unit (lambda for lean events)
+     * @param speedRpm engine speed at the worst moment, rpm
+     * @param load load at the worst moment, in the table's unit
+     */
+    public record Moment(
+            int ride, String rideName, double startS, double lengthS, double worst, double speedRpm, double load) {}
+
+    public Caution {
+        Objects.requireNonNull(rule, "rule");
+        Objects.requireNonNull(level, "level");
+        Objects.requireNonNull(title, "title");
+        Objects.requireNonNull(what, "what");
+        Objects.requireNonNull(todo, "todo");
+        cells = java.util.Collections.unmodifiableSortedSet(new TreeSet<>(cells));
+        moments = List.copyOf(moments);
+    }
+
+    public boolean isStop() {
+        return level == Level.STOP;
+    }
+
+    /** The first moment, which is the worst one. */
+    public Optional<Moment> worst() {
+        return moments.stream().findFirst();
+    }
+
+    /** One line: level, title, what. */
+    public String sentence() {
+        return level.words() + " · " + title + ": " + what;
+    }
+}
