@@ -1,0 +1,56 @@
+package fuelwright.estimate;
+
+/** A symmetric band matrix; only the lower triangle inside the band is kept. Mutable, not thread-safe. */
+final class SymmetricBand {
+
+    private final int order;
+    private final int halfBandwidth;
+    /** Row by row, element (i, j) at {@code i * (w + 1) + w - i + j}. */
+    private final double[] band;
+
+    SymmetricBand(int order, int halfBandwidth) {
+        if (order < 1 || halfBandwidth < 0) {
+            throw new IllegalArgumentException("order " + order + ", halfBandwidth " + halfBandwidth);
+        }
+        this.order = order;
+        this.halfBandwidth = Math.min(halfBandwidth, order - 1);
+        this.band = new double[order * (this.halfBandwidth + 1)];
+    }
+
+    int order() {
+        return order;
+    }
+
+    int halfBandwidth() {
+        return halfBandwidth;
+    }
+
+    /** Element (row, column) with column ≤ row; 0 outside the band. */
+    double at(int row, int column) {
+        return row - column > halfBandwidth ? 0 : band[row * (halfBandwidth + 1) + halfBandwidth - row + column];
+    }
+
+    /** Sets element (row, column) and its mirror, 0 ≤ row − column ≤ half-bandwidth. */
+    void set(int row, int column, double value) {
+        band[row * (halfBandwidth + 1) + halfBandwidth - row + column] = value;
+    }
+
+    /** Adds to element (row, column) and its mirror, 0 ≤ row − column ≤ half-bandwidth. */
+    void add(int row, int column, double value) {
+        band[row * (halfBandwidth + 1) + halfBandwidth - row + column] += value;
+    }
+
+    /** Adds {@code factor} times another matrix of the same shape. */
+    void add(SymmetricBand other, double factor) {
+        if (other.order != order || other.halfBandwidth != halfBandwidth) {
+            throw new IllegalArgumentException("shapes differ");
+        }
+        for (int i = 0; i < band.length; i++) {
+            band[i] += factor * other.band[i];
+        }
+    }
+
+    double[] copyOfBand() {
+        return band.clone();
+    }
+}
