@@ -96,4 +96,33 @@ public final class Ride {
                 .filter(c -> c.role().isMixture() && c.confidence() != Channel.Confidence.LEFT_OUT)
                 .toList();
     }
+
+    /**
+     * What the sensors say together: lambda of the mixed gas, row by row, over those sensors that have a reading. Exhaust gases of equal
+     * air mix linearly in 1/lambda. Empty where the ride has no mixture channel.
+     */
+    public Optional<Column> mixture() {
+        List<Channel> sensors = mixtures();
+        if (sensors.size() <= 1) {
+            return sensors.stream().findFirst().map(Channel::values);
+        }
+        double[] mixed = new double[size()];
+        for (int row = 0; row < mixed.length; row++) {
+            double sum = 0;
+            int count = 0;
+            for (Channel sensor : sensors) {
+                if (sensor.values().has(row)) {
+                    sum += 1 / sensor.values().at(row);
+                    count++;
+                }
+            }
+            mixed[row] = count == 0 ? Double.NaN : count / sum;
+        }
+        return Optional.of(Column.owning(mixed));
+    }
+
+    /** Whether the ride logged a fuel trim, short or long. */
+    public boolean hasTrims() {
+        return channel(Role.SHORT_TRIM).isPresent() || channel(Role.LONG_TRIM).isPresent();
+    }
 }

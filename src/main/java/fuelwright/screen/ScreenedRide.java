@@ -6,7 +6,7 @@ import java.util.Optional;
 /** A ride with the reason, if any, for which each row is kept out of the evidence. Immutable. */
 public final class ScreenedRide {
 
-    private static final byte COUNTS = -1;
+    static final byte COUNTS = -1;
     private static final Screen[] SCREENS = Screen.values();
 
     private final Ride ride;

@@ -1,0 +1,108 @@
+package fuelwright.screen;
+
+import fuelwright.ride.Channel;
+import fuelwright.ride.Column;
+import fuelwright.ride.Ride;
+import fuelwright.ride.Role;
+import fuelwright.table.Axis;
+import java.util.Arrays;
+import java.util.List;
+
+/** The columns that screens look at, as arrays; NaN throughout where the ride has no such channel. */
+final class Columns {
+
+    /** Throttle above the ride's smallest up to which it is called closed, %. */
+    private static final double CLOSED_PERCENT = 2;
+    /** Manifold pressure below which the engine is on the overrun where no throttle was logged, kPa. */
+    private static final double OVERRUN_KPA = 40;
+    /** Engine speed above which a closed throttle is an overrun, rpm. */
+    private static final double OVERRUN_RPM = 1200;
+
+    final double[] timeS;
+    final double[] speedRpm;
+    final double[] throttlePercent;
+    final double[] load;
+    final double[] lambda;
+    final double[] coolantC;
+    final double[] gear;
+    final int[] segmentStarts;
+    private final double[] pressureKpa;
+    private final double[] fuelCut;
+    private final double[] pulseS;
+    private final double[] shortTrim;
+    private final double[] longTrim;
+    private final boolean hasMixture;
+    private final double closedPercent;
+
+    Columns(Ride ride, Axis.Kind loadKind) {
+        timeS = ride.timeS().toArray();
+        speedRpm = values(ride, Role.ENGINE_SPEED);
+        throttlePercent = values(ride, Role.THROTTLE);
+        pressureKpa = values(ride, Role.MANIFOLD_PRESSURE);
+        load = loadKind == Axis.Kind.THROTTLE ? throttlePercent : pressureKpa;
+        lambda = ride.mixture().map(Column::toArray).orElseGet(() -> nothing(ride));
+        coolantC = values(ride, Role.COOLANT);
+        gear = values(ride, Role.GEAR);
+        fuelCut = values(ride, Role.FUEL_CUT);
+        pulseS = values(ride, Role.INJECTOR_PULSE);
+        shortTrim = values(ride, Role.SHORT_TRIM);
+        longTrim = values(ride, Role.LONG_TRIM);
+        hasMixture = ride.mixture().isPresent();
+        closedPercent = Arrays.stream(throttlePercent)
+                        .filter(v -> !Double.isNaN(v))
+                        .min()
+                        .orElse(Double.NaN)
+                + CLOSED_PERCENT;
+        List<Integer> starts = ride.segmentStarts();
+        segmentStarts = new int[starts.size() + 1];
+        for (int s = 0; s < starts.size(); s++) {
+            segmentStarts[s] = starts.get(s);
+        }
+        segmentStarts[starts.size()] = ride.size();
+    }
+
+    private static double[] values(Ride ride, Role role) {
+        return ride.channel(role).map(Channel::values).map(Column::toArray).orElseGet(() -> nothing(ride));
+    }
+
+    private static double[] nothing(Ride ride) {
+        double[] none = new double[ride.size()];
+        Arrays.fill(none, Double.NaN);
+        return none;
+    }
+
+    /** Whether the row says anything about the table: engine speed, load, and a mixture or, where the ride has none, a trim. */
+    boolean hasReading(int row) {
+        boolean reads = hasMixture ? lambda[row] > 0 : !Double.isNaN(shortTrim[row]) || !Double.isNaN(longTrim[row]);
+        return reads && !Double.isNaN(speedRpm[row]) && !Double.isNaN(load[row]);
+    }
+
+    boolean isFuelCutLogged(int row) {
+        return fuelCut[row] > 0.5 || pulseS[row] <= 0 && speedRpm[row] > OVERRUN_RPM;
+    }
+
+    /** Whether the throttle is closed (or the manifold nearly empty) well above idle. */
+    boolean isOverrun(int row) {
+        boolean closed = Double.isNaN(throttlePercent[row])
+                ? pressureKpa[row] < OVERRUN_KPA
+                : throttlePercent[row] <= closedPercent;
+        return closed && speedRpm[row] > OVERRUN_RPM;
+    }
+
+    /** Whether engine speed or load moved noticeably between two rows. */
+    boolean moved(int from, int to) {
+        return range(speedRpm, from, to) > 0.04 * Math.abs(speedRpm[from]) || range(load, from, to) > 2;
+    }
+
+    private static double range(double[] values, int from, int to) {
+        double least = Double.POSITIVE_INFINITY;
+        double most = Double.NEGATIVE_INFINITY;
+        for (int i = from; i < to; i++) {
+            if (!Double.isNaN(values[i])) {
+                least = Math.min(least, values[i]);
+                most = Math.max(most, values[i]);
+            }
+        }
+        return most - least;
+    }
+}

@@ -1,0 +1,197 @@
+package fuelwright.screen;
+
+import fuelwright.ride.Ride;
+import fuelwright.table.Axis;
+import java.util.Arrays;
+
+/**
+ * Decides for each row of a ride whether it is evidence. Every rule is one method that marks rows; a row keeps the first reason in the
+ * order of {@link Screen}. O(rows).
+ */
+public final class Screens {
+
+    /** Rates are taken over this time, so that a logger's last digit doesn't look like movement, s. */
+    private static final double RATE_SPAN_S = 0.25;
+    /** After quick movement, wall film and sensor need this long, s. */
+    private static final double SETTLING_S = 0.5;
+    /** A step of the clock beyond this is a gap, s. */
+    private static final double GAP_S = 1.0;
+    /** A stretch of lean readings up to this long, and this much leaner than what surrounds it, looks like a misfire. */
+    private static final double SPIKE_S = 0.5;
+
+    private static final double SPIKE_LAMBDA = 0.12;
+    /** How far outside the breakpoints, relative to the outermost, a reading may lie. */
+    private static final double OUTSIDE_SHARE = 0.15;
+
+    private final Columns c;
+    private final ScreenSettings settings;
+    private final byte[] reasons;
+
+    private Screens(Ride ride, ScreenSettings settings, Axis.Kind loadKind) {
+        this.c = new Columns(ride, loadKind);
+        this.settings = settings;
+        this.reasons = new byte[ride.size()];
+        Arrays.fill(reasons, ScreenedRide.COUNTS);
+    }
+
+    /**
+     * @param speed engine-speed axis of the table that the ride was made with
+     * @param load its load axis
+     */
+    public static ScreenedRide apply(Ride ride, ScreenSettings settings, Axis speed, Axis load) {
+        Screens screens = new Screens(ride, settings, load.kind());
+        screens.markAll(speed, load);
+        return new ScreenedRide(ride, screens.reasons);
+    }
+
+    private void markAll(Axis speed, Axis load) {
+        for (int i = 0; i < reasons.length; i++) {
+            mark(i, Screen.NO_READING, !c.hasReading(i));
+            mark(i, Screen.NOT_RUNNING, c.speedRpm[i] < settings.speedAtLeastRpm());
+            mark(i, Screen.TOO_COLD, c.coolantC[i] < settings.coolantAtLeastC());
+            mark(i, Screen.SENSOR_LIMIT, c.lambda[i] <= settings.lambdaFrom() || c.lambda[i] >= settings.lambdaTo());
+            mark(i, Screen.OUTSIDE_TABLE, isOutside(c.speedRpm[i], speed) || isOutside(c.load[i], load));
+        }
+        for (int s = 0; s + 1 < c.segmentStarts.length; s++) {
+            Segment segment = new Segment(c.segmentStarts[s], c.segmentStarts[s + 1]);
+            markTimeBase(segment);
+            markFuelCut(segment);
+            markFrozen(segment);
+            markMovement(segment, Screen.THROTTLE_MOVING, c.throttlePercent, settings.throttleRateAtMost(), false);
+            markMovement(segment, Screen.SPEED_MOVING, c.speedRpm, settings.speedRateAtMost(), true);
+            markGearChanges(segment);
+            markSpikes(segment);
+        }
+    }
+
+    /** Rows {@code from} to {@code to} exclusive, without a restart between them. */
+    private record Segment(int from, int to) {}
+
+    private void mark(int row, Screen screen, boolean applies) {
+        if (applies
+                && settings.isOn(screen)
+                && (reasons[row] == ScreenedRide.COUNTS || reasons[row] > screen.ordinal())) {
+            reasons[row] = (byte) screen.ordinal();
+        }
+    }
+
+    private static boolean isOutside(double value, Axis axis) {
+        return value < axis.first() * (1 - OUTSIDE_SHARE) || value > axis.last() * (1 + OUTSIDE_SHARE);
+    }
+
+    private void markTimeBase(Segment segment) {
+        double until = Double.NEGATIVE_INFINITY;
+        for (int i = segment.from + 1; i < segment.to; i++) {
+            double step = c.timeS[i] - c.timeS[i - 1];
+            if (step > GAP_S) {
+                until = c.timeS[i] + SETTLING_S;
+            }
+            mark(i, Screen.TIME_BASE, step < 0 || c.timeS[i] < until);
+        }
+    }
+
+    /**
+     * A cut is what a flag or a zero pulse says; without either, a closed throttle with a reading at the lean limit. Then the readings on
+     * the way there, back to the closing of the throttle, are the cut's doing too.
+     */
+    private void markFuelCut(Segment segment) {
+        double until = Double.NEGATIVE_INFINITY;
+        for (int i = segment.from; i < segment.to; i++) {
+            boolean told = c.isFuelCutLogged(i);
+            boolean seen = c.lambda[i] >= settings.lambdaTo() && c.isOverrun(i);
+            if (told || seen) {
+                until = c.timeS[i] + settings.afterFuelCutS();
+                mark(i, Screen.FUEL_CUT, true);
+            } else {
+                mark(i, Screen.AFTER_FUEL_CUT, c.timeS[i] < until);
+            }
+            if (seen) {
+                for (int k = i - 1; k >= segment.from && c.timeS[i] - c.timeS[k] < 1.0 && c.isOverrun(k); k--) {
+                    mark(k, Screen.FUEL_CUT, true);
+                }
+            }
+        }
+    }
+
+    /** A reading that never moves while the engine does; four times as long where the engine stands still as well. */
+    private void markFrozen(Segment segment) {
+        int start = segment.from;
+        for (int i = segment.from + 1; i <= segment.to; i++) {
+            if (i < segment.to && (c.lambda[i] == c.lambda[start] || Double.isNaN(c.lambda[i]))) {
+                continue;
+            }
+            double lengthS = c.timeS[i - 1] - c.timeS[start];
+            boolean engineMoved = c.moved(start, i);
+            if (lengthS > settings.frozenS() * (engineMoved ? 1 : 4)) {
+                for (int k = start; k < i; k++) {
+                    mark(k, Screen.SENSOR_FROZEN, true);
+                }
+            }
+            start = i;
+        }
+    }
+
+    /** Marks rows in and after movement that is faster than {@code most} a second, relative to the value or not. */
+    private void markMovement(Segment segment, Screen screen, double[] values, double most, boolean relative) {
+        double until = Double.NEGATIVE_INFINITY;
+        int back = segment.from;
+        for (int i = segment.from; i < segment.to; i++) {
+            while (c.timeS[i] - c.timeS[back] > RATE_SPAN_S && back < i - 1) {
+                back++;
+            }
+            double span = Math.max(c.timeS[i] - c.timeS[back], RATE_SPAN_S);
+            double change = relative ? Math.log(values[i] / values[back]) : values[i] - values[back];
+            if (Math.abs(change) / span > most) {
+                until = c.timeS[i] + SETTLING_S;
+            }
+            mark(i, screen, c.timeS[i] <= until);
+        }
+    }
+
+    private void markGearChanges(Segment segment) {
+        double until = Double.NEGATIVE_INFINITY;
+        for (int i = segment.from + 1; i < segment.to; i++) {
+            double before = c.gear[i - 1];
+            double now = c.gear[i];
+            if (!Double.isNaN(before) && !Double.isNaN(now) && before != now) {
+                until = c.timeS[i] + SETTLING_S;
+            }
+            mark(i, Screen.GEAR_CHANGE, c.timeS[i] <= until);
+        }
+    }
+
+    /** Short lean excursions from the readings around them, with a throttle that isn't moving: misfire reads lean. */
+    private void markSpikes(Segment segment) {
+        int i = segment.from;
+        int before = -1;
+        while (i < segment.to) {
+            if (Double.isNaN(c.lambda[i])) {
+                i++;
+                continue;
+            }
+            if (before >= 0
+                    && c.lambda[i] - c.lambda[before] > SPIKE_LAMBDA
+                    && c.timeS[i] - c.timeS[before] < SPIKE_S) {
+                int end = endOfSpike(before, i, segment.to);
+                for (int k = i; k < end; k++) {
+                    mark(k, Screen.SPIKE, true);
+                }
+                if (end > i) {
+                    i = end;
+                    continue;
+                }
+            }
+            before = i++;
+        }
+    }
+
+    /** The first row back near the level before the spike, or {@code start} where it doesn't come back in time. */
+    private int endOfSpike(int before, int start, int to) {
+        for (int k = start + 1; k < to && c.timeS[k] - c.timeS[start] <= SPIKE_S; k++) {
+            if (c.lambda[k] - c.lambda[before] < SPIKE_LAMBDA / 3) {
+                return k;
+            }
+        }
+        return start;
+    }
+}
