@@ -1,0 +1,204 @@
+package fuelwright.estimate;
+
+import fuelwright.airflow.Machine;
+import fuelwright.screen.ScreenedRide;
+import fuelwright.table.Quantity;
+import fuelwright.table.Table;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * From screened rides to what each cell needs: Gauss–Newton rounds of one evidence pass and one solve each, in which noise, delay, lag,
+ * wall film and smoothness are re-estimated. Deterministic.
+ */
+public final class Estimator {
+
+    private static final int ROUNDS = 5;
+    /** Delays and lags tried before the rounds, as multiples of the usual ones, so that the rounds start on the right slope. */
+    private static final double[] DELAY_TRIALS = {0.4, 0.7, 1, 1.5, 2.2, 3.2};
+
+    private static final double[] LAG_TRIALS = {0.5, 1, 2};
+
+    /**
+     * A ride with the table that was in the control unit.
+     *
+     * @param screened the ride
+     * @param madeWith the fuel table it was made with, same quantity and same kinds of axes as the table to be corrected
+     */
+    public record Source(ScreenedRide screened, Table madeWith) {}
+
+    private final Table table;
+    private final Table delivered;
+    private final List<Readings> readings = new ArrayList<>();
+    private final Prior prior;
+    private final List<NoiseModel> noise = new ArrayList<>();
+    private final int halfBandwidth;
+    private double[] cells;
+    private double[] nuisances = Nuisance.starts();
+    private Smoothness smoothness = Smoothness.usual();
+
+    /**
+     * @param table the fuel table that is to be corrected
+     * @param targetLambda target, as lambda
+     * @param deadTimeMs injector dead time contained in a pulse table, ms
+     */
+    public Estimator(Table table, Table targetLambda, List<Source> sources, Machine machine, double deadTimeMs) {
+        this.table = table;
+        double[] fuel = table.toArray();
+        for (int c = 0; c < fuel.length; c++) {
+            fuel[c] = table.quantity().delivered(fuel[c], deadTimeMs);
+        }
+        this.delivered = table.with(Quantity.MULTIPLIER, fuel);
+        for (Source source : sources) {
+            FlowModel flow = FlowModel.of(machine, source.madeWith(), deadTimeMs);
+            readings.add(Readings.of(source.screened(), source.madeWith(), targetLambda, flow, deadTimeMs));
+            noise.add(NoiseModel.start());
+        }
+        this.prior = Prior.unknown(table.cells());
+        this.cells = prior.mean().times(1);
+        this.halfBandwidth =
+                table.cells() <= 1024 ? table.cells() - 1 : 4 * table.speed().size();
+    }
+
+    /** Runs the whole estimate. */
+    public Estimate run() {
+        if (readings.stream().anyMatch(r -> r.measured)) {
+            searchDelay();
+        }
+        Posterior posterior = null;
+        for (int round = 0; round < ROUNDS; round++) {
+            measureNoise();
+            Sums sums = sums();
+            if (round == 1 || round == 3) {
+                smoothness = smoothness.chosen(sums, cells, nuisances, table, prior);
+            }
+            posterior = smoothness.posterior(sums, cells, nuisances, table, prior);
+            cells = posterior.cells();
+            nuisances = kept(posterior.nuisances());
+        }
+        Sums last = sums();
+        posterior = smoothness.posterior(last, cells, nuisances, table, prior);
+        return new Estimate(
+                table,
+                posterior.cells(),
+                posterior.cellUncertainties(),
+                last.independentReadings,
+                sensorFit(posterior),
+                List.of());
+    }
+
+    private static double[] kept(double[] values) {
+        double[] inside = values.clone();
+        for (Nuisance nuisance : List.of(Nuisance.FIXED_DELAY, Nuisance.CYCLES, Nuisance.GAS)) {
+            inside[nuisance.ordinal()] = Math.max(0, inside[nuisance.ordinal()]);
+        }
+        int lag = Nuisance.LAG.ordinal();
+        inside[lag] = Math.max(0.005, Math.min(1, inside[lag]));
+        return inside;
+    }
+
+    private void searchDelay() {
+        double[] best = nuisances;
+        double least = Double.POSITIVE_INFINITY;
+        for (double delay : DELAY_TRIALS) {
+            for (double lag : LAG_TRIALS) {
+                double[] trial = Nuisance.starts();
+                for (Nuisance part : List.of(Nuisance.FIXED_DELAY, Nuisance.CYCLES, Nuisance.GAS)) {
+                    trial[part.ordinal()] *= delay;
+                }
+                trial[Nuisance.LAG.ordinal()] *= lag;
+                nuisances = trial;
+                double deviance = smoothness
+                        .posterior(sums(), cells, nuisances, table, prior)
+                        .deviance();
+                if (deviance < least) {
+                    least = deviance;
+                    best = trial;
+                }
+            }
+        }
+        nuisances = best;
+    }
+
+    private Sums sums() {
+        Sums total = new Sums(table.cells(), halfBandwidth);
+        EvidencePass pass = new EvidencePass(delivered, cells, nuisances);
+        for (int i = 0; i < readings.size(); i++) {
+            Readings ride = readings.get(i);
+            NoiseModel model = noise.get(i);
+            pass.run(ride, (row, stepS, residual, film, lag, byNuisance) -> {
+                if (ride.screened.counts(row)) {
+                    double sd = model.sd(film);
+                    double independence = model.independence(stepS);
+                    double weight = independence * model.robustness(residual, film) / (sd * sd);
+                    total.add(lag.cells(), lag.shares(), lag.count(), byNuisance, residual, weight, independence);
+                }
+            });
+        }
+        return total;
+    }
+
+    private void measureNoise() {
+        EvidencePass pass = new EvidencePass(delivered, cells, nuisances);
+        for (int i = 0; i < readings.size(); i++) {
+            Readings ride = readings.get(i);
+            Residuals kept = new Residuals(ride.size());
+            pass.run(ride, (row, stepS, residual, film, lag, byNuisance) -> {
+                if (ride.screened.counts(row)) {
+                    kept.add(residual, film, row, stepS);
+                }
+            });
+            double least = ride.measured ? 2 * nuisances[Nuisance.LAG.ordinal()] : 2;
+            noise.set(i, kept.noise(least));
+        }
+    }
+
+    private SensorFit sensorFit(Posterior posterior) {
+        SensorModel model = Nuisance.sensor(nuisances);
+        double[] error = posterior.nuisanceUncertainties();
+        double delayError =
+                Math.hypot(error[Nuisance.FIXED_DELAY.ordinal()], 120.0 / 4000 * error[Nuisance.CYCLES.ordinal()]);
+        double lagError = error[Nuisance.LAG.ordinal()];
+        boolean identified = lagError < 0.5 * Nuisance.LAG.spread;
+        String words = String.format(
+                java.util.Locale.ROOT,
+                identified
+                        ? "delay %.0f ms at 4000 rpm and 15 g/s, sensor lag %.0f ms ± %.0f, found from the rides"
+                        : "delay %.0f ms at 4000 rpm and 15 g/s, sensor lag %.0f ms: mostly the usual figures, these rides can't tell",
+                1000 * model.delayS(4000, 15),
+                1000 * model.lagS(),
+                1000 * lagError);
+        return new SensorFit(model, identified, delayError, lagError, words);
+    }
+
+    /** Residuals of the readings that count, in time order. */
+    private static final class Residuals {
+        private final double[] residuals;
+        private final double[] films;
+        private final double[] stepsS;
+        private int count;
+        private int lastRow = -2;
+
+        Residuals(int most) {
+            residuals = new double[most];
+            films = new double[most];
+            stepsS = new double[most];
+        }
+
+        void add(double residual, double film, int row, double stepS) {
+            residuals[count] = residual;
+            films[count] = film;
+            stepsS[count] = row == lastRow + 1 || lastRow < 0 ? stepS : 10;
+            lastRow = row;
+            count++;
+        }
+
+        NoiseModel noise(double leastCorrelationS) {
+            return NoiseModel.of(
+                    java.util.Arrays.copyOf(residuals, count),
+                    java.util.Arrays.copyOf(films, count),
+                    java.util.Arrays.copyOf(stepsS, count),
+                    leastCorrelationS);
+        }
+    }
+}

@@ -1,0 +1,249 @@
+package fuelwright.estimate;
+
+import fuelwright.table.Bilinear;
+import fuelwright.table.Table;
+
+/**
+ * One pass over a ride: predicts every reading from cells and nuisances, with derivatives.
+ *
+ * <p>At the burnt moment u the mixture is z(u) = ln(commanded) + ln Σw·T − ln Σw·B: fuel needed T = B·exp(e) over fuel delivered, both
+ * interpolated as the control unit does. The derivative of z by cell c is w_c·T_c / Σw·T. The sensor shows z after its lag. Wall film:
+ * fuel per cycle against its own 0.4 s average shifts the mixture by a share X while it rises and falls (Aquino, SAE 810494). O(rows).
+ */
+final class EvidencePass {
+
+    /** Receives one reading; arrays are only valid during the call. */
+    interface Sink {
+        /**
+         * @param row row of the ride
+         * @param stepS time since the reading before, s
+         * @param residual ln of reading over prediction
+         * @param film how far fuelling is from its own average: a measure of how fast things move
+         * @param shares the cells that it depends on
+         * @param byNuisance derivatives by the nuisances
+         */
+        void reading(int row, double stepS, double residual, double film, LagFilter shares, double[] byNuisance);
+    }
+
+    /** Between rows further apart than this the path is followed in smaller steps, s. */
+    private static final double LONGEST_STEP_S = 0.03;
+    /** Rows further apart than this don't belong together, s. */
+    private static final double GAP_S = 1.0;
+    /** Time constant of the wall film, s: 0.2 to 1 s for a warm engine (value from memory). */
+    private static final double FILM_S = 0.4;
+    /** Lags after a restart before readings count. */
+    private static final double SETTLED_LAGS = 5;
+
+    private final Table current;
+    private final double[] needed;
+    private final double[] nuisances;
+    private final SensorModel measuredModel;
+
+    /** One end of a step: where the engine was at the burnt moment. */
+    private static final class Point {
+        final int[] cells = new int[4];
+        final double[] shares = new double[4];
+        double burntS;
+        double z;
+        double fuel;
+
+        void copy(Point other) {
+            System.arraycopy(other.cells, 0, cells, 0, 4);
+            System.arraycopy(other.shares, 0, shares, 0, 4);
+            burntS = other.burntS;
+            z = other.z;
+            fuel = other.fuel;
+        }
+    }
+
+    /**
+     * @param current delivered fuel in the table that is to be corrected
+     * @param logFactors the point around which to work, ln for each cell
+     * @param nuisances values in {@link Nuisance} order
+     */
+    EvidencePass(Table current, double[] logFactors, double[] nuisances) {
+        this.current = current;
+        this.needed = new double[current.cells()];
+        for (int c = 0; c < needed.length; c++) {
+            needed[c] = current.at(c) * Math.exp(logFactors[c]);
+        }
+        this.nuisances = nuisances.clone();
+        this.measuredModel = Nuisance.sensor(nuisances);
+    }
+
+    /** Visits every row with a reading, whether it counts or not, that has a settled past. */
+    void run(Readings readings, Sink sink) {
+        RideTrack track = readings.track;
+        for (int s = 0; s + 1 < track.segmentStarts.length; s++) {
+            new Segment(readings, track.segmentStarts[s], track.segmentStarts[s + 1]).run(sink);
+        }
+    }
+
+    private final class Segment {
+        private final Readings readings;
+        private final RideTrack track;
+        private final SensorModel model;
+        private final int from;
+        private final int to;
+        private final Moment moment;
+        private final Moment between;
+        private final LagFilter lag = new LagFilter(current.cells());
+        private final LagFilter slower = new LagFilter(0);
+        private final LagFilter film = new LagFilter(0);
+        private final Point here = new Point();
+        private final Point last = new Point();
+        private final double[] byNuisance = new double[Nuisance.COUNT];
+        private final int[] cells = new int[4];
+        private final double[] weights = new double[4];
+        private double lagged;
+        private double laggedSlower;
+        private double averageFuel;
+        private double opening;
+        private double closing;
+        private double lastOpening;
+        private double lastClosing;
+        private double slope;
+        private double lastSlope;
+        private double settledS;
+        private double beforeS;
+        private double lastRowS;
+
+        Segment(Readings readings, int from, int to) {
+            this.readings = readings;
+            this.track = readings.track;
+            this.model = readings.measured ? measuredModel : SensorModel.none();
+            this.from = from;
+            this.to = to;
+            this.moment = new Moment(track, readings.delivered.load().kind(), model, readings.flow, from, to);
+            this.between = new Moment(track, readings.delivered.load().kind(), model, readings.flow, from, to);
+        }
+
+        void run(Sink sink) {
+            boolean going = false;
+            double lastReadingS = Double.NaN;
+            for (int row = from; row < to; row++) {
+                double t = track.timeS[row];
+                if (!moment.goTo(row)) {
+                    going = false;
+                    continue;
+                }
+                double u = moment.burntS();
+                if (going && t - lastRowS <= GAP_S && t >= lastRowS) {
+                    going = advance(t - lastRowS, u);
+                } else {
+                    going = restart(u, t);
+                }
+                lastRowS = t;
+                double reading = readings.reading[row];
+                if (going && t >= settledS && !Double.isNaN(reading)) {
+                    double predicted = lagged + nuisanceTerms(row);
+                    double step = Double.isNaN(lastReadingS) || t - lastReadingS > GAP_S ? GAP_S : t - lastReadingS;
+                    lastReadingS = t;
+                    sink.reading(
+                            row, step, reading - predicted, Math.abs(opening) + Math.abs(closing), lag, byNuisance);
+                }
+            }
+        }
+
+        private boolean restart(double u, double t) {
+            between.seek(u);
+            if (!evaluate(here, u)) {
+                return false;
+            }
+            lag.restart(here.cells, here.shares);
+            lagged = here.z;
+            laggedSlower = here.z;
+            averageFuel = here.fuel;
+            opening = closing = lastOpening = lastClosing = slope = lastSlope = 0;
+            beforeS = u;
+            settledS = t + (from == 0 && t == track.timeS[0] ? 1 : SETTLED_LAGS) * model.lagS();
+            return true;
+        }
+
+        /** Follows the path from the burnt moment before to {@code u}, while the clock of the sensor moves on by {@code dtS}. */
+        private boolean advance(double dtS, double u) {
+            int steps = Math.max(1, (int) Math.ceil(dtS / LONGEST_STEP_S - 1e-9));
+            double step = dtS / steps;
+            lag.prepare(step, model.lagS());
+            slower.prepare(step, model.lagS() * 1.02);
+            for (int k = 1; k <= steps; k++) {
+                last.copy(here);
+                double at = beforeS + (u - beforeS) * k / steps;
+                if (!between.seek(at) || !evaluate(here, at)) {
+                    return false;
+                }
+                lag.nextShares(last.cells, last.shares, here.cells, here.shares);
+                lagged = lag.next(lagged, last.z, here.z);
+                laggedSlower = slower.next(laggedSlower, last.z, here.z);
+                followFilm(here.burntS - last.burntS);
+                double du = here.burntS - last.burntS;
+                double nowSlope = du > 1e-9 ? (here.z - last.z) / du : 0;
+                slope = lag.next(slope, lastSlope, nowSlope);
+                lastSlope = nowSlope;
+            }
+            beforeS = u;
+            return true;
+        }
+
+        private void followFilm(double du) {
+            film.prepare(Math.max(du, 0), FILM_S);
+            averageFuel = film.next(averageFuel, last.fuel, here.fuel);
+            double deviation = 1 - averageFuel / here.fuel;
+            double nowOpening = Math.max(0, deviation);
+            double nowClosing = Math.min(0, deviation);
+            opening = lag.next(opening, lastOpening, nowOpening);
+            closing = lag.next(closing, lastClosing, nowClosing);
+            lastOpening = nowOpening;
+            lastClosing = nowClosing;
+        }
+
+        /** Works out the mixture at the moment that {@code between} points to. */
+        private boolean evaluate(Point point, double u) {
+            double rpm = between.interpolate(track.speedRpm);
+            double load = between.interpolate(readings.load);
+            double commanded = between.interpolate(readings.commanded);
+            if (Double.isNaN(rpm) || Double.isNaN(load) || Double.isNaN(commanded)) {
+                return false;
+            }
+            Bilinear.locate(current.speed(), current.load(), rpm, load, point.cells, point.shares);
+            double sum = 0;
+            for (int k = 0; k < 4; k++) {
+                point.shares[k] *= needed[point.cells[k]];
+                sum += point.shares[k];
+            }
+            for (int k = 0; k < 4; k++) {
+                point.shares[k] /= sum;
+            }
+            double delivered = deliveredAt(rpm, load);
+            point.burntS = u;
+            point.z = commanded + Math.log(sum / delivered);
+            point.fuel = readings.timesPressure ? delivered * Math.max(load, 1) : delivered;
+            return true;
+        }
+
+        private double deliveredAt(double rpm, double load) {
+            Bilinear.locate(readings.delivered.speed(), readings.delivered.load(), rpm, load, cells, weights);
+            double sum = 0;
+            for (int k = 0; k < 4; k++) {
+                sum += weights[k] * readings.delivered.at(cells[k]);
+            }
+            return sum;
+        }
+
+        private double nuisanceTerms(int row) {
+            if (readings.measured) {
+                byNuisance[Nuisance.FIXED_DELAY.ordinal()] = -slope;
+                byNuisance[Nuisance.CYCLES.ordinal()] = -slope * 120 / moment.delaySpeedRpm();
+                byNuisance[Nuisance.GAS.ordinal()] = -slope / moment.delayFlow();
+                byNuisance[Nuisance.LAG.ordinal()] =
+                        model.lagS() > 1e-6 ? (laggedSlower - lagged) / (0.02 * model.lagS()) : -slope;
+            }
+            byNuisance[Nuisance.OPENING.ordinal()] = opening;
+            byNuisance[Nuisance.CLOSING.ordinal()] = closing;
+            byNuisance[Nuisance.WARM_UP.ordinal()] = readings.warmUp[row];
+            return nuisances[Nuisance.OPENING.ordinal()] * opening
+                    + nuisances[Nuisance.CLOSING.ordinal()] * closing
+                    + nuisances[Nuisance.WARM_UP.ordinal()] * readings.warmUp[row];
+        }
+    }
+}

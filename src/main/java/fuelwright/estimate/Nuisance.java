@@ -1,0 +1,49 @@
+package fuelwright.estimate;
+
+/**
+ * What shapes a reading besides the table, estimated together with the cells so that the cells don't take its blame. Each has a value
+ * to start from and a standard deviation that says how far the rides may move it (common practice, no source, unless said).
+ */
+enum Nuisance {
+    /** Constant part of the dead time, s. */
+    FIXED_DELAY(0.02, 0.03),
+    /** Engine cycles between fuelling and exhaust: 540 to 720 degrees of crank are 0.75 to 1. */
+    CYCLES(0.9, 0.2),
+    /** Exhaust gas between valve and sensor, g: a litre of pipe at 850 K holds 0.4 g (ideal gas). */
+    GAS(0.4, 0.4),
+    /** Sensor time constant, s: production broadband sensors 0.05 to 0.1 s (Sensors and Actuators B 120 (2006) 199). */
+    LAG(0.08, 0.05),
+    /** Wall film while fuelling rises: share X of Aquino, SAE 810494, less what accel enrichment makes up. */
+    OPENING(0, 0.3),
+    /** The same while fuelling falls. */
+    CLOSING(0, 0.3),
+    /** Enrichment left over between the working temperature and 90 °C, ln of lambda for each 20 K. */
+    WARM_UP(0, 0.01);
+
+    static final int COUNT = values().length;
+
+    final double start;
+    final double spread;
+
+    Nuisance(double start, double spread) {
+        this.start = start;
+        this.spread = spread;
+    }
+
+    static double[] starts() {
+        double[] all = new double[COUNT];
+        for (Nuisance nuisance : values()) {
+            all[nuisance.ordinal()] = nuisance.start;
+        }
+        return all;
+    }
+
+    /** The sensor model inside a vector of nuisances; what can't be negative is taken as 0. */
+    static SensorModel sensor(double[] nuisances) {
+        return new SensorModel(
+                Math.max(0, nuisances[FIXED_DELAY.ordinal()]),
+                Math.max(0, nuisances[CYCLES.ordinal()]),
+                Math.max(0, nuisances[GAS.ordinal()]),
+                Math.max(0, nuisances[LAG.ordinal()]));
+    }
+}

@@ -1,0 +1,202 @@
+package fuelwright.estimate;
+
+/**
+ * Penalised least squares of cells and nuisances together, in one factorisation. Each cell's ln factor is prior mean + smooth surface +
+ * its own departure:
+ *
+ * <p>minimise Σ w(r − J·δ)² + fᵀQf + ‖(e − m − f)/ν‖² + Σ((n − n₀)/s)² over surface f, cells e and nuisances n. The unknowns f and e
+ * are interleaved, so the matrix stays a band; the nuisances are a border, eliminated by their Schur complement. Uncertainties are exact
+ * posterior standard deviations. Twice the negative log marginal likelihood serves to choose how smooth (Rasmussen and Williams,
+ * Gaussian Processes for Machine Learning, 2006, eq. 5.8, in precision form). O(cells · band²).
+ */
+final class Posterior {
+
+    private final double[] cells;
+    private final double[] nuisances;
+    private final BandedCholesky factor;
+    private final double[][] borderSolved;
+    private final BandedCholesky borderFactor;
+    private final double deviance;
+
+    /**
+     * @param sums evidence around {@code pointCells}, {@code pointNuisances}
+     * @param precision of the smooth surface, cells × cells
+     * @param ownSpread standard deviation ν of each cell's own departure from the surface
+     * @param mean prior mean of each cell
+     */
+    Posterior(
+            Sums sums,
+            double[] pointCells,
+            double[] pointNuisances,
+            SymmetricBand precision,
+            double ownSpread,
+            double[] mean) {
+        int n = sums.cells;
+        int p = Nuisance.COUNT;
+        double own = 1 / (ownSpread * ownSpread);
+        SymmetricBand a = assemble(sums, precision, own);
+        double[] cellOffset = new double[n];
+        for (int c = 0; c < n; c++) {
+            cellOffset[c] = pointCells[c] - mean[c];
+        }
+        double[] nuisanceOffset = new double[p];
+        double[] start = Nuisance.starts();
+        for (int q = 0; q < p; q++) {
+            nuisanceOffset[q] = pointNuisances[q] - start[q];
+        }
+        double[] shifted = sums.cellCell.order() == 0 ? cellOffset : times(sums.cellCell, cellOffset);
+        double[] rhs = new double[2 * n];
+        double[] borderRhs = sums.nuisanceResidual.clone();
+        double[][] border = new double[p][2 * n];
+        double constant = sums.residualResidual;
+        for (int c = 0; c < n; c++) {
+            double linear = sums.cellResidual[c];
+            double cross = 0;
+            for (int q = 0; q < p; q++) {
+                double b = sums.cellNuisance[c][q];
+                border[q][2 * c + 1] = b;
+                cross += b * nuisanceOffset[q];
+                borderRhs[q] += b * cellOffset[c];
+            }
+            rhs[2 * c + 1] = linear + shifted[c] + cross;
+            constant += cellOffset[c] * (2 * linear + shifted[c] + 2 * cross);
+        }
+        for (int q = 0; q < p; q++) {
+            double full = 0;
+            for (int r = 0; r < p; r++) {
+                full += sums.nuisanceNuisance[q][r] * nuisanceOffset[r];
+            }
+            borderRhs[q] += full;
+            constant += nuisanceOffset[q] * (2 * sums.nuisanceResidual[q] + full);
+        }
+
+        factor = BandedCholesky.of(a);
+        borderSolved = new double[p][];
+        SymmetricBand schur = new SymmetricBand(p, p - 1);
+        for (int q = 0; q < p; q++) {
+            borderSolved[q] = factor.solve(border[q]);
+            double spread = Nuisance.values()[q].spread;
+            for (int r = 0; r <= q; r++) {
+                double value = sums.nuisanceNuisance[q][r] - dot(border[r], borderSolved[q]);
+                schur.set(q, r, value + (q == r ? 1 / (spread * spread) : 0));
+            }
+        }
+        borderFactor = BandedCholesky.of(schur);
+        double[] plain = factor.solve(rhs);
+        double[] reduced = borderRhs.clone();
+        for (int q = 0; q < p; q++) {
+            reduced[q] -= dot(border[q], plain);
+        }
+        double[] shift = borderFactor.solve(reduced);
+        cells = mean.clone();
+        double fitted = dot(borderRhs, shift);
+        for (int i = 0; i < 2 * n; i++) {
+            double value = plain[i];
+            for (int q = 0; q < p; q++) {
+                value -= borderSolved[q][i] * shift[q];
+            }
+            fitted += rhs[i] * value;
+            if (i % 2 == 1) {
+                cells[i / 2] += value;
+            }
+        }
+        nuisances = start;
+        for (int q = 0; q < p; q++) {
+            nuisances[q] += shift[q];
+        }
+        deviance = constant
+                - fitted
+                + factor.logDeterminant()
+                + borderFactor.logDeterminant()
+                - BandedCholesky.of(precision).logDeterminant()
+                - n * Math.log(own);
+    }
+
+    private static SymmetricBand assemble(Sums sums, SymmetricBand precision, double own) {
+        int n = sums.cells;
+        int width = Math.max(precision.halfBandwidth(), reach(sums.cellCell));
+        SymmetricBand a = new SymmetricBand(2 * n, 2 * width + 1);
+        for (int i = 0; i < n; i++) {
+            for (int j = Math.max(0, i - width); j <= i; j++) {
+                a.set(2 * i, 2 * j, precision.at(i, j) + (i == j ? own : 0));
+                a.set(2 * i + 1, 2 * j + 1, sums.cellCell.at(i, j) + (i == j ? own : 0));
+            }
+            a.set(2 * i + 1, 2 * i, -own);
+        }
+        return a;
+    }
+
+    /** The half-bandwidth that is really used. */
+    private static int reach(SymmetricBand matrix) {
+        for (int d = matrix.halfBandwidth(); d > 0; d--) {
+            for (int i = d; i < matrix.order(); i++) {
+                if (matrix.at(i, i - d) != 0) {
+                    return d;
+                }
+            }
+        }
+        return 0;
+    }
+
+    private static double[] times(SymmetricBand matrix, double[] x) {
+        int n = matrix.order();
+        int w = matrix.halfBandwidth();
+        double[] y = new double[n];
+        for (int i = 0; i < n; i++) {
+            for (int j = Math.max(0, i - w); j < i; j++) {
+                double a = matrix.at(i, j);
+                y[i] += a * x[j];
+                y[j] += a * x[i];
+            }
+            y[i] += matrix.at(i, i) * x[i];
+        }
+        return y;
+    }
+
+    private static double dot(double[] x, double[] y) {
+        double sum = 0;
+        for (int i = 0; i < x.length; i++) {
+            sum += x[i] * y[i];
+        }
+        return sum;
+    }
+
+    /** Posterior mean of each cell's ln factor. */
+    double[] cells() {
+        return cells.clone();
+    }
+
+    /** Posterior mean of the nuisances. */
+    double[] nuisances() {
+        return nuisances.clone();
+    }
+
+    /** Twice the negative log marginal likelihood, but for a constant that doesn't depend on the prior. */
+    double deviance() {
+        return deviance;
+    }
+
+    /** Posterior standard deviation of each cell's ln factor. */
+    double[] cellUncertainties() {
+        SymmetricBand inverse = factor.inverseInBand();
+        double[] sd = new double[cells.length];
+        for (int c = 0; c < sd.length; c++) {
+            double[] b = new double[Nuisance.COUNT];
+            for (int q = 0; q < b.length; q++) {
+                b[q] = borderSolved[q][2 * c + 1];
+            }
+            sd[c] = Math.sqrt(inverse.at(2 * c + 1, 2 * c + 1) + dot(b, borderFactor.solve(b)));
+        }
+        return sd;
+    }
+
+    /** Posterior standard deviation of the nuisances. */
+    double[] nuisanceUncertainties() {
+        SymmetricBand inverse = borderFactor.inverseInBand();
+        double[] sd = new double[Nuisance.COUNT];
+        for (int q = 0; q < sd.length; q++) {
+            sd[q] = Math.sqrt(inverse.at(q, q));
+        }
+        return sd;
+    }
+}

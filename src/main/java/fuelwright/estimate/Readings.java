@@ -1,0 +1,99 @@
+package fuelwright.estimate;
+
+import fuelwright.ride.Column;
+import fuelwright.ride.Role;
+import fuelwright.screen.ScreenedRide;
+import fuelwright.table.Axis;
+import fuelwright.table.Quantity;
+import fuelwright.table.Table;
+import java.util.Arrays;
+
+/**
+ * One screened ride made ready for the fit: where the engine was, what it was told to burn, and what was read, row by row. Natural logs
+ * throughout. What the table had to do with a row is worked out by {@link EvidencePass}.
+ */
+final class Readings {
+
+    /** Coolant from which on no warm-up enrichment is left, °C, and the unit of what is left below it, K. */
+    private static final double WARM_C = 90;
+
+    private static final double WARM_UNIT_K = 20;
+
+    final ScreenedRide screened;
+    final RideTrack track;
+    /** Delivered fuel in each cell of the table that the ride was made with. */
+    final Table delivered;
+
+    final double[] load;
+    /** ln of the target lambda, less ln of both trims. */
+    final double[] commanded;
+    /** ln of the lambda that was read, NaN where none was; where the ride has trims only, ln of the target. */
+    final double[] reading;
+    /** Warm-up enrichment that may be left, in units of {@link Nuisance#WARM_UP}. */
+    final double[] warmUp;
+    /** Whether lambda was measured; otherwise the trims are the reading, with neither delay nor lag. */
+    final boolean measured;
+    /** Whether delivered fuel is to be multiplied by manifold pressure to give fuel per cycle. */
+    final boolean timesPressure;
+
+    final FlowModel flow;
+
+    private Readings(ScreenedRide screened, Table madeWith, Table targetLambda, FlowModel flow, double deadTimeMs) {
+        this.screened = screened;
+        this.track = RideTrack.of(screened.ride());
+        this.load = track.load(madeWith.load().kind());
+        this.flow = flow;
+        Quantity quantity = madeWith.quantity();
+        double[] fuel = madeWith.toArray();
+        for (int c = 0; c < fuel.length; c++) {
+            fuel[c] = quantity.delivered(fuel[c], deadTimeMs);
+        }
+        this.delivered = madeWith.with(Quantity.MULTIPLIER, fuel);
+        this.timesPressure =
+                madeWith.load().kind() == Axis.Kind.MANIFOLD_PRESSURE && quantity != Quantity.INJECTOR_PULSE;
+        this.measured = screened.ride().mixture().isPresent();
+        int n = track.size();
+        this.commanded = new double[n];
+        double[] shortTrim = track.bridged(Role.SHORT_TRIM);
+        double[] longTrim = track.bridged(Role.LONG_TRIM);
+        double[] targetLoad = track.load(targetLambda.load().kind());
+        double[] target = new double[n];
+        for (int i = 0; i < n; i++) {
+            target[i] = Math.log(targetLambda.value(track.speedRpm[i], targetLoad[i]));
+            commanded[i] = target[i] - lnTrim(shortTrim[i]) - lnTrim(longTrim[i]);
+        }
+        this.reading = screened.ride().mixture().map(Column::toArray).orElse(target);
+        if (measured) {
+            for (int i = 0; i < n; i++) {
+                reading[i] = reading[i] > 0 ? Math.log(reading[i]) : Double.NaN;
+            }
+        }
+        this.warmUp = track.bridged(Role.COOLANT);
+        for (int i = 0; i < n; i++) {
+            warmUp[i] = Double.isNaN(warmUp[i]) ? 0 : Math.max(0, (WARM_C - warmUp[i]) / WARM_UNIT_K);
+        }
+    }
+
+    /**
+     * @param madeWith the fuel table that was in the control unit
+     * @param targetLambda target, as lambda
+     */
+    static Readings of(ScreenedRide screened, Table madeWith, Table targetLambda, FlowModel flow, double deadTimeMs) {
+        return new Readings(screened, madeWith, targetLambda, flow, deadTimeMs);
+    }
+
+    private static double lnTrim(double percent) {
+        return Double.isNaN(percent) ? 0 : Math.log1p(percent / 100);
+    }
+
+    int size() {
+        return track.size();
+    }
+
+    /** A fresh array of one value for each row. */
+    double[] filled(double value) {
+        double[] all = new double[size()];
+        Arrays.fill(all, value);
+        return all;
+    }
+}

@@ -1,0 +1,84 @@
+package fuelwright.estimate;
+
+import fuelwright.table.Table;
+import org.apache.commons.math3.analysis.MultivariateFunction;
+import org.apache.commons.math3.optim.InitialGuess;
+import org.apache.commons.math3.optim.MaxEval;
+import org.apache.commons.math3.optim.PointValuePair;
+import org.apache.commons.math3.optim.SimpleValueChecker;
+import org.apache.commons.math3.optim.nonlinear.scalar.GoalType;
+import org.apache.commons.math3.optim.nonlinear.scalar.ObjectiveFunction;
+import org.apache.commons.math3.optim.nonlinear.scalar.noderiv.NelderMeadSimplex;
+import org.apache.commons.math3.optim.nonlinear.scalar.noderiv.SimplexOptimizer;
+
+/**
+ * How smooth the surface is and how far the forecast is trusted: chosen from the rides by marginal likelihood, held near sensible values
+ * by a prior of its own and inside bounds, because a ride says nothing about places where nobody rode.
+ *
+ * @param spread factor on the prior's spread
+ * @param rangeSpeed correlation range in ln(rpm)
+ * @param rangeLoad correlation range in the load coordinate
+ * @param own standard deviation of a cell's own departure from the surface
+ * @param trust factor on the prior's mean
+ */
+record Smoothness(double spread, double rangeSpeed, double rangeLoad, double own, double trust) {
+
+    /** Logarithms of the middle, and their standard deviations; the last is not a logarithm. */
+    private static final double[] MIDDLE = {0, Math.log(1.0), Math.log(1.2), Math.log(0.008), 1};
+
+    private static final double[] WIDTH = {0.4, 0.35, 0.35, 0.5, 0.3};
+    private static final double BOUND = 2.5;
+
+    static Smoothness usual() {
+        return of(MIDDLE);
+    }
+
+    private static Smoothness of(double[] x) {
+        return new Smoothness(Math.exp(x[0]), Math.exp(x[1]), Math.exp(x[2]), Math.exp(x[3]), x[4]);
+    }
+
+    private double[] toPoint() {
+        return new double[] {Math.log(spread), Math.log(rangeSpeed), Math.log(rangeLoad), Math.log(own), trust};
+    }
+
+    /** The posterior with this smoothness. */
+    Posterior posterior(Sums sums, double[] pointCells, double[] pointNuisances, Table table, Prior prior) {
+        SymmetricBand precision = SmoothPrior.precision(
+                table.speed(),
+                table.load(),
+                rangeSpeed,
+                rangeLoad,
+                prior.spread().times(spread));
+        return new Posterior(
+                sums, pointCells, pointNuisances, precision, own, prior.mean().times(trust));
+    }
+
+    /** The most plausible smoothness for this evidence, by simplex search from here. */
+    Smoothness chosen(Sums sums, double[] pointCells, double[] pointNuisances, Table table, Prior prior) {
+        MultivariateFunction deviance = x -> {
+            double penalty = 0;
+            double[] bounded = x.clone();
+            for (int i = 0; i < x.length; i++) {
+                double off = (x[i] - MIDDLE[i]) / WIDTH[i];
+                penalty += off * off;
+                bounded[i] = MIDDLE[i] + WIDTH[i] * Math.max(-BOUND, Math.min(BOUND, off));
+            }
+            return penalty
+                    + of(bounded)
+                            .posterior(sums, pointCells, pointNuisances, table, prior)
+                            .deviance();
+        };
+        double[] steps = WIDTH.clone();
+        if (!prior.forecast()) {
+            steps[4] = 1e-9;
+        }
+        PointValuePair best = new SimplexOptimizer(new SimpleValueChecker(-1, 0.05))
+                .optimize(
+                        new MaxEval(400),
+                        new ObjectiveFunction(deviance),
+                        GoalType.MINIMIZE,
+                        new InitialGuess(toPoint()),
+                        new NelderMeadSimplex(steps));
+        return of(best.getPoint());
+    }
+}

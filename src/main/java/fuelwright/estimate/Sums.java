@@ -1,0 +1,96 @@
+package fuelwright.estimate;
+
+/**
+ * Evidence as sums that add up over rides, blocks and cores: the normal equations of weighted residuals r with derivatives J by the
+ * cells (band) and by the nuisances (border), around one point. Mutable, not thread-safe.
+ */
+final class Sums {
+
+    final int cells;
+    /** Σ w·Jc·Jcᵀ, cells × cells. */
+    final SymmetricBand cellCell;
+    /** Σ w·Jc·Jnᵀ, cells × nuisances. */
+    final double[][] cellNuisance;
+    /** Σ w·Jn·Jnᵀ. */
+    final double[][] nuisanceNuisance = new double[Nuisance.COUNT][Nuisance.COUNT];
+    /** Σ w·Jc·r. */
+    final double[] cellResidual;
+    /** Σ w·Jn·r. */
+    final double[] nuisanceResidual = new double[Nuisance.COUNT];
+    /** Independent readings of each cell. */
+    final double[] independentReadings;
+    /** Σ w·r². */
+    double residualResidual;
+    /** Number of readings. */
+    int readings;
+
+    Sums(int cells, int halfBandwidth) {
+        this.cells = cells;
+        this.cellCell = new SymmetricBand(cells, halfBandwidth);
+        this.cellNuisance = new double[cells][Nuisance.COUNT];
+        this.cellResidual = new double[cells];
+        this.independentReadings = new double[cells];
+    }
+
+    /** Adds {@code factor} times another evidence around the same point. */
+    void add(Sums other, double factor) {
+        cellCell.add(other.cellCell, factor);
+        for (int c = 0; c < cells; c++) {
+            cellResidual[c] += factor * other.cellResidual[c];
+            independentReadings[c] += factor * other.independentReadings[c];
+            for (int p = 0; p < Nuisance.COUNT; p++) {
+                cellNuisance[c][p] += factor * other.cellNuisance[c][p];
+            }
+        }
+        for (int p = 0; p < Nuisance.COUNT; p++) {
+            nuisanceResidual[p] += factor * other.nuisanceResidual[p];
+            for (int q = 0; q < Nuisance.COUNT; q++) {
+                nuisanceNuisance[p][q] += factor * other.nuisanceNuisance[p][q];
+            }
+        }
+        residualResidual += factor * other.residualResidual;
+        readings += (int) Math.round(factor * other.readings);
+    }
+
+    /**
+     * Adds one reading.
+     *
+     * @param nodes cells that it depends on, the first {@code count}
+     * @param shares derivatives by them
+     * @param byNuisance derivatives by the nuisances
+     * @param residual reading less prediction
+     * @param weight 1/variance, robust and independence factors included
+     * @param independence how much of an independent reading it is, from 0 to 1
+     */
+    void add(
+            int[] nodes,
+            double[] shares,
+            int count,
+            double[] byNuisance,
+            double residual,
+            double weight,
+            double independence) {
+        for (int a = 0; a < count; a++) {
+            int na = nodes[a];
+            double wa = weight * shares[a];
+            for (int b = 0; b <= a; b++) {
+                int nb = nodes[b];
+                cellCell.add(Math.max(na, nb), Math.min(na, nb), wa * shares[b]);
+            }
+            cellResidual[na] += wa * residual;
+            independentReadings[na] += independence * shares[a];
+            double[] row = cellNuisance[na];
+            for (int p = 0; p < Nuisance.COUNT; p++) {
+                row[p] += wa * byNuisance[p];
+            }
+        }
+        for (int p = 0; p < Nuisance.COUNT; p++) {
+            nuisanceResidual[p] += weight * byNuisance[p] * residual;
+            for (int q = 0; q < Nuisance.COUNT; q++) {
+                nuisanceNuisance[p][q] += weight * byNuisance[p] * byNuisance[q];
+            }
+        }
+        residualResidual += weight * residual * residual;
+        readings++;
+    }
+}
