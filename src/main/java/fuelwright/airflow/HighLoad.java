@@ -25,4 +25,28 @@ public interface HighLoad {
      * @param barometerKpa barometer, kPa; NaN where unknown: the standard one is taken
      */
     boolean at(double speedRpm, double throttlePercent, double pressureKpa, double barometerKpa);
+
+    /**
+     * The rule for a machine. Either evidence suffices: a measured pressure, or the throttle; whichever says more counts. The throttle is
+     * judged by the intake model where displacement and the body fitted now are known, else by {@link #THROTTLE_PERCENT}. A moment of
+     * which neither pressure nor throttle is known isn't high load. Thread-safe and cheap: called for every reading.
+     */
+    static HighLoad of(Machine machine) {
+        if (machine.displacementCc().isEmpty() || machine.after().isEmpty()) {
+            return byThrottle();
+        }
+        return new ModelledHighLoad(BypassAir.intake(machine, machine.after().get()));
+    }
+
+    /** The rule where neither bodies nor displacement are known. */
+    static HighLoad byThrottle() {
+        return (speedRpm, throttlePercent, pressureKpa, barometerKpa) ->
+                measured(pressureKpa, barometerKpa) || throttlePercent >= THROTTLE_PERCENT;
+    }
+
+    /** Whether a measured pressure alone says high load; false where there is none. */
+    static boolean measured(double pressureKpa, double barometerKpa) {
+        double barometer = barometerKpa > 0 ? barometerKpa : STANDARD_BAROMETER_KPA;
+        return pressureKpa >= PRESSURE_SHARE * barometer;
+    }
 }

@@ -18,8 +18,26 @@ public final class Table {
         SPEED_ACROSS
     }
 
-    /** A {@code key: value} line above the grid that the program doesn't interpret itself. */
-    public record Note(String key, String value) {}
+    /**
+     * A {@code key: value} line above the grid that the program doesn't interpret itself. Line breaks become blanks and blanks at the
+     * ends go, so that a note is always one line.
+     *
+     * @param key without colon; empty for a remark of its own
+     */
+    public record Note(String key, String value) {
+
+        public Note {
+            key = oneLine(key);
+            value = oneLine(value);
+            if (key.indexOf(':') >= 0) {
+                throw new IllegalArgumentException("key " + key + " must not contain a colon");
+            }
+        }
+
+        private static String oneLine(String text) {
+            return text.replaceAll("[\\r\\n]+", " ").strip();
+        }
+    }
 
     private final Quantity quantity;
     private final Axis speed;

@@ -1,0 +1,71 @@
+package fuelwright.airflow;
+
+import java.util.function.BiFunction;
+
+/**
+ * What a bore forecast can't know. Each is taken as uniform over a stated range; both ends are tried, and half the larger effect's range
+ * over √3 is its share of the standard uncertainty (the rule for rectangular distributions of the Guide to the Expression of
+ * Uncertainty in Measurement, JCGM 100:2008, 4.3.7, from memory).
+ */
+enum ForecastUnknown {
+    /** Bypass area of both, a quarter to four times: reaches what was found on a two-wheeler, bypass equal to plate at 12 % opening. */
+    BYPASS(Pair.each((m, s) -> m.withBypassMm2(m.bypassMm2() * Math.pow(4, s)))),
+    /** How the new idle was set: bypass of the new body over the old one's, two thirds to one and a half. */
+    IDLE_RESET(Pair.after((m, s) -> m.withBypassMm2(m.bypassMm2() * Math.pow(1.5, s)))),
+    /** Closed angle of the old body, ± 2.5°. */
+    CLOSED_ANGLE_BEFORE(Pair.before((m, s) -> m.withBody(closedBy(m.body(), 2.5 * s)))),
+    /** Closed angle of the new body, ± 2.5°. */
+    CLOSED_ANGLE_AFTER(Pair.after((m, s) -> m.withBody(closedBy(m.body(), 2.5 * s)))),
+    /** Angle at 100 % of the old body, ± 4°. */
+    OPEN_ANGLE_BEFORE(Pair.before((m, s) -> m.withBody(openBy(m.body(), 4 * s)))),
+    /** Angle at 100 % of the new body, ± 4°. */
+    OPEN_ANGLE_AFTER(Pair.after((m, s) -> m.withBody(openBy(m.body(), 4 * s)))),
+    /** Volumetric efficiency over discharge coefficient, ± 30 %. */
+    FILLING(Pair.each((m, s) -> m.withFilling(m.filling().scaled(1 + 0.3 * s)))),
+    /** Discharge coefficient of the new body over the old one's, ± 6 %. */
+    DISCHARGE(Pair.after((m, s) -> m.withDischargeCoefficient(m.dischargeCoefficient() * (1 + 0.06 * s)))),
+    /** Pulsation, from steady flow to flow in a little under half of the cycle; one-sided. */
+    PULSATION(Pair.each((m, s) -> m.withConcentration(1 + 1.5 * Math.max(s, 0))));
+
+    /** An old and a new intake. */
+    record Pair(IntakeModel before, IntakeModel after) {
+
+        double logFactor(double speedRpm, double throttlePercent) {
+            return Math.log(
+                    after.fillingShare(speedRpm, throttlePercent) / before.fillingShare(speedRpm, throttlePercent));
+        }
+
+        private static BiFunction<Pair, Integer, Pair> each(BiFunction<IntakeModel, Integer, IntakeModel> change) {
+            return (p, s) -> new Pair(change.apply(p.before, s), change.apply(p.after, s));
+        }
+
+        private static BiFunction<Pair, Integer, Pair> before(BiFunction<IntakeModel, Integer, IntakeModel> change) {
+            return (p, s) -> new Pair(change.apply(p.before, s), p.after);
+        }
+
+        private static BiFunction<Pair, Integer, Pair> after(BiFunction<IntakeModel, Integer, IntakeModel> change) {
+            return (p, s) -> new Pair(p.before, change.apply(p.after, s));
+        }
+    }
+
+    private final BiFunction<Pair, Integer, Pair> shift;
+
+    ForecastUnknown(BiFunction<Pair, Integer, Pair> shift) {
+        this.shift = shift;
+    }
+
+    /** The pair with this unknown at its lower (−1) or upper (1) end. */
+    Pair at(Pair nominal, int side) {
+        return shift.apply(nominal, side);
+    }
+
+    private static ThrottleBody closedBy(ThrottleBody body, double deg) {
+        double closed = Math.min(Math.max(body.closedAngleDeg() + deg, 0), body.openAngleDeg() - 1);
+        return new ThrottleBody(body.boreMm(), body.shaftMm(), Math.min(closed, 45), body.openAngleDeg());
+    }
+
+    private static ThrottleBody openBy(ThrottleBody body, double deg) {
+        double open = Math.max(Math.min(body.openAngleDeg() + deg, 90), body.closedAngleDeg() + 1);
+        return new ThrottleBody(body.boreMm(), body.shaftMm(), body.closedAngleDeg(), open);
+    }
+}

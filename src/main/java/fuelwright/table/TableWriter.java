@@ -1,0 +1,59 @@
+package fuelwright.table;
+
+/**
+ * Writes a table in the program's own form: notes, corner cell with both axes, comma, decimal point, line feed. What is written reads
+ * back as an equal table, and writing that gives the same bytes (in UTF-8).
+ */
+public final class TableWriter {
+
+    private TableWriter() {}
+
+    /**
+     * The file's text. A cell without evidence (NaN) of a table of readings is written as 0.
+     *
+     * @throws IllegalArgumentException if a cell of another quantity isn't finite
+     */
+    public static String write(Table table) {
+        StringBuilder text = new StringBuilder();
+        Quantity quantity = table.quantity();
+        text.append("# ").append(TableReader.QUANTITY_KEY).append(": ").append(quantity.words());
+        text.append(" [").append(quantity.unit()).append("]\n");
+        for (Table.Note note : table.notes()) {
+            if (!note.key().equalsIgnoreCase(TableReader.QUANTITY_KEY)) {
+                text.append(line(note)).append('\n');
+            }
+        }
+        boolean speedDown = table.orientation() == Table.Orientation.SPEED_DOWN;
+        Axis rows = speedDown ? table.speed() : table.load();
+        Axis columns = speedDown ? table.load() : table.speed();
+        text.append(name(rows)).append(" \\ ").append(name(columns));
+        for (int column = 0; column < columns.size(); column++) {
+            text.append(',').append(Numerals.shortest(columns.at(column)));
+        }
+        text.append('\n');
+        for (int row = 0; row < rows.size(); row++) {
+            text.append(Numerals.shortest(rows.at(row)));
+            for (int column = 0; column < columns.size(); column++) {
+                int cell = speedDown ? table.cell(column, row) : table.cell(row, column);
+                text.append(',').append(figure(quantity, table.at(cell)));
+            }
+            text.append('\n');
+        }
+        return text.toString();
+    }
+
+    private static String figure(Quantity quantity, double value) {
+        return Double.isNaN(value) && quantity == Quantity.READINGS ? "0" : Numerals.shortest(value);
+    }
+
+    private static String name(Axis axis) {
+        return axis.kind().words() + " [" + axis.kind().unit().symbol() + "]";
+    }
+
+    private static String line(Table.Note note) {
+        if (note.key().isEmpty()) {
+            return note.value().isEmpty() ? "#" : "# " + note.value();
+        }
+        return "# " + note.key() + ":" + (note.value().isEmpty() ? "" : " " + note.value());
+    }
+}
