@@ -1,7 +1,9 @@
 package fuelwright.estimate;
 
+import fuelwright.airflow.BoreForecast;
 import fuelwright.airflow.Machine;
 import fuelwright.screen.ScreenedRide;
+import fuelwright.table.Axis;
 import fuelwright.table.Quantity;
 import fuelwright.table.Table;
 import java.util.ArrayList;
@@ -14,6 +16,8 @@ import java.util.List;
 public final class Estimator {
 
     private static final int ROUNDS = 5;
+    /** Parts of the rides that are left out in turn. */
+    private static final int BLOCKS = 8;
     /** Delays and lags tried before the rounds, as multiples of the usual ones, so that the rounds start on the right slope. */
     private static final double[] DELAY_TRIALS = {0.4, 0.7, 1, 1.5, 2.2, 3.2};
 
@@ -54,19 +58,26 @@ public final class Estimator {
             readings.add(Readings.of(source.screened(), source.madeWith(), targetLambda, flow, deadTimeMs));
             noise.add(NoiseModel.start());
         }
-        this.prior = Prior.unknown(table.cells());
+        this.prior = table.load().kind() == Axis.Kind.THROTTLE
+                ? BoreForecast.of(machine).map(f -> Prior.of(f, table)).orElseGet(() -> Prior.unknown(table.cells()))
+                : Prior.unknown(table.cells());
         this.cells = prior.mean().times(1);
         this.halfBandwidth =
                 table.cells() <= 1024 ? table.cells() - 1 : 4 * table.speed().size();
     }
 
-    /** Runs the whole estimate. */
-    public Estimate run() {
+    /**
+     * Runs the whole estimate.
+     *
+     * @param check called between rounds; may throw to end the work
+     */
+    public Estimate run(Runnable check) {
         if (readings.stream().anyMatch(r -> r.measured)) {
             searchDelay();
         }
         Posterior posterior = null;
         for (int round = 0; round < ROUNDS; round++) {
+            check.run();
             measureNoise();
             Sums sums = sums();
             if (round == 1 || round == 3) {
@@ -85,6 +96,13 @@ public final class Estimator {
                 last.independentReadings,
                 sensorFit(posterior),
                 List.of());
+    }
+
+    /** Plain cell means of the same readings, for comparison. */
+    public CellMeans means() {
+        CellMeansMaker maker = new CellMeansMaker(delivered);
+        readings.forEach(maker::add);
+        return maker.made();
     }
 
     private static double[] kept(double[] values) {
@@ -122,20 +140,74 @@ public final class Estimator {
 
     private Sums sums() {
         Sums total = new Sums(table.cells(), halfBandwidth);
+        collect((ride, row) -> total);
+        return total;
+    }
+
+    /** Which sums a row of a ride belongs to. */
+    private interface Sorter {
+        Sums of(int ride, int row);
+    }
+
+    private void collect(Sorter sorter) {
         EvidencePass pass = new EvidencePass(delivered, cells, nuisances);
         for (int i = 0; i < readings.size(); i++) {
             Readings ride = readings.get(i);
             NoiseModel model = noise.get(i);
+            int number = i;
             pass.run(ride, (row, stepS, residual, film, lag, byNuisance) -> {
                 if (ride.screened.counts(row)) {
                     double sd = model.sd(film);
                     double independence = model.independence(stepS);
                     double weight = independence * model.robustness(residual, film) / (sd * sd);
-                    total.add(lag.cells(), lag.shares(), lag.count(), byNuisance, residual, weight, independence);
+                    sorter.of(number, row)
+                            .add(lag.cells(), lag.shares(), lag.count(), byNuisance, residual, weight, independence);
                 }
             });
         }
-        return total;
+    }
+
+    /**
+     * Left-out validation: contiguous blocks of the rides are left out in turn, and the table fitted without them is judged on them. To be
+     * called after {@link #run}; delay, noise and smoothness are those of the whole fit.
+     */
+    public Validation validate() {
+        int rows = readings.stream().mapToInt(Readings::size).sum();
+        List<Sums> blocks = new ArrayList<>();
+        Sums total = new Sums(table.cells(), halfBandwidth);
+        for (int b = 0; b < BLOCKS; b++) {
+            blocks.add(new Sums(table.cells(), halfBandwidth));
+        }
+        int[] firstRow = new int[readings.size()];
+        for (int i = 1; i < firstRow.length; i++) {
+            firstRow[i] = firstRow[i - 1] + readings.get(i - 1).size();
+        }
+        collect((ride, row) -> blocks.get((int) ((long) (firstRow[ride] + row) * BLOCKS / rows)));
+        blocks.forEach(block -> total.add(block, 1));
+        double before = 0;
+        double after = 0;
+        int used = 0;
+        for (Sums block : blocks) {
+            if (block.readings == 0 || block.readings == total.readings) {
+                continue;
+            }
+            total.add(block, -1);
+            Posterior without = smoothness.posterior(total, cells, nuisances, table, prior);
+            total.add(block, 1);
+            before += block.residualAfter(step(new double[cells.length], cells), new double[Nuisance.COUNT]);
+            after += block.residualAfter(step(without.cells(), cells), new double[Nuisance.COUNT]);
+            used++;
+        }
+        return new Validation(
+                used, total.readings, 100 * Math.sqrt(before / total.weight), 100 * Math.sqrt(after / total.weight));
+    }
+
+    private static double[] step(double[] to, double[] from) {
+        double[] step = to.clone();
+        for (int i = 0; i < step.length; i++) {
+            step[i] -= from[i];
+        }
+        return step;
     }
 
     private void measureNoise() {

@@ -44,7 +44,7 @@ final class Posterior {
         for (int q = 0; q < p; q++) {
             nuisanceOffset[q] = pointNuisances[q] - start[q];
         }
-        double[] shifted = sums.cellCell.order() == 0 ? cellOffset : times(sums.cellCell, cellOffset);
+        double[] shifted = sums.cellCell.times(cellOffset);
         double[] rhs = new double[2 * n];
         double[] borderRhs = sums.nuisanceResidual.clone();
         double[][] border = new double[p][2 * n];
@@ -114,7 +114,7 @@ final class Posterior {
 
     private static SymmetricBand assemble(Sums sums, SymmetricBand precision, double own) {
         int n = sums.cells;
-        int width = Math.max(precision.halfBandwidth(), reach(sums.cellCell));
+        int width = Math.max(precision.halfBandwidth(), sums.cellCell.reach());
         SymmetricBand a = new SymmetricBand(2 * n, 2 * width + 1);
         for (int i = 0; i < n; i++) {
             for (int j = Math.max(0, i - width); j <= i; j++) {
@@ -124,33 +124,6 @@ final class Posterior {
             a.set(2 * i + 1, 2 * i, -own);
         }
         return a;
-    }
-
-    /** The half-bandwidth that is really used. */
-    private static int reach(SymmetricBand matrix) {
-        for (int d = matrix.halfBandwidth(); d > 0; d--) {
-            for (int i = d; i < matrix.order(); i++) {
-                if (matrix.at(i, i - d) != 0) {
-                    return d;
-                }
-            }
-        }
-        return 0;
-    }
-
-    private static double[] times(SymmetricBand matrix, double[] x) {
-        int n = matrix.order();
-        int w = matrix.halfBandwidth();
-        double[] y = new double[n];
-        for (int i = 0; i < n; i++) {
-            for (int j = Math.max(0, i - w); j < i; j++) {
-                double a = matrix.at(i, j);
-                y[i] += a * x[j];
-                y[j] += a * x[i];
-            }
-            y[i] += matrix.at(i, i) * x[i];
-        }
-        return y;
     }
 
     private static double dot(double[] x, double[] y) {

@@ -1,5 +1,7 @@
 package fuelwright.estimate;
 
+import fuelwright.airflow.BoreForecast;
+import fuelwright.table.Table;
 import java.util.Arrays;
 
 /**
@@ -13,6 +15,9 @@ record Prior(Cells mean, Cells spread, boolean forecast) {
 
     /** Spread where nothing is known of the change: shortfalls beyond two of these are rare (common practice, no source). */
     private static final double UNKNOWN_SPREAD = 0.12;
+
+    /** The old table may be off by this for reasons of its own, however sure the forecast is (common practice, no source). */
+    private static final double LEAST_SPREAD = 0.05;
 
     /** A value for each cell, copied in and out. */
     static final class Cells {
@@ -40,5 +45,16 @@ record Prior(Cells mean, Cells spread, boolean forecast) {
         double[] spread = new double[cells];
         Arrays.fill(spread, UNKNOWN_SPREAD);
         return new Prior(new Cells(new double[cells]), new Cells(spread), false);
+    }
+
+    /** The bore forecast, for a throttle-indexed table; its own uncertainty says how far the truth may lie from it. */
+    static Prior of(BoreForecast forecast, Table table) {
+        double[] mean = new double[table.cells()];
+        double[] spread = new double[table.cells()];
+        for (int c = 0; c < mean.length; c++) {
+            mean[c] = forecast.logFactor(table.speedAt(c), table.loadAt(c));
+            spread[c] = Math.max(LEAST_SPREAD, forecast.logUncertainty(table.speedAt(c), table.loadAt(c)));
+        }
+        return new Prior(new Cells(mean), new Cells(spread), true);
     }
 }

@@ -21,6 +21,8 @@ final class Sums {
     final double[] independentReadings;
     /** Σ w·r². */
     double residualResidual;
+    /** Σ w. */
+    double weight;
     /** Number of readings. */
     int readings;
 
@@ -49,6 +51,7 @@ final class Sums {
             }
         }
         residualResidual += factor * other.residualResidual;
+        weight += factor * other.weight;
         readings += (int) Math.round(factor * other.readings);
     }
 
@@ -91,6 +94,33 @@ final class Sums {
             }
         }
         residualResidual += weight * residual * residual;
+        this.weight += weight;
         readings++;
+    }
+
+    /**
+     * Σ w·(r − Jc·c − Jn·n)²: what is left of the residuals after a step away from the point.
+     *
+     * @param c step of the cells
+     * @param n step of the nuisances
+     */
+    double residualAfter(double[] c, double[] n) {
+        double sum = residualResidual;
+        double[] hc = cellCell.times(c);
+        for (int i = 0; i < cells; i++) {
+            double cross = 0;
+            for (int p = 0; p < Nuisance.COUNT; p++) {
+                cross += cellNuisance[i][p] * n[p];
+            }
+            sum += c[i] * (hc[i] + 2 * cross - 2 * cellResidual[i]);
+        }
+        for (int p = 0; p < Nuisance.COUNT; p++) {
+            double row = 0;
+            for (int q = 0; q < Nuisance.COUNT; q++) {
+                row += nuisanceNuisance[p][q] * n[q];
+            }
+            sum += n[p] * (row - 2 * nuisanceResidual[p]);
+        }
+        return Math.max(0, sum);
     }
 }

@@ -53,4 +53,30 @@ final class SymmetricBand {
     double[] copyOfBand() {
         return band.clone();
     }
+
+    /** The half-bandwidth that is really used: no element further from the diagonal differs from 0. */
+    int reach() {
+        for (int d = halfBandwidth; d > 0; d--) {
+            for (int i = d; i < order; i++) {
+                if (at(i, i - d) != 0) {
+                    return d;
+                }
+            }
+        }
+        return 0;
+    }
+
+    /** The product with a vector of length n, which isn't modified. */
+    double[] times(double[] x) {
+        double[] y = new double[order];
+        for (int i = 0; i < order; i++) {
+            for (int j = Math.max(0, i - halfBandwidth); j < i; j++) {
+                double a = at(i, j);
+                y[i] += a * x[j];
+                y[j] += a * x[i];
+            }
+            y[i] += at(i, i) * x[i];
+        }
+        return y;
+    }
 }

@@ -2,6 +2,7 @@ package fuelwright.job;
 
 import fuelwright.airflow.Machine;
 import fuelwright.estimate.ProposalSettings;
+import fuelwright.mixture.MixtureScale;
 import fuelwright.screen.ScreenSettings;
 import fuelwright.table.Table;
 import java.util.ArrayList;
@@ -19,6 +20,7 @@ import java.util.Optional;
  * @param rides in the order in which they were made
  * @param screens what counts
  * @param proposal rules and decisions
+ * @param displayRatio the ratio that an AFR display, and an AFR target, are set to
  */
 public record Job(
         String name,
@@ -27,7 +29,8 @@ public record Job(
         Optional<Table> targetTable,
         List<JobRide> rides,
         ScreenSettings screens,
-        ProposalSettings proposal) {
+        ProposalSettings proposal,
+        double displayRatio) {
 
     public Job {
         Objects.requireNonNull(name, "name");
@@ -37,6 +40,9 @@ public record Job(
         rides = List.copyOf(rides);
         Objects.requireNonNull(screens, "screens");
         Objects.requireNonNull(proposal, "proposal");
+        if (!(displayRatio > 0)) {
+            throw new IllegalArgumentException("displayRatio " + displayRatio + " must be above 0");
+        }
     }
 
     /** A job in which nothing is known yet. */
@@ -48,27 +54,28 @@ public record Job(
                 Optional.empty(),
                 List.of(),
                 ScreenSettings.defaults(),
-                ProposalSettings.defaults());
+                ProposalSettings.defaults(),
+                MixtureScale.USUAL_DISPLAY_RATIO);
     }
 
     public Job withName(String other) {
-        return new Job(other, machine, fuelTable, targetTable, rides, screens, proposal);
+        return new Job(other, machine, fuelTable, targetTable, rides, screens, proposal, displayRatio);
     }
 
     public Job withMachine(Machine other) {
-        return new Job(name, other, fuelTable, targetTable, rides, screens, proposal);
+        return new Job(name, other, fuelTable, targetTable, rides, screens, proposal, displayRatio);
     }
 
     public Job withFuelTable(Table other) {
-        return new Job(name, machine, Optional.of(other), targetTable, rides, screens, proposal);
+        return new Job(name, machine, Optional.of(other), targetTable, rides, screens, proposal, displayRatio);
     }
 
     public Job withTargetTable(Table other) {
-        return new Job(name, machine, fuelTable, Optional.of(other), rides, screens, proposal);
+        return new Job(name, machine, fuelTable, Optional.of(other), rides, screens, proposal, displayRatio);
     }
 
     public Job withRides(List<JobRide> other) {
-        return new Job(name, machine, fuelTable, targetTable, other, screens, proposal);
+        return new Job(name, machine, fuelTable, targetTable, other, screens, proposal, displayRatio);
     }
 
     /** The job with one more ride at the end. */
@@ -79,11 +86,15 @@ public record Job(
     }
 
     public Job withScreens(ScreenSettings other) {
-        return new Job(name, machine, fuelTable, targetTable, rides, other, proposal);
+        return new Job(name, machine, fuelTable, targetTable, rides, other, proposal, displayRatio);
     }
 
     public Job withProposal(ProposalSettings other) {
-        return new Job(name, machine, fuelTable, targetTable, rides, screens, other);
+        return new Job(name, machine, fuelTable, targetTable, rides, screens, other, displayRatio);
+    }
+
+    public Job withDisplayRatio(double other) {
+        return new Job(name, machine, fuelTable, targetTable, rides, screens, proposal, other);
     }
 
     /** Whether there is enough for a proposal: both tables and a ride. */

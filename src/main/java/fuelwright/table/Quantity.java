@@ -91,6 +91,21 @@ public enum Quantity {
         return delivered(to, deadTimeMs) / delivered(from, deadTimeMs);
     }
 
+    /** The last digit that a computed cell is worth writing with, in the quantity's unit: about 0.01 % of fuel. */
+    public double finestStep() {
+        switch (this) {
+            case INJECTOR_PULSE:
+                return 0.001;
+            case MULTIPLIER:
+            case LAMBDA:
+                return 0.0001;
+            case AFR:
+                return 0.001;
+            default:
+                return 0.01;
+        }
+    }
+
     /** The display unit as data. */
     public Unit unitAsData() {
         return Unit.parse(unit).orElseThrow();

@@ -1,7 +1,21 @@
 package fuelwright.work;
 
+import fuelwright.airflow.HighLoad;
+import fuelwright.estimate.CellMeans;
+import fuelwright.estimate.Estimate;
+import fuelwright.estimate.Estimator;
+import fuelwright.estimate.Proposal;
+import fuelwright.estimate.ProposalMaker;
+import fuelwright.issue.Issue;
 import fuelwright.issue.Loaded;
 import fuelwright.job.Job;
+import fuelwright.job.JobRide;
+import fuelwright.screen.ScreenedRide;
+import fuelwright.screen.Screens;
+import fuelwright.table.Table;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 
 /** The whole computation: job in, {@link Analysis} out. Pure: the same job gives the same analysis. */
 public final class Analyse {
@@ -10,9 +24,46 @@ public final class Analyse {
 
     /**
      * @param job must be {@link Job#isReady() ready}
-     * @return the analysis, or why it can't be made (no mixture and no trims, no reading left, target without a figure …)
+     * @return the analysis, or why it can't be made (no mixture and no trims, no reading left, a load channel missing …)
+     * @throws Cancellation.CancelledException if it isn't wanted any more
      */
     public static Loaded<Analysis> run(Job job, Progress progress, Cancellation cancellation) {
-        throw new UnsupportedOperationException("not yet");
+        if (!job.isReady()) {
+            throw new IllegalArgumentException("job " + job.name() + " lacks a table, a target or a ride");
+        }
+        Table fuel = job.fuelTable().orElseThrow();
+        List<Issue> issues = Usable.problems(job);
+        if (!issues.isEmpty()) {
+            return Loaded.refused(issues);
+        }
+        Table target = Usable.targetLambda(job);
+        List<ScreenedRide> screened = new ArrayList<>();
+        List<Estimator.Source> sources = new ArrayList<>();
+        for (JobRide ride : job.rides()) {
+            progress.at(
+                    0.3 * screened.size() / job.rides().size(),
+                    "screening " + ride.ride().name());
+            cancellation.check();
+            Table madeWith = ride.madeWith().orElse(fuel);
+            ScreenedRide one = Screens.apply(ride.ride(), job.screens(), madeWith.speed(), madeWith.load());
+            screened.add(one);
+            sources.add(new Estimator.Source(one, madeWith));
+        }
+        if (screened.stream().mapToInt(ScreenedRide::kept).sum() == 0) {
+            return Loaded.refused(Usable.nothingLeft(screened));
+        }
+        progress.at(0.3, "fitting");
+        Estimator estimator = new Estimator(
+                fuel, target, sources, job.machine(), job.proposal().deadTimeMs());
+        Estimate estimate = estimator.run(cancellation::check);
+        CellMeans means = estimator.means();
+        HighLoad highLoad = HighLoad.of(job.machine());
+        progress.at(0.9, "proposing");
+        Proposal proposal = ProposalMaker.make(estimate, means, highLoad, job.proposal());
+        cancellation.check();
+        Analysis analysis = new Analysis(
+                job, highLoad, screened, means, estimate, proposal, Optional.of(estimator.validate()), List.of());
+        progress.at(1, "done");
+        return Loaded.of(analysis, List.of());
     }
 }

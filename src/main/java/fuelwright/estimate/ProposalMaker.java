@@ -1,0 +1,133 @@
+package fuelwright.estimate;
+
+import fuelwright.airflow.HighLoad;
+import fuelwright.estimate.CellProposal.Kind;
+import fuelwright.estimate.CellProposal.Step;
+import fuelwright.table.Axis;
+import fuelwright.table.Quantity;
+import fuelwright.table.Table;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * From estimate to figures for the hardware, by rules that err to the rich side: doubt adds fuel at high load; a cell at high load is
+ * leaned only where it was measured and surely rich; elsewhere a cell that nobody rode is leaned only by what is beyond doubt; caps for
+ * one pass; decisions by hand; rounding up at high load, to nearest elsewhere. Every step is kept for the explanation.
+ */
+public final class ProposalMaker {
+
+    /** How sure a cell at high load must be of being rich before it is leaned, in standard errors. */
+    private static final double SURE_RICH = 2;
+    /** Load this much further on: if that is high load, the cell is on its edge. */
+    private static final double EDGE = 1.25;
+
+    private final Estimate estimate;
+    private final CellMeans means;
+    private final HighLoad highLoad;
+    private final ProposalSettings settings;
+    private final Table table;
+
+    private ProposalMaker(Estimate estimate, CellMeans means, HighLoad highLoad, ProposalSettings settings) {
+        this.estimate = estimate;
+        this.means = means;
+        this.highLoad = highLoad;
+        this.settings = settings;
+        this.table = estimate.table();
+    }
+
+    public static Proposal make(Estimate estimate, CellMeans means, HighLoad highLoad, ProposalSettings settings) {
+        ProposalMaker maker = new ProposalMaker(estimate, means, highLoad, settings);
+        List<CellProposal> cells = new ArrayList<>();
+        for (int cell = 0; cell < estimate.table().cells(); cell++) {
+            cells.add(maker.propose(cell));
+        }
+        return new Proposal(estimate.table(), settings, cells);
+    }
+
+    /** Whether a cell of a table is at high load. */
+    public static boolean isHighLoad(HighLoad highLoad, Table table, int cell) {
+        return isHighLoad(highLoad, table, cell, 1);
+    }
+
+    private static boolean isHighLoad(HighLoad highLoad, Table table, int cell, double further) {
+        double load = table.loadAt(cell) * further;
+        return table.load().kind() == Axis.Kind.THROTTLE
+                ? highLoad.at(table.speedAt(cell), load, Double.NaN, Double.NaN)
+                : highLoad.at(table.speedAt(cell), Double.NaN, load, Double.NaN);
+    }
+
+    private CellProposal propose(int cell) {
+        Quantity quantity = table.quantity();
+        double before = table.at(cell);
+        boolean high = isHighLoad(highLoad, table, cell);
+        List<Step> steps = new ArrayList<>();
+        means.at(cell).ifPresent(m -> steps.add(new Step(Kind.OBSERVED, 1 + m.meanShortfallPercent() / 100)));
+        double needed = Math.exp(estimate.logFactor(cell));
+        steps.add(new Step(Kind.FITTED, needed));
+        double factor = capped(guarded(cell, high, steps), steps);
+        double after = quantity.corrected(before, factor, settings.deadTimeMs());
+        Optional<Decision> decision = Optional.ofNullable(settings.decisions().get(cell));
+        if (decision.isPresent()) {
+            after = decision.get().kind() == Decision.Kind.HELD
+                    ? before
+                    : decision.get().value();
+            factor = quantity.factor(before, after, settings.deadTimeMs());
+            steps.add(new Step(decision.get().kind() == Decision.Kind.HELD ? Kind.HELD : Kind.SET, factor));
+        } else {
+            after = rounded(after, high);
+            factor = quantity.factor(before, after, settings.deadTimeMs());
+            if (settings.step() > 0) {
+                steps.add(new Step(Kind.ROUNDED, factor));
+            }
+        }
+        return new CellProposal(cell, before, after, factor, needed, estimate.standing(cell), high, decision, steps);
+    }
+
+    private double guarded(int cell, boolean high, List<Step> steps) {
+        double e = estimate.logFactor(cell);
+        double sd = estimate.logUncertainty(cell);
+        boolean edge = !high && isHighLoad(highLoad, table, cell, EDGE);
+        double z = high ? settings.richSideZ() : edge ? settings.richSideZ() / 2 : 0;
+        double guarded = e + z * sd;
+        if (z > 0) {
+            steps.add(new Step(Kind.RICH_SIDE, Math.exp(guarded)));
+        }
+        double least = Double.NEGATIVE_INFINITY;
+        if (high && !(estimate.standing(cell) == Standing.MEASURED && e + SURE_RICH * sd < 0)) {
+            least = 0;
+        } else if (estimate.standing(cell) == Standing.INFERRED) {
+            least = Math.min(0, e + sd);
+        }
+        if (guarded < least) {
+            guarded = least;
+            steps.add(new Step(Kind.NOT_LEANED, Math.exp(guarded)));
+        }
+        return Math.exp(guarded);
+    }
+
+    private double capped(double factor, List<Step> steps) {
+        double most = 1 + settings.maxAddPercent() / 100;
+        double least = 1 - settings.maxCutPercent() / 100;
+        if (factor > most) {
+            steps.add(new Step(Kind.CAP_ON_ADDING, most));
+            return most;
+        }
+        if (factor < least) {
+            steps.add(new Step(Kind.CAP_ON_TAKING, least));
+            return least;
+        }
+        return factor;
+    }
+
+    /** To the hardware's step, or to the last digit that a file shows: up at high load, to nearest elsewhere. */
+    private double rounded(double value, boolean high) {
+        double step = settings.step() > 0 ? settings.step() : table.quantity().finestStep();
+        double steps = value / step;
+        double whole = high ? Math.ceil(steps - 1e-9) : Math.rint(steps);
+        // Through a decimal, so that 3 × 0.1 is written as 0.3.
+        return java.math.BigDecimal.valueOf(whole)
+                .multiply(java.math.BigDecimal.valueOf(step))
+                .doubleValue();
+    }
+}

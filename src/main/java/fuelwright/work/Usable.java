@@ -1,0 +1,151 @@
+package fuelwright.work;
+
+import fuelwright.issue.Issue;
+import fuelwright.job.Job;
+import fuelwright.job.JobRide;
+import fuelwright.ride.Ride;
+import fuelwright.ride.Role;
+import fuelwright.screen.Screen;
+import fuelwright.screen.ScreenedRide;
+import fuelwright.table.Axis;
+import fuelwright.table.Quantity;
+import fuelwright.table.Table;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+
+/** Whether tables and rides of a job fit together, and if not, why and what to do. */
+final class Usable {
+
+    private Usable() {}
+
+    static List<Issue> problems(Job job) {
+        List<Issue> issues = new ArrayList<>();
+        Table fuel = job.fuelTable().orElseThrow();
+        Table target = job.targetTable().orElseThrow();
+        if (!fuel.quantity().isFuel()) {
+            issues.add(Issue.error(
+                    "fuel table",
+                    0,
+                    0,
+                    "the fuel table holds " + fuel.quantity().words() + ", which isn't fuel",
+                    target.quantity().isFuel()
+                            ? "fuel table and target table look swapped: exchange them"
+                            : "give a table of volumetric efficiency, injector pulse, fuel trim or multiplier"));
+        }
+        if (!target.quantity().isMixture()) {
+            issues.add(Issue.error(
+                    "target table",
+                    0,
+                    0,
+                    "the target table holds " + target.quantity().words() + ", which isn't a mixture",
+                    "give a table of lambda or AFR"));
+        }
+        if (issues.isEmpty()) {
+            checkDelivered(job, fuel, "fuel table", issues);
+            for (JobRide ride : job.rides()) {
+                checkRide(job, ride, fuel, target, issues);
+            }
+        }
+        return issues;
+    }
+
+    private static void checkDelivered(Job job, Table table, String name, List<Issue> issues) {
+        for (int cell = 0; cell < table.cells(); cell++) {
+            if (!(table.quantity().delivered(table.at(cell), job.proposal().deadTimeMs()) > 0)) {
+                issues.add(Issue.error(
+                        name,
+                        0,
+                        0,
+                        "the cell at " + number(table.speedAt(cell)) + " rpm and " + number(table.loadAt(cell)) + " "
+                                + table.load().kind().unit().symbol() + " delivers no fuel: " + number(table.at(cell))
+                                + " "
+                                + table.quantity().unit(),
+                        table.quantity() == Quantity.INJECTOR_PULSE
+                                ? "check the dead time: it must be shorter than every pulse, and 0 if the table doesn't contain it"
+                                : "correct the cell"));
+                return;
+            }
+        }
+    }
+
+    private static void checkRide(Job job, JobRide jobRide, Table fuel, Table target, List<Issue> issues) {
+        Ride ride = jobRide.ride();
+        Table madeWith = jobRide.madeWith().orElse(fuel);
+        if (madeWith.quantity() != fuel.quantity()
+                || madeWith.load().kind() != fuel.load().kind()) {
+            issues.add(Issue.error(
+                    ride.name(),
+                    0,
+                    0,
+                    "the table this ride was made with isn't of the same kind as the fuel table",
+                    "give the table of " + fuel.quantity().words() + " over engine speed and "
+                            + fuel.load().kind().words() + " that was in the control unit on this ride"));
+            return;
+        }
+        checkDelivered(job, madeWith, "table of " + ride.name(), issues);
+        if (ride.mixture().isEmpty() && !ride.hasTrims()) {
+            issues.add(
+                    Issue.error(
+                            ride.name(),
+                            0,
+                            0,
+                            "the ride has neither a mixture nor a fuel trim: nothing in it says whether the fuel was right",
+                            "name the column with --role \"COLUMN=lambda\" (or AFR, short trim, long trim), or ride again with a wideband"));
+        }
+        needs(ride, fuel.load().kind(), "fuel table", issues);
+        if (target.load().kind() != fuel.load().kind()) {
+            needs(ride, target.load().kind(), "target table", issues);
+        }
+    }
+
+    private static void needs(Ride ride, Axis.Kind kind, String table, List<Issue> issues) {
+        Role role = kind == Axis.Kind.THROTTLE ? Role.THROTTLE : Role.MANIFOLD_PRESSURE;
+        if (ride.channel(role).isEmpty()) {
+            issues.add(Issue.error(
+                    ride.name(),
+                    0,
+                    0,
+                    "the " + table + " is indexed by " + kind.words() + ", but the ride has no such channel",
+                    "name the column with --role \"COLUMN=" + role.words() + "\", or log it on the next ride"));
+        }
+    }
+
+    /** The target as lambda: an AFR target is in the figures of the display. */
+    static Table targetLambda(Job job) {
+        Table target = job.targetTable().orElseThrow();
+        if (target.quantity() == Quantity.LAMBDA) {
+            return target;
+        }
+        double[] cells = target.toArray();
+        for (int c = 0; c < cells.length; c++) {
+            cells[c] /= job.displayRatio();
+        }
+        return target.with(Quantity.LAMBDA, cells);
+    }
+
+    /** Says that every reading was screened out, and by what. */
+    static Issue nothingLeft(List<ScreenedRide> screened) {
+        Map<Screen, Integer> counts = new EnumMap<>(Screen.class);
+        for (ScreenedRide ride : screened) {
+            for (Screen screen : Screen.values()) {
+                counts.merge(screen, ride.count(screen), Integer::sum);
+            }
+        }
+        Map.Entry<Screen, Integer> most =
+                counts.entrySet().stream().max(Map.Entry.comparingByValue()).orElseThrow();
+        return Issue.error(
+                screened.get(0).ride().name(),
+                0,
+                0,
+                "no reading is left as evidence; most were screened out by '"
+                        + most.getKey().words() + "' (" + most.getValue() + " rows: "
+                        + most.getKey().why() + ")",
+                "ride longer with a warm engine and steadier throttle, or look at the screens");
+    }
+
+    private static String number(double value) {
+        return java.math.BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
+    }
+}
