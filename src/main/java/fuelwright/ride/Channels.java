@@ -1,0 +1,89 @@
+package fuelwright.ride;
+
+import fuelwright.issue.Issue;
+import fuelwright.ride.Channel.Confidence;
+import fuelwright.unit.Dimension;
+import fuelwright.unit.Unit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Turns figures into channels: unit of each, canonical values, and what looks wrong about them. */
+final class Channels {
+
+    private final String file;
+    private final RideOptions options;
+    private final int headingLine;
+    private final List<Issue> issues = new ArrayList<>();
+
+    Channels(String file, RideOptions options, int headingLine) {
+        this.file = file;
+        this.options = options;
+        this.headingLine = headingLine;
+    }
+
+    List<Issue> issues() {
+        return issues;
+    }
+
+    /** The finished channels, in file order. */
+    List<Channel> of(List<Draft> drafts) {
+        RoleGuess roles = new RoleGuess(file, options, headingLine);
+        roles.assign(drafts);
+        issues.addAll(roles.issues());
+        MixtureUnits mixtures = new MixtureUnits(this, options);
+        for (Draft draft : drafts) {
+            if (draft.role == Role.OTHER) {
+                draft.unit = statedUnit(draft).orElse(Unit.ONE);
+            } else if (draft.role.isMixture() || draft.role == Role.COMMANDED_LAMBDA) {
+                mixtures.convert(draft);
+            } else if (draft.role == Role.THROTTLE) {
+                new ThrottleUnit(this).convert(draft, chosenUnit(draft));
+            } else {
+                draft.toCanonical(UnitChoice.of(draft, chosenUnit(draft), this));
+            }
+            Plausible.dropImpossible(draft, this);
+        }
+        new GaugePressure(this).convert(drafts);
+        return drafts.stream().map(Draft::channel).toList();
+    }
+
+    /** What the user or the file says the unit is; the user's word first. */
+    Optional<Unit> chosenUnit(Draft draft) {
+        Dimension wanted = draft.role.dimension();
+        return statedUnit(draft)
+                .filter(u -> u.dimension() == wanted
+                        || u.dimension() == Dimension.VOLTAGE
+                        || u == Unit.PERCENT && wanted == Dimension.NUMBER);
+    }
+
+    private Optional<Unit> statedUnit(Draft draft) {
+        Optional<Unit> said = options.unitOf(draft.heading);
+        if (said.isPresent()) {
+            return said;
+        }
+        Optional<Unit> glued = Heading.unitOf(draft.form.suffix());
+        return draft.heading.unit().or(() -> glued);
+    }
+
+    boolean isSaid(Draft draft) {
+        return options.unitOf(draft.heading).isPresent();
+    }
+
+    void warn(Draft draft, String what, String todo) {
+        issues.add(Issue.warning(file, headingLine, draft.column + 1, what, todo));
+    }
+
+    void note(String what) {
+        issues.add(Issue.note(file, what));
+    }
+
+    /** Marks a draft as worth a look and warns. */
+    void doubt(Draft draft, String what, String todo) {
+        if (draft.confidence == Confidence.SURE && !draft.said) {
+            draft.confidence = Confidence.LOOK;
+        }
+        draft.say(what);
+        warn(draft, draft.heading.text() + ": " + what, todo);
+    }
+}

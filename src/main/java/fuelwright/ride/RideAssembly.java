@@ -1,0 +1,155 @@
+package fuelwright.ride;
+
+import fuelwright.issue.Issue;
+import fuelwright.issue.Loaded;
+import fuelwright.ride.Channel.Confidence;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+
+/** From rows of figures to a ride: time, channels, and every remark. */
+final class RideAssembly {
+
+    private final String name;
+    private final Encoded encoded;
+    private final Layout layout;
+    private final RawTable raw;
+    private final RideOptions options;
+    private final List<Issue> remarks = new ArrayList<>();
+
+    RideAssembly(String name, Encoded encoded, Layout layout, RawTable raw, RideOptions options) {
+        this.name = name;
+        this.encoded = encoded;
+        this.layout = layout;
+        this.raw = raw;
+        this.options = options;
+    }
+
+    Loaded<Ride> ride() {
+        if (raw.rows() == 0) {
+            return refused("no row of figures could be read" + skippedWords(), "choose a log with one row a sample");
+        }
+        int timeColumn = TimeChoice.choose(layout, raw, options);
+        if (timeColumn < 0 && options.sampleRateHz().isEmpty()) {
+            return refused(
+                    "there is no time column; the headings are " + headings(),
+                    "say which column is the time, or how many rows a second the logger wrote");
+        }
+        TimeColumn time = TimeColumn.of(name, layout, raw, options, timeColumn);
+        if (time.rows() == 0) {
+            return refused("no row has a time that can be read" + skippedWords(), "say which column is the time");
+        }
+        List<Draft> drafts = new ArrayList<>();
+        for (int c = 0; c < layout.columns(); c++) {
+            if (c != timeColumn) {
+                double[] values = time.keep(raw.columns()[c]);
+                raw.columns()[c] = null;
+                drafts.add(new Draft(c, layout.headings().get(c), layout.forms().get(c), values));
+            }
+        }
+        Channels channels = new Channels(name, options, layout.headingLine());
+        List<Channel> made = channels.of(drafts);
+        Loaded<Ride> noSpeed = withoutEngineSpeed(made);
+        if (noSpeed != null) {
+            return noSpeed;
+        }
+        decided(timeColumn, time.rows());
+        unknownOverrides();
+        remarks.addAll(layout.issues());
+        skipped();
+        unreadableFields();
+        remarks.addAll(time.issues());
+        remarks.addAll(channels.issues());
+        Ride ride = new Ride(name, Column.owning(time.timeS()), made, time.segments(), remarks);
+        return Loaded.of(ride, remarks);
+    }
+
+    private Loaded<Ride> withoutEngineSpeed(List<Channel> channels) {
+        Channel speed = channels.stream()
+                .filter(c -> c.role() == Role.ENGINE_SPEED && c.confidence() != Confidence.LEFT_OUT)
+                .findFirst()
+                .orElse(null);
+        if (speed == null) {
+            return refused(
+                    "there is no engine speed; the headings are " + headings(),
+                    "say which column is the engine speed (--role \"COLUMN=engine speed\")");
+        }
+        Stats stats = Stats.of(speed.values().toArray(), speed.values().size());
+        if (stats.count() == 0 || stats.max() == 0) {
+            return refused(
+                    "the engine speed in " + speed.heading() + " is " + (stats.count() == 0 ? "missing" : "0")
+                            + " throughout",
+                    "log a ride with the engine running, or say which column is the engine speed");
+        }
+        return null;
+    }
+
+    private Loaded<Ride> refused(String what, String todo) {
+        return Loaded.refused(Issue.error(name, layout.headingLine(), 1, what, todo));
+    }
+
+    private String headings() {
+        return layout.headings().stream().map(Heading::text).limit(40).collect(Collectors.joining(", "));
+    }
+
+    private void decided(int timeColumn, int rows) {
+        String dialect = layout.dialect().words() + ", " + encoded.words();
+        remarks.add(Issue.note(
+                name, dialect + "; " + rows + " rows, " + raw.log().skippedCount() + " skipped" + skippedWords()));
+        if (timeColumn >= 0) {
+            remarks.add(Issue.note(
+                    name, "time is " + layout.headings().get(timeColumn).text()));
+        }
+    }
+
+    private String skippedWords() {
+        if (raw.log().skipped().isEmpty()) {
+            return "";
+        }
+        return raw.log().skipped().entrySet().stream()
+                .map(e -> e.getValue().count() + " " + e.getKey().words())
+                .collect(Collectors.joining(", ", ": ", ""));
+    }
+
+    private void unknownOverrides() {
+        TreeSet<String> said = new TreeSet<>(options.roles().keySet());
+        said.addAll(options.units().keySet());
+        for (String column : said) {
+            if (layout.headings().stream().noneMatch(h -> RideOptions.names(column, h))) {
+                remarks.add(Issue.warning(
+                        name,
+                        layout.headingLine(),
+                        0,
+                        "there is no column " + column + " to give a role or unit to",
+                        "the headings are " + headings()));
+            }
+        }
+    }
+
+    private void skipped() {
+        for (Map.Entry<RowLog.Skip, Lines> entry : raw.log().skipped().entrySet()) {
+            Lines lines = entry.getValue();
+            String what = entry.getKey().words() + " skipped: " + lines.words();
+            remarks.add(
+                    entry.getKey().isBad()
+                            ? Issue.warning(name, lines.firstLine(), 0, what, "look at these lines if they are many")
+                            : Issue.note(name, what));
+        }
+    }
+
+    private void unreadableFields() {
+        raw.log()
+                .unreadable()
+                .forEach((column, lines) -> remarks.add(Issue.warning(
+                        name,
+                        lines.firstLine(),
+                        column + 1,
+                        layout.headings().get(column).text() + ": " + lines.count()
+                                + (lines.count() == 1 ? " field isn't a figure" : " fields aren't figures")
+                                + " and taken as missing ("
+                                + raw.log().example(column) + "; " + lines.words() + ")",
+                        "nothing, if the sensor was still warming up")));
+    }
+}

@@ -1,0 +1,91 @@
+package fuelwright.ride;
+
+import fuelwright.unit.Dimension;
+import fuelwright.unit.Unit;
+import java.util.List;
+import java.util.Optional;
+
+/** The unit of a channel: as stated where the values can be that, otherwise the first of the usual ones by which they can. */
+final class UnitChoice {
+
+    private UnitChoice() {}
+
+    static Unit of(Draft draft, Optional<Unit> stated, Channels channels) {
+        Dimension dimension = draft.role.dimension();
+        Optional<Unit> usable = stated.filter(u -> u.dimension() == dimension);
+        if (usable.isPresent() && channels.isSaid(draft)) {
+            return usable.get();
+        }
+        List<Unit> usual = usual(draft.role);
+        if (usable.isPresent()) {
+            Unit unit = usable.get();
+            if (draft.stats.count() == 0 || fits(draft, unit)) {
+                return unit;
+            }
+            Optional<Unit> other =
+                    usual.stream().filter(u -> u != unit && fits(draft, u)).findFirst();
+            channels.doubt(
+                    draft,
+                    Figures.plain(draft.stats.median()) + " " + unit.symbol() + " can't be " + draft.role.words()
+                            + other.map(u -> "; read as " + u.symbol()).orElse(""),
+                    "check the unit in the heading; choose it by hand if it was right");
+            return other.orElse(unit);
+        }
+        Optional<Unit> fitting = usual.stream().filter(u -> fits(draft, u)).findFirst();
+        Unit unit = fitting.or(() -> usual.stream().findFirst()).orElse(Unit.ONE);
+        if (draft.stats.count() > 0 && unit != Unit.ONE) {
+            boolean plain = unit == usual.get(0) && fitting.isPresent();
+            if (plain) {
+                draft.say("no unit stated: read as " + unit.symbol());
+                if (draft.role == Role.ROAD_SPEED) {
+                    draft.look("could be mph");
+                }
+            } else {
+                channels.doubt(
+                        draft, "no unit stated: read as " + unit.symbol(), "choose the unit by hand if that is wrong");
+            }
+        }
+        return unit;
+    }
+
+    private static boolean fits(Draft draft, Unit unit) {
+        double middle = unit.toCanonical(draft.stats.median());
+        double high = unit.toCanonical(draft.stats.p98());
+        double low = unit.toCanonical(draft.stats.p02());
+        return switch (draft.role) {
+            case ENGINE_SPEED -> low >= 0 && high <= 25_000 && (high >= 200 || high == 0);
+            case MANIFOLD_PRESSURE -> low >= -110 && high <= 400 && high - Math.min(low, 0) >= 10;
+            case BAROMETER -> low >= 45 && high <= 115;
+            case COOLANT -> low >= -40 && high <= 150;
+            case INTAKE_AIR -> low >= -40 && high <= 110;
+            case EXHAUST_TEMPERATURE -> low >= -40 && high <= 1250;
+            case INJECTOR_PULSE -> low >= 0 && high <= 0.1 && high >= 1e-4 || high == 0;
+            case BATTERY -> low >= 4 && high <= 40;
+            case ROAD_SPEED -> low >= 0 && high <= 420;
+            default -> middle >= Double.NEGATIVE_INFINITY;
+        };
+    }
+
+    private static List<Unit> usual(Role role) {
+        return switch (role.dimension()) {
+            case ENGINE_SPEED -> List.of(Unit.RPM);
+            case PERCENTAGE -> List.of(Unit.PERCENT, Unit.FRACTION);
+            case PRESSURE -> pressures(role);
+            case TEMPERATURE -> List.of(Unit.CELSIUS, Unit.FAHRENHEIT, Unit.KELVIN);
+            case TIME -> List.of(Unit.MILLISECOND, Unit.MICROSECOND, Unit.SECOND);
+            case ROAD_SPEED -> List.of(Unit.KILOMETRE_PER_HOUR);
+            case VOLTAGE -> List.of(Unit.VOLT, Unit.MILLIVOLT);
+            case ANGLE -> List.of(Unit.DEGREE);
+            case TORQUE -> List.of(Unit.NEWTON_METRE);
+            case POWER -> List.of(Unit.KILOWATT);
+            default -> List.of(Unit.ONE);
+        };
+    }
+
+    /** Bars before psi: 1 is about a bar and can't be a psi of barometer; 14.5 the other way round; 29.9 is inches of mercury. */
+    private static List<Unit> pressures(Role role) {
+        return role == Role.BAROMETER
+                ? List.of(Unit.KILOPASCAL, Unit.MILLIBAR, Unit.BAR, Unit.PSI, Unit.INCH_OF_MERCURY, Unit.PASCAL)
+                : List.of(Unit.KILOPASCAL, Unit.MILLIBAR, Unit.BAR, Unit.PASCAL);
+    }
+}
