@@ -150,7 +150,8 @@ final class AxisReader {
                 strange = first < 0 || last <= SPEED_PASSES;
                 break;
             case THROTTLE:
-                strange = last > MOST_THROTTLE_PERCENT || last <= 2;
+                // A last breakpoint of 1 is a fraction of 1 that wants its unit.
+                strange = last > MOST_THROTTLE_PERCENT || last <= 1;
                 break;
             default:
                 strange = first < 0 || last > MOST_PRESSURE_KPA || last < LEAST_PRESSURE_KPA;

@@ -2,6 +2,7 @@ package fuelwright.table;
 
 import fuelwright.issue.Issue;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 /** What reading one file finds. Errors beyond the twentieth are only counted: nobody mends more than that in one go. */
@@ -40,8 +41,10 @@ final class Problems {
         return errors > 0;
     }
 
+    /** All of them down the file; what concerns the whole file comes first. */
     List<Issue> issues() {
         List<Issue> all = new ArrayList<>(issues);
+        all.sort(Comparator.comparingInt(Issue::line).thenComparingInt(Issue::column));
         if (errors > MOST_ERRORS) {
             int more = errors - MOST_ERRORS;
             all.add(Issue.error(

@@ -148,6 +148,22 @@ public final class Table {
         return new Table(quantity, speed, load, values, notes, other);
     }
 
+    /**
+     * This table read off at other breakpoints, clamped at the edges; quantity, notes and orientation stay.
+     *
+     * @throws IllegalArgumentException if {@code otherLoad} measures something else than this table's load axis
+     */
+    public Table sampledAt(Axis otherSpeed, Axis otherLoad) {
+        if (otherLoad.kind() != load.kind()) {
+            throw new IllegalArgumentException("otherLoad " + otherLoad.kind() + " must be " + load.kind());
+        }
+        double[] sampled = new double[otherSpeed.size() * otherLoad.size()];
+        for (int cell = 0; cell < sampled.length; cell++) {
+            sampled[cell] = value(otherSpeed.at(cell % otherSpeed.size()), otherLoad.at(cell / otherSpeed.size()));
+        }
+        return new Table(quantity, otherSpeed, otherLoad, sampled, notes, orientation);
+    }
+
     /** Whether the two tables have the same breakpoints on both axes. */
     public boolean sameAxes(Table other) {
         return speed.equals(other.speed) && load.equals(other.load);
