@@ -54,17 +54,21 @@ public record CaseFile(
         rides = List.copyOf(rides);
         Objects.requireNonNull(limits, "limits");
         if (!fuelTable.quantity().isFuel()) {
-            throw new IllegalArgumentException("fuelTable holds " + fuelTable.quantity().words());
+            throw new IllegalArgumentException(
+                    "fuelTable holds " + fuelTable.quantity().words());
         }
         if (!targetTable.quantity().isMixture()) {
-            throw new IllegalArgumentException("targetTable holds " + targetTable.quantity().words());
+            throw new IllegalArgumentException(
+                    "targetTable holds " + targetTable.quantity().words());
         }
         int cells = fuelTable.cells();
         if (estimate.isPresent() && estimate.get().table().cells() != cells) {
-            throw new IllegalArgumentException("estimate has " + estimate.get().table().cells() + " cells, needed " + cells);
+            throw new IllegalArgumentException(
+                    "estimate has " + estimate.get().table().cells() + " cells, needed " + cells);
         }
         if (proposal.isPresent() && proposal.get().before().cells() != cells) {
-            throw new IllegalArgumentException("proposal has " + proposal.get().before().cells() + " cells, needed " + cells);
+            throw new IllegalArgumentException(
+                    "proposal has " + proposal.get().before().cells() + " cells, needed " + cells);
         }
     }
 

@@ -59,6 +59,7 @@ final class LeanScan {
     private final double holdS;
     private final int[] lean;
     private final int[] fine;
+    private final int[] eventsIn;
     private final double[] leanAge;
     private final double[] fineAge;
     private final double[] leanTime;
@@ -111,6 +112,7 @@ final class LeanScan {
         floor = Math.min(ceiling, leastTarget + spare);
         lean = new int[setting.cells.cells()];
         fine = new int[setting.cells.cells()];
+        eventsIn = new int[lean.length];
         leanAge = new double[lean.length];
         fineAge = new double[lean.length];
         leanTime = new double[lean.length];
@@ -240,7 +242,9 @@ final class LeanScan {
     private int cell(double rpm, double load) {
         Table table = setting.cells;
         int i = (int) (table.speed().position(rpm) + 0.5);
-        int j = load == load ? (int) (table.load().position(load) + 0.5) : table.load().size() - 1;
+        int j = load == load
+                ? (int) (table.load().position(load) + 0.5)
+                : table.load().size() - 1;
         return table.cell(j, i);
     }
 
@@ -303,6 +307,7 @@ final class LeanScan {
         }
         double rpm = trace.speedRpm(worst);
         double load = trace.load(worst);
+        eventsIn[cell(rpm, load)]++;
         events.add(new LeanEvent(
                 setting.ride,
                 setting.sensor,
@@ -324,7 +329,8 @@ final class LeanScan {
     private LeanEvent.Kind kind(boolean recovered) {
         boolean decays = late == 0 || early > 0 && sumLate / late < 0.6 * sumEarly / early;
         boolean atOpening = start >= highSince
-                && start - highSince <= lookBack + TIP_IN_START_S && end - highSince <= TIP_IN_S + lookBack;
+                && start - highSince <= lookBack + TIP_IN_START_S
+                && end - highSince <= TIP_IN_S + lookBack;
         return recovered && decays && atOpening ? LeanEvent.Kind.TIP_IN : LeanEvent.Kind.TABLE;
     }
 
@@ -345,10 +351,12 @@ final class LeanScan {
         }
         double later = leanAge[cell] / lean[cell] - fineAge[cell] / fine[cell];
         double laterInRide = leanTime[cell] / lean[cell] - fineTime[cell] / fine[cell];
-        boolean again = lean[cell] > 1.5 * event.readings();
+        boolean again = eventsIn[cell] > 1;
         if (later >= FADE_S || again && laterInRide >= FADE_IN_RIDE_S) {
             return LeanEvent.Kind.SUPPLY;
         }
-        return !again && lean[cell] * 3 <= fine[cell] && event.lengthS() < 2 * leanFor ? LeanEvent.Kind.ONCE : LeanEvent.Kind.TABLE;
+        return !again && lean[cell] * 3 <= fine[cell] && event.lengthS() < 2 * leanFor
+                ? LeanEvent.Kind.ONCE
+                : LeanEvent.Kind.TABLE;
     }
 }

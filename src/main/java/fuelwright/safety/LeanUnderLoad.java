@@ -62,8 +62,10 @@ final class LeanUnderLoad implements Rule {
 
     private static void table(Dossier d, List<LeanEvent> all, List<Caution> out) {
         List<LeanEvent> events = of(all, LeanEvent.Kind.TABLE);
-        List<LeanEvent> grave = events.stream().filter(e -> !isTargetsDoing(d, e)).toList();
-        List<LeanEvent> asAsked = events.stream().filter(e -> isTargetsDoing(d, e)).toList();
+        List<LeanEvent> grave =
+                events.stream().filter(e -> !isTargetsDoing(d, e)).toList();
+        List<LeanEvent> asAsked =
+                events.stream().filter(e -> isTargetsDoing(d, e)).toList();
         SortedSet<Integer> cells = cellsOf(grave);
         SortedSet<Integer> byEvidence = new TreeSet<>();
         for (int c = 0; c < d.fuel.cells(); c++) {
@@ -75,7 +77,8 @@ final class LeanUnderLoad implements Rule {
         if (!cells.isEmpty()) {
             String what = grave.isEmpty()
                     ? "The readings say that " + Say.cells(byEvidence.size()) + " at high load, "
-                            + Say.speeds(d.fuel, byEvidence) + ", run leaner than the limit, though no crossing was long"
+                            + Say.speeds(d.fuel, byEvidence)
+                            + ", run leaner than the limit, though no crossing was long"
                     : times(grave) + ". Worst: " + place(d, grave.get(0));
             out.add(new Caution(
                     "lean-under-load",
@@ -179,7 +182,9 @@ final class LeanUnderLoad implements Rule {
         Table fuel = d.fuel;
         Ride ride = d.ride(e.ride());
         double gear = ride.column(Role.GEAR).map(c -> c.at(e.row())).orElse(Double.NaN);
-        String sensor = ride.mixtures().size() > 1 ? ", " + ride.mixtures().get(e.sensor()).heading() : "";
+        String sensor = ride.mixtures().size() > 1
+                ? ", " + ride.mixtures().get(e.sensor()).heading()
+                : "";
         return "lambda " + Say.lambda(e.leanest()) + ", limit " + Say.lambda(e.limit()) + ", for "
                 + Say.seconds(e.lengthS()) + " at " + Say.rpm(e.speedRpm()) + ", "
                 + Say.load(e.load(), fuel.load().kind()) + (gear >= 1 ? ", gear " + Math.round(gear) : "") + sensor

@@ -19,7 +19,9 @@ final class NotRidden implements Rule {
     @Override
     public List<Caution> judge(Dossier d) {
         Table table = d.fuel;
-        double top = Math.min(d.file.machine().redlineRpm().orElse(table.speed().last()), table.speed().last());
+        double top = Math.min(
+                d.file.machine().redlineRpm().orElse(table.speed().last()),
+                table.speed().last());
         double bottom = Math.max(LEAST_RPM, LEAST_SHARE * top);
         TreeSet<Integer> unridden = new TreeSet<>();
         TreeSet<Integer> besideLean = new TreeSet<>();

@@ -166,9 +166,11 @@ final class ProposalLean implements Rule {
                 .min(Comparator.comparingDouble(CellProposal::factor))
                 .orElseThrow();
         boolean byHand = cells.stream()
-                .allMatch(c -> c.decision().map(x -> x.kind() == Decision.Kind.SET).orElse(false));
+                .allMatch(c ->
+                        c.decision().map(x -> x.kind() == Decision.Kind.SET).orElse(false));
         String what = Say.cells(cells.size()) + " at high load would get less fuel"
-                + (byHand ? " because they were set by hand" : "") + ". Most: " + Say.cell(d.fuel, worst.cell()) + " by "
+                + (byHand ? " because they were set by hand" : "") + ". Most: " + Say.cell(d.fuel, worst.cell())
+                + " by "
                 + Say.signed(worst.changePercent()) + ", standing "
                 + worst.standing().words();
         return new Caution(rule, level, title, what, todo, numbers(cells), List.of());

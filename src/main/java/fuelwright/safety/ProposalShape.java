@@ -44,10 +44,16 @@ final class ProposalShape implements Rule {
             }
         }
         if (lean.size() >= REGION_CELLS) {
-            out.add(largeCaution(d, proposal, lean, "more", "an air leak, a wrong injector, low fuel pressure or a sensor that reads lean"));
+            out.add(largeCaution(
+                    d,
+                    proposal,
+                    lean,
+                    "more",
+                    "an air leak, a wrong injector, low fuel pressure or a sensor that reads lean"));
         }
         if (rich.size() >= REGION_CELLS) {
-            out.add(largeCaution(d, proposal, rich, "less", "a leaking injector, high fuel pressure or a sensor that reads rich"));
+            out.add(largeCaution(
+                    d, proposal, rich, "less", "a leaking injector, high fuel pressure or a sensor that reads rich"));
         }
     }
 

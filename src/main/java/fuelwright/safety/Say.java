@@ -28,7 +28,8 @@ final class Say {
 
     static String minutes(double seconds) {
         long whole = Math.round(seconds);
-        return String.format(Locale.ROOT, "%s%d:%02d", whole < 0 ? "-" : "", Math.abs(whole) / 60, Math.abs(whole) % 60);
+        return String.format(
+                Locale.ROOT, "%s%d:%02d", whole < 0 ? "-" : "", Math.abs(whole) / 60, Math.abs(whole) % 60);
     }
 
     static String rpm(double rpm) {
@@ -43,7 +44,8 @@ final class Say {
 
     /** A cell by its place: {@code 4000 rpm, 60 % throttle}. */
     static String cell(Table table, int cell) {
-        return rpm(table.speedAt(cell)) + ", " + load(table.loadAt(cell), table.load().kind());
+        return rpm(table.speedAt(cell)) + ", "
+                + load(table.loadAt(cell), table.load().kind());
     }
 
     static String cells(int count) {
@@ -54,8 +56,6 @@ final class Say {
     static String speeds(Table table, Collection<Integer> cells) {
         double least = cells.stream().mapToDouble(table::speedAt).min().orElse(0);
         double most = cells.stream().mapToDouble(table::speedAt).max().orElse(0);
-        return least == most
-                ? "at " + rpm(least)
-                : String.format(Locale.ROOT, "from %.0f to %.0f rpm", least, most);
+        return least == most ? "at " + rpm(least) : String.format(Locale.ROOT, "from %.0f to %.0f rpm", least, most);
     }
 }

@@ -21,10 +21,12 @@ class LeanUnderLoadTest {
     private static void assertNoLean(PlantedRide ride) {
         assertEquals(
                 java.util.List.of(),
-                new PlantedCase().ride(ride.named("ride")).judge().stream()
-                        .filter(c -> c.rule().startsWith("lean") || c.rule().startsWith("fuel-supply"))
-                        .map(Caution::sentence)
-                        .toList());
+                new PlantedCase()
+                        .ride(ride.named("ride")).judge().stream()
+                                .filter(c ->
+                                        c.rule().startsWith("lean") || c.rule().startsWith("fuel-supply"))
+                                .map(Caution::sentence)
+                                .toList());
     }
 
     @Test
@@ -34,7 +36,8 @@ class LeanUnderLoadTest {
 
     @Test
     void aLeanSecondOfFullThrottleInAnUnriddenPlaceIsAStopWithItsMoment() {
-        Caution caution = judge("lean-under-load", ride().phase(2, 5000, 20, 1.0).phase(1.5, 5000, 100, 0.99))
+        Caution caution = judge(
+                        "lean-under-load", ride().phase(2, 5000, 20, 1.0).phase(1.5, 5000, 100, 0.99))
                 .orElseThrow();
         assertEquals(Caution.Level.STOP, caution.level());
         Caution.Moment worst = caution.worst().orElseThrow();
@@ -52,7 +55,8 @@ class LeanUnderLoadTest {
 
     @Test
     void shorterThanAMomentIsQuiet() {
-        assertNoLean(ride().phase(5, 5000, 100, 0.87).phase(0.3, 5000, 100, 1.05).phase(5, 5000, 100, 0.87));
+        assertNoLean(
+                ride().phase(5, 5000, 100, 0.87).phase(0.3, 5000, 100, 1.05).phase(5, 5000, 100, 0.87));
     }
 
     @Test
@@ -62,7 +66,9 @@ class LeanUnderLoadTest {
 
     @Test
     void aPeggedReadingAtFullThrottleIsADangerAndNoSensorFault() {
-        Caution caution = judge("lean-under-load", ride().phase(2, 5000, 20, 1.0).phase(3, 5000, 100, 1.6).noise(0))
+        Caution caution = judge(
+                        "lean-under-load",
+                        ride().phase(2, 5000, 20, 1.0).phase(3, 5000, 100, 1.6).noise(0))
                 .orElseThrow();
         assertTrue(caution.isStop());
         assertEquals(1.36, caution.worst().orElseThrow().worst(), 0.01);
@@ -77,7 +83,8 @@ class LeanUnderLoadTest {
 
     @Test
     void aFlagThatIsAlwaysSetHidesNothing() {
-        PlantedRide ride = ride().phase(2, 5000, 20, 1.0).phase(1.5, 5000, 100, 0.99).steady(Role.FUEL_CUT, 1);
+        PlantedRide ride =
+                ride().phase(2, 5000, 20, 1.0).phase(1.5, 5000, 100, 0.99).steady(Role.FUEL_CUT, 1);
         assertTrue(judge("lean-under-load", ride).isPresent());
     }
 
@@ -88,12 +95,14 @@ class LeanUnderLoadTest {
 
     @Test
     void leanThatStaysAfterAnOverrunIsFound() {
-        assertTrue(judge("lean-under-load", ride().phase(4, 6000, 0, 1.5).phase(5, 5500, 100, 1.0)).isPresent());
+        assertTrue(judge("lean-under-load", ride().phase(4, 6000, 0, 1.5).phase(5, 5500, 100, 1.0))
+                .isPresent());
     }
 
     @Test
     void coldDoesNotHideIt() {
-        PlantedRide ride = ride().phase(2, 5000, 20, 1.0).phase(1.5, 5000, 100, 0.99).steady(Role.COOLANT, 30);
+        PlantedRide ride =
+                ride().phase(2, 5000, 20, 1.0).phase(1.5, 5000, 100, 0.99).steady(Role.COOLANT, 30);
         assertTrue(judge("lean-under-load", ride).isPresent());
     }
 
@@ -155,7 +164,8 @@ class LeanUnderLoadTest {
 
     @Test
     void onceAndShortInACellThatIsFineOtherwiseIsACheck() {
-        PlantedRide ride = ride().phase(6, 5000, 100, 0.87).phase(0.75, 5000, 100, 0.97).phase(6, 5000, 100, 0.87);
+        PlantedRide ride =
+                ride().phase(6, 5000, 100, 0.87).phase(0.75, 5000, 100, 0.97).phase(6, 5000, 100, 0.87);
         assertEquals(
                 Caution.Level.CHECK, judge("lean-moment", ride).orElseThrow().level());
         assertTrue(judge("lean-under-load", ride).isEmpty());
@@ -173,7 +183,8 @@ class LeanUnderLoadTest {
 
     @Test
     void aFrozenSensorIsNotTakenForALeanEngine() {
-        PlantedRide frozen = new PlantedRide(20).noise(0).phase(30, 3000, 20, 1.0).phase(4, 3000, 6000, 100, 1.0, 1.0, Map.of());
+        PlantedRide frozen =
+                new PlantedRide(20).noise(0).phase(30, 3000, 20, 1.0).phase(4, 3000, 6000, 100, 1.0, 1.0, Map.of());
         assertTrue(judge("lean-under-load", frozen).isEmpty());
     }
 
@@ -186,8 +197,15 @@ class LeanUnderLoadTest {
 
     @Test
     void aPressureTableIsJudgedByPressureWithoutAThrottle() {
-        PlantedRide ride = ride().phase(2, 5000, 20, 1.0).phase(1.5, 5000, 100, 0.99).withPressure().withoutThrottle();
-        assertTrue(new PlantedCase().byPressure().ride(ride.named("ride")).judge("lean-under-load").isPresent());
+        PlantedRide ride = ride().phase(2, 5000, 20, 1.0)
+                .phase(1.5, 5000, 100, 0.99)
+                .withPressure()
+                .withoutThrottle();
+        assertTrue(new PlantedCase()
+                .byPressure()
+                .ride(ride.named("ride"))
+                .judge("lean-under-load")
+                .isPresent());
     }
 
     @Test

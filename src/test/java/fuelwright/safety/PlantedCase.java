@@ -103,9 +103,8 @@ final class PlantedCase {
                 fuelTable.load().kind() == Axis.Kind.THROTTLE ? fuelTable.loadAt(cell) : Double.NaN,
                 fuelTable.load().kind() == Axis.Kind.THROTTLE ? Double.NaN : fuelTable.loadAt(cell),
                 Double.NaN);
-        List<CellProposal.Step> steps = Arrays.stream(kinds)
-                .map(k -> new CellProposal.Step(k, factor))
-                .toList();
+        List<CellProposal.Step> steps =
+                Arrays.stream(kinds).map(k -> new CellProposal.Step(k, factor)).toList();
         boolean byHand = Arrays.asList(kinds).contains(CellProposal.Kind.HELD);
         boolean set = Arrays.asList(kinds).contains(CellProposal.Kind.SET);
         double before = fuelTable.at(cell);

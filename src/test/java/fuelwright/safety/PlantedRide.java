@@ -17,7 +17,13 @@ import java.util.Map;
 final class PlantedRide {
 
     private record Phase(
-            double seconds, double rpmFrom, double rpmTo, double throttle, double lambdaFrom, double lambdaTo, Map<Role, Double> other) {}
+            double seconds,
+            double rpmFrom,
+            double rpmTo,
+            double throttle,
+            double lambdaFrom,
+            double lambdaTo,
+            Map<Role, Double> other) {}
 
     private static final double LAG_S = 0.1;
 
