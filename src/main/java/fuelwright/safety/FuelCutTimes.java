@@ -1,0 +1,83 @@
+package fuelwright.safety;
+
+import fuelwright.ride.Column;
+import fuelwright.ride.Ride;
+import fuelwright.ride.Role;
+import java.util.Arrays;
+
+/**
+ * When a ride's fuel was cut, by what was logged: the flag, or an injector pulse of nothing above idle. A flag that is set most of the
+ * time isn't believed: it would hide everything. Holds a cursor: not thread-safe.
+ */
+final class FuelCutTimes {
+
+    private static final double OVERRUN_RPM = 1200;
+    private static final double BELIEVED_SHARE = 0.6;
+
+    private final double[] startsS;
+    private final double[] endsS;
+    private int cursor;
+
+    private FuelCutTimes(double[] startsS, double[] endsS) {
+        this.startsS = startsS;
+        this.endsS = endsS;
+    }
+
+    static FuelCutTimes of(Ride ride) {
+        Column flag = ride.column(Role.FUEL_CUT).orElse(null);
+        Column pulse = ride.column(Role.INJECTOR_PULSE).orElse(null);
+        Column speed = ride.column(Role.ENGINE_SPEED).orElse(null);
+        if (flag == null && (pulse == null || speed == null)) {
+            return new FuelCutTimes(new double[0], new double[0]);
+        }
+        Column time = ride.timeS();
+        double[] starts = new double[ride.size()];
+        double[] ends = new double[ride.size()];
+        int n = 0;
+        int rows = 0;
+        boolean on = false;
+        for (int i = 0; i < ride.size(); i++) {
+            boolean cut = flag != null && flag.at(i) > 0.5
+                    || pulse != null && speed != null && pulse.at(i) <= 0 && speed.at(i) > OVERRUN_RPM;
+            if (cut) {
+                rows++;
+                if (!on) {
+                    starts[n++] = time.at(i);
+                }
+                ends[n - 1] = time.at(i);
+            }
+            on = cut;
+        }
+        if (rows > BELIEVED_SHARE * ride.size()) {
+            n = 0;
+        }
+        return new FuelCutTimes(Arrays.copyOf(starts, n), Arrays.copyOf(ends, n));
+    }
+
+    int size() {
+        return startsS.length;
+    }
+
+    double startS(int i) {
+        return startsS[i];
+    }
+
+    double endS(int i) {
+        return endsS[i];
+    }
+
+    /** Whether fuel was cut at a moment. Fastest where asked in the order of time. */
+    boolean at(double timeS) {
+        int n = startsS.length;
+        if (n == 0) {
+            return false;
+        }
+        while (cursor > 0 && startsS[cursor] > timeS) {
+            cursor--;
+        }
+        while (cursor + 1 < n && startsS[cursor + 1] <= timeS) {
+            cursor++;
+        }
+        return timeS >= startsS[cursor] && timeS <= endsS[cursor];
+    }
+}

@@ -1,0 +1,73 @@
+package fuelwright.safety;
+
+/**
+ * A stretch at high load that was leaner than its limit.
+ *
+ * @param ride index of the ride
+ * @param sensor index of the mixture channel
+ * @param startS start on the ride's clock, when burnt, s
+ * @param lengthS from the first to the last lean reading, s
+ * @param readings lean readings in it
+ * @param leanest leanest reading, lambda
+ * @param limit the limit at that reading, lambda
+ * @param target the target there, lambda; NaN where it has none
+ * @param speedRpm engine speed there, rpm
+ * @param load load there, in the table's unit
+ * @param throttlePercent throttle there, %; NaN where unknown
+ * @param row the ride's row of the leanest reading
+ * @param cell the fuel table's cell that weighs most there
+ * @param kind what it looks like
+ * @param bySpare whether the mixture kept within the target's excess: only the ceiling was passed
+ */
+record LeanEvent(
+        int ride,
+        int sensor,
+        double startS,
+        double lengthS,
+        int readings,
+        double leanest,
+        double limit,
+        double target,
+        double speedRpm,
+        double load,
+        double throttlePercent,
+        int row,
+        int cell,
+        Kind kind,
+        boolean bySpare) {
+
+    enum Kind {
+        /** The cell is lean: it repeats, or nothing speaks against it. */
+        TABLE,
+        /** Fuel that fades with time although the cell was fine earlier. */
+        SUPPLY,
+        /** Once, short, in a cell that is fine otherwise. */
+        ONCE,
+        /** Right after load rose, gone while load stayed high. */
+        TIP_IN
+    }
+
+    /** How far beyond the limit, lambda. */
+    double excess() {
+        return leanest - limit;
+    }
+
+    LeanEvent with(Kind other) {
+        return new LeanEvent(
+                ride,
+                sensor,
+                startS,
+                lengthS,
+                readings,
+                leanest,
+                limit,
+                target,
+                speedRpm,
+                load,
+                throttlePercent,
+                row,
+                cell,
+                other,
+                bySpare);
+    }
+}

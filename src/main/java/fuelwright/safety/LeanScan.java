@@ -1,0 +1,362 @@
+package fuelwright.safety;
+
+import fuelwright.estimate.BurntTrace;
+import fuelwright.table.Table;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * Finds stretches that were lean at high load in one sensor's trace. One pass, O(readings).
+ *
+ * <p>The delay is undone by the trace. The lag is allowed for instead of undone, which would amplify noise: a reading is judged only where
+ * load has been high for two time constants before it, so that what is left of an earlier mixture is below 14 %. Left out: the engine
+ * not running, fuel cut (logged, or a closed throttle that reads free air) and the clearing after it, and a reading that stays exactly
+ * the same for long while the engine moves, which is a frozen sensor and reported as such. Kept in, because a danger is one: movement of
+ * throttle and speed, cold, and a reading at the sensor's lean end.
+ */
+final class LeanScan {
+
+    private static final double GAP_S = 1.0;
+    private static final double BREAK_S = 0.3;
+    private static final double RUNNING_RPM = 500;
+    private static final double OVERRUN_RPM = 1200;
+    private static final double FREE_AIR_LAMBDA = 1.2;
+    private static final double LEAST_SHARE = 0.7;
+    private static final int LEAST_READINGS = 3;
+    private static final double TIP_IN_S = 1.5;
+    private static final double TIP_IN_START_S = 0.3;
+    /** Load may be low for so long before the fuel system is called rested. */
+    private static final double REST_S = 2.0;
+    /** Lean readings of a cell came so much later in the stretch than its fine ones: fuel fades. */
+    private static final double FADE_S = 1.5;
+    /** Lean readings of a cell came so much later in the ride than its fine ones: fuel fades. */
+    private static final double FADE_IN_RIDE_S = 60;
+
+    /** What is known of the trace beside the trace itself. */
+    record Setting(
+            int ride,
+            int sensor,
+            LoadThreshold highLoad,
+            Table target,
+            boolean targetByThrottle,
+            Table cells,
+            Limits limits,
+            double lagS,
+            double closedPercent,
+            FuelCutTimes cuts) {}
+
+    private final BurntTrace trace;
+    private final Setting setting;
+    private final double leanFor;
+    private final double clearing;
+    private final double lookBack;
+    private final double floor;
+    private final double ceiling;
+    private final double spare;
+    private final double top;
+    private final double frozenS;
+    private final double holdS;
+    private final int[] lean;
+    private final int[] fine;
+    private final int[] eventsIn;
+    private final double[] leanAge;
+    private final double[] fineAge;
+    private final double[] leanTime;
+    private final double[] fineTime;
+    private final List<LeanEvent> events = new ArrayList<>();
+
+    // State of the pass.
+    private double highSince = Double.NaN;
+    private double lastHigh = Double.NaN;
+    private double flowSince = Double.NaN;
+    private double lastCut = Double.NEGATIVE_INFINITY;
+    private double sameSince;
+    private double sameSpeed;
+    private double sameThrottle;
+    private boolean sameMoved;
+    private double sameLambda = Double.NaN;
+    // The open event.
+    private boolean open;
+    private double start;
+    private double end;
+    private int count;
+    private int all;
+    private int inside;
+    private double least;
+    private double sumEarly;
+    private double sumLate;
+    private int early;
+    private int late;
+    private int worst;
+    private double worstExcess;
+    private double worstLimit;
+    private double worstTarget;
+    private boolean beyondTarget;
+    private boolean frozen;
+    private int allAtEnd;
+    private double lastCounted;
+
+    private LeanScan(BurntTrace trace, Setting setting) {
+        this.trace = trace;
+        this.setting = setting;
+        Limits limits = setting.limits;
+        leanFor = limits.of(Limit.LEAN_FOR) - 1e-6;
+        clearing = limits.of(Limit.FUEL_CUT_CLEARING);
+        lookBack = 2 * setting.lagS;
+        ceiling = limits.of(Limit.LEAN_CEILING);
+        spare = limits.of(Limit.LEAN_EXCESS);
+        top = limits.of(Limit.SENSOR_TOP);
+        frozenS = limits.of(Limit.SENSOR_FROZEN);
+        double leastTarget = Arrays.stream(setting.target.toArray()).min().orElse(ceiling);
+        floor = Math.min(ceiling, leastTarget + spare);
+        lean = new int[setting.cells.cells()];
+        fine = new int[setting.cells.cells()];
+        eventsIn = new int[lean.length];
+        leanAge = new double[lean.length];
+        fineAge = new double[lean.length];
+        leanTime = new double[lean.length];
+        fineTime = new double[lean.length];
+        holdS = Math.min(1, meanHoldS(trace));
+    }
+
+    /** The lean stretches of a trace, in the order in which they happened, and what each cell saw. */
+    static LeanScan of(BurntTrace trace, Setting setting) {
+        LeanScan scan = new LeanScan(trace, setting);
+        scan.run();
+        return scan;
+    }
+
+    List<LeanEvent> events() {
+        return events;
+    }
+
+    int leanReadings(int cell) {
+        return lean[cell];
+    }
+
+    int fineReadings(int cell) {
+        return fine[cell];
+    }
+
+    /** How long a value stands before the next: a slow logger's one reading must not count as many. */
+    private static double meanHoldS(BurntTrace trace) {
+        int changes = 0;
+        double total = 0;
+        for (int i = 1; i < trace.size(); i++) {
+            double step = trace.burntS(i) - trace.burntS(i - 1);
+            total += step > 0 && step < GAP_S ? step : 0;
+            changes += trace.lambda(i) != trace.lambda(i - 1) ? 1 : 0;
+        }
+        return total / Math.max(1, changes);
+    }
+
+    private void run() {
+        double before = Double.NaN;
+        int n = trace.size();
+        for (int i = 0; i < n; i++) {
+            double t = trace.burntS(i);
+            double lambda = trace.lambda(i);
+            if (!(lambda > 0)) {
+                continue;
+            }
+            if (t - before > GAP_S || t < before - GAP_S) {
+                close(false);
+                highSince = Double.NaN;
+            }
+            before = t;
+            track(i, t, lambda);
+            read(i, t, lambda);
+        }
+        close(false);
+        nameKinds();
+    }
+
+    /** Keeps what a reading is judged by: how long the value has stood still, and when fuel was last cut. */
+    private void track(int i, double t, double lambda) {
+        double rpm = trace.speedRpm(i);
+        double throttle = trace.throttlePercent(i);
+        if (lambda != sameLambda) {
+            sameLambda = lambda;
+            sameSince = t;
+            sameSpeed = rpm;
+            sameThrottle = throttle;
+            sameMoved = false;
+        } else if (Math.abs(rpm - sameSpeed) > 0.1 * sameSpeed || Math.abs(throttle - sameThrottle) > 10) {
+            sameMoved = true;
+        }
+        boolean closed = throttle <= setting.closedPercent && rpm > OVERRUN_RPM;
+        if (closed && lambda >= FREE_AIR_LAMBDA || setting.cuts.at(t)) {
+            lastCut = t;
+        }
+    }
+
+    private void read(int i, double t, double lambda) {
+        double rpm = trace.speedRpm(i);
+        boolean high = setting.highLoad.at(rpm, trace.throttlePercent(i), trace.pressureKpa(i)) && rpm >= RUNNING_RPM;
+        if (!high) {
+            if (open && t - lastHigh > BREAK_S) {
+                close(false);
+            }
+            highSince = Double.NaN;
+            return;
+        }
+        if (Double.isNaN(highSince)) {
+            highSince = t;
+            if (!(t - lastHigh < REST_S)) {
+                flowSince = t;
+            }
+        }
+        lastHigh = t;
+        if (t - highSince < lookBack || t - lastCut < clearing) {
+            return;
+        }
+        double target = Double.NaN;
+        double limit = floor;
+        boolean isLean = false;
+        if (lambda > floor) {
+            target = setting.target.value(
+                    rpm, setting.targetByThrottle ? trace.throttlePercent(i) : trace.pressureKpa(i));
+            limit = target + spare < ceiling ? target + spare : ceiling;
+            isLean = lambda > limit;
+        }
+        int cell = cell(rpm, trace.load(i));
+        if (isLean) {
+            add(i, t, lambda, limit, target);
+            lean[cell]++;
+            leanAge[cell] += t - flowSince;
+            leanTime[cell] += t;
+        } else {
+            fine[cell]++;
+            fineAge[cell] += t - flowSince;
+            fineTime[cell] += t;
+            if (open) {
+                all++;
+                if (t - end > BREAK_S) {
+                    close(true);
+                }
+            }
+        }
+    }
+
+    private int cell(double rpm, double load) {
+        Table table = setting.cells;
+        int i = (int) (table.speed().position(rpm) + 0.5);
+        int j = load == load
+                ? (int) (table.load().position(load) + 0.5)
+                : table.load().size() - 1;
+        return table.cell(j, i);
+    }
+
+    private void add(int i, double t, double lambda, double limit, double target) {
+        if (!open) {
+            open = true;
+            start = t;
+            count = 0;
+            all = 0;
+            inside = 0;
+            least = lambda;
+            sumEarly = 0;
+            sumLate = 0;
+            early = 0;
+            late = 0;
+            worstExcess = Double.NEGATIVE_INFINITY;
+            beyondTarget = false;
+            frozen = false;
+            lastCounted = Double.NEGATIVE_INFINITY;
+        }
+        end = t;
+        if (trace.lambda(i - 1 < 0 ? i : i - 1) != lambda || lambda >= top || t - lastCounted >= holdS) {
+            count++;
+            lastCounted = t;
+        }
+        inside++;
+        all++;
+        allAtEnd = all;
+        least = Math.min(least, lambda);
+        double excess = lambda - limit;
+        if (t - start < 0.5 * leanFor) {
+            sumEarly += excess;
+            early++;
+        } else {
+            sumLate += excess;
+            late++;
+        }
+        beyondTarget |= Double.isNaN(target) || lambda > target + spare;
+        frozen |= sameMoved && t - sameSince >= frozenS && lambda < top;
+        if (excess > worstExcess) {
+            worstExcess = excess;
+            worst = i;
+            worstLimit = limit;
+            worstTarget = target;
+        }
+    }
+
+    private void close(boolean recovered) {
+        if (!open) {
+            return;
+        }
+        open = false;
+        double length = end - start;
+        boolean flat = trace.lambda(worst) == least;
+        if (length < leanFor || count < LEAST_READINGS || inside < LEAST_SHARE * allAtEnd) {
+            return;
+        }
+        if (frozen && flat) {
+            return;
+        }
+        double rpm = trace.speedRpm(worst);
+        double load = trace.load(worst);
+        eventsIn[cell(rpm, load)]++;
+        events.add(new LeanEvent(
+                setting.ride,
+                setting.sensor,
+                start,
+                length,
+                count,
+                trace.lambda(worst),
+                worstLimit,
+                worstTarget,
+                rpm,
+                load,
+                trace.throttlePercent(worst),
+                trace.row(worst),
+                cell(rpm, load),
+                kind(recovered),
+                !beyondTarget));
+    }
+
+    private LeanEvent.Kind kind(boolean recovered) {
+        boolean decays = late == 0 || early > 0 && sumLate / late < 0.6 * sumEarly / early;
+        boolean atOpening = start >= highSince
+                && start - highSince <= lookBack + TIP_IN_START_S
+                && end - highSince <= TIP_IN_S + lookBack;
+        return recovered && decays && atOpening ? LeanEvent.Kind.TIP_IN : LeanEvent.Kind.TABLE;
+    }
+
+    /** With the whole trace seen: does the cell's fuel fade, is it lean each time, or was it once? */
+    private void nameKinds() {
+        for (int e = 0; e < events.size(); e++) {
+            LeanEvent event = events.get(e);
+            if (event.kind() == LeanEvent.Kind.TABLE) {
+                events.set(e, event.with(kind(event)));
+            }
+        }
+    }
+
+    private LeanEvent.Kind kind(LeanEvent event) {
+        int cell = event.cell();
+        if (fine[cell] < LEAST_READINGS) {
+            return LeanEvent.Kind.TABLE;
+        }
+        double later = leanAge[cell] / lean[cell] - fineAge[cell] / fine[cell];
+        double laterInRide = leanTime[cell] / lean[cell] - fineTime[cell] / fine[cell];
+        boolean again = eventsIn[cell] > 1;
+        if (later >= FADE_S || again && laterInRide >= FADE_IN_RIDE_S) {
+            return LeanEvent.Kind.SUPPLY;
+        }
+        return !again && lean[cell] * 3 <= fine[cell] && event.lengthS() < 2 * leanFor
+                ? LeanEvent.Kind.ONCE
+                : LeanEvent.Kind.TABLE;
+    }
+}

@@ -1,0 +1,212 @@
+package fuelwright.safety;
+
+import fuelwright.estimate.Standing;
+import fuelwright.ride.Ride;
+import fuelwright.ride.Role;
+import fuelwright.table.Table;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.SortedSet;
+import java.util.TreeSet;
+
+/**
+ * Lean at high load: by stretches of the rides, and by cells whose evidence says so although each crossing was short. One caution each
+ * for what the table does, what the fuel supply does, what happened once, and what the opening throttle does.
+ */
+final class LeanUnderLoad implements Rule {
+
+    private static final double ONCE_EXCESS = 0.10;
+    private static final double STOICHIOMETRIC_AND_A_BIT = 1.03;
+
+    @Override
+    public List<Caution> judge(Dossier d) {
+        List<LeanEvent> events = new ArrayList<>();
+        for (Dossier.Trace trace : d.traces()) {
+            for (LeanEvent event : trace.scan().events()) {
+                events.add(recheck(d, event));
+            }
+        }
+        events.sort(Comparator.comparingDouble(LeanEvent::excess)
+                .reversed()
+                .thenComparingInt(LeanEvent::ride)
+                .thenComparingDouble(LeanEvent::startS)
+                .thenComparingInt(LeanEvent::sensor));
+        List<Caution> out = new ArrayList<>();
+        table(d, events, out);
+        supply(d, of(events, LeanEvent.Kind.SUPPLY), out);
+        once(d, of(events, LeanEvent.Kind.ONCE), out);
+        tipIn(d, of(events, LeanEvent.Kind.TIP_IN), out);
+        notChecked(d, out);
+        return out;
+    }
+
+    /** A moment after the throttle opened is the table's doing where the evidence says that the cell is lean anyway. */
+    private static LeanEvent recheck(Dossier d, LeanEvent event) {
+        boolean lean = event.kind() == LeanEvent.Kind.TIP_IN && isLeanByEvidence(d, event.cell());
+        return lean ? event.with(LeanEvent.Kind.TABLE) : event;
+    }
+
+    private static boolean isLeanByEvidence(Dossier d, int cell) {
+        if (!d.isHigh(cell) || d.standing(cell) == Standing.INFERRED) {
+            return false;
+        }
+        double target = d.targetAt(cell);
+        double surely = d.estimate().get().logFactor(cell) - d.estimate().get().logUncertainty(cell);
+        return surely > 0 && target * Math.exp(surely) > d.limits.leanest(target);
+    }
+
+    private static List<LeanEvent> of(List<LeanEvent> events, LeanEvent.Kind kind) {
+        return events.stream().filter(e -> e.kind() == kind).toList();
+    }
+
+    private static void table(Dossier d, List<LeanEvent> all, List<Caution> out) {
+        List<LeanEvent> events = of(all, LeanEvent.Kind.TABLE);
+        List<LeanEvent> grave =
+                events.stream().filter(e -> !isTargetsDoing(d, e)).toList();
+        List<LeanEvent> asAsked =
+                events.stream().filter(e -> isTargetsDoing(d, e)).toList();
+        SortedSet<Integer> cells = cellsOf(grave);
+        SortedSet<Integer> byEvidence = new TreeSet<>();
+        for (int c = 0; c < d.fuel.cells(); c++) {
+            if (isLeanByEvidence(d, c)) {
+                byEvidence.add(c);
+            }
+        }
+        cells.addAll(byEvidence);
+        if (!cells.isEmpty()) {
+            String what = grave.isEmpty()
+                    ? "The readings say that " + Say.cells(byEvidence.size()) + " at high load, "
+                            + Say.speeds(d.fuel, byEvidence)
+                            + ", run leaner than the limit, though no crossing was long"
+                    : times(grave) + ". Worst: " + place(d, grave.get(0));
+            out.add(new Caution(
+                    "lean-under-load",
+                    Caution.Level.STOP,
+                    "Lean under load",
+                    what,
+                    "Don't load the engine there again with this table; add the fuel and ride those cells gently first",
+                    cells,
+                    moments(d, grave)));
+        }
+        if (!asAsked.isEmpty()) {
+            out.add(new Caution(
+                    "lean-as-the-target-asks",
+                    Caution.Level.CHECK,
+                    "As lean as the target asks",
+                    times(asAsked) + ", though no leaner than the target allows. Worst: " + place(d, asAsked.get(0)),
+                    "See whether the target table is rich enough where load is high",
+                    cellsOf(asAsked),
+                    moments(d, asAsked)));
+        }
+    }
+
+    /** At the edge of high load, and the mixture is what the target says: the question is then the target's. */
+    private static boolean isTargetsDoing(Dossier d, LeanEvent event) {
+        boolean wideOpen = !(event.throttlePercent() < 60);
+        return event.bySpare()
+                && event.leanest() <= STOICHIOMETRIC_AND_A_BIT
+                && !(d.isDeep(event.speedRpm(), event.load()) && wideOpen);
+    }
+
+    private static void supply(Dossier d, List<LeanEvent> events, List<Caution> out) {
+        if (!events.isEmpty()) {
+            out.add(new Caution(
+                    "fuel-supply-fading",
+                    Caution.Level.STOP,
+                    "Fuel fades under load",
+                    times(events) + " in cells that were fine before: fuel fades with time. Worst: "
+                            + place(d, events.get(0)),
+                    "Check pump, filter and fuel pressure before touching the table: more percent can't deliver fuel that isn't there",
+                    cellsOf(events),
+                    moments(d, events)));
+        }
+    }
+
+    private static void once(Dossier d, List<LeanEvent> events, List<Caution> out) {
+        if (!events.isEmpty()) {
+            boolean grave = events.get(0).excess() > ONCE_EXCESS || events.size() > 2;
+            out.add(new Caution(
+                    "lean-moment",
+                    grave ? Caution.Level.STOP : Caution.Level.CHECK,
+                    "A lean moment under load",
+                    times(events) + ", in a cell that is fine otherwise. Worst: " + place(d, events.get(0)),
+                    "Ride that place again; if it comes back look at ignition, connectors and fuel supply before adding fuel",
+                    cellsOf(events),
+                    moments(d, events)));
+        }
+    }
+
+    private static void tipIn(Dossier d, List<LeanEvent> events, List<Caution> out) {
+        if (!events.isEmpty()) {
+            out.add(new Caution(
+                    "lean-tip-in",
+                    Caution.Level.CHECK,
+                    "Lean as the throttle opens",
+                    times(events) + ", right after load rose and gone while it stayed high. Worst: "
+                            + place(d, events.get(0)),
+                    "Look at the accel enrichment: the fuel table can't cure this",
+                    cellsOf(events),
+                    moments(d, events)));
+        }
+    }
+
+    private static void notChecked(Dossier d, List<Caution> out) {
+        List<String> without = new ArrayList<>();
+        for (int r = 0; r < d.rides(); r++) {
+            int ride = r;
+            if (d.traces().stream().noneMatch(t -> t.ride() == ride && t.burnt().size() > 0)) {
+                without.add(d.ride(r).name());
+            }
+        }
+        if (!without.isEmpty() || d.rides() == 0) {
+            out.add(new Caution(
+                    "lean-not-checked",
+                    Caution.Level.CHECK,
+                    "Lean under load not checked",
+                    d.rides() == 0
+                            ? "There is no ride"
+                            : "No mixture with engine speed and load in " + String.join(", ", without),
+                    "Make a ride with a wideband sensor, engine speed and load in the log",
+                    new TreeSet<>(),
+                    List.of()));
+        }
+    }
+
+    private static String times(List<LeanEvent> events) {
+        double total = events.stream().mapToDouble(LeanEvent::lengthS).sum();
+        return (events.size() == 1 ? "Once" : events.size() + " times") + ", " + Say.seconds(total) + " in all";
+    }
+
+    private static String place(Dossier d, LeanEvent e) {
+        Table fuel = d.fuel;
+        Ride ride = d.ride(e.ride());
+        double gear = ride.column(Role.GEAR).map(c -> c.at(e.row())).orElse(Double.NaN);
+        String sensor = ride.mixtures().size() > 1
+                ? ", " + ride.mixtures().get(e.sensor()).heading()
+                : "";
+        return "lambda " + Say.lambda(e.leanest()) + ", limit " + Say.lambda(e.limit()) + ", for "
+                + Say.seconds(e.lengthS()) + " at " + Say.rpm(e.speedRpm()) + ", "
+                + Say.load(e.load(), fuel.load().kind()) + (gear >= 1 ? ", gear " + Math.round(gear) : "") + sensor
+                + ", " + ride.name() + " at " + Say.minutes(e.startS());
+    }
+
+    private static SortedSet<Integer> cellsOf(List<LeanEvent> events) {
+        SortedSet<Integer> cells = new TreeSet<>();
+        events.forEach(e -> cells.add(e.cell()));
+        return cells;
+    }
+
+    private static List<Caution.Moment> moments(Dossier d, List<LeanEvent> events) {
+        return events.stream()
+                .map(e -> new Caution.Moment(
+                        e.ride(),
+                        d.ride(e.ride()).name(),
+                        e.startS(),
+                        e.lengthS(),
+                        e.leanest(),
+                        e.speedRpm(),
+                        e.load()))
+                .toList();
+    }
+}

@@ -1,0 +1,9 @@
+package fuelwright.safety;
+
+import java.util.List;
+
+/** One family of findings. Stateless; the same dossier gives the same cautions, worst first. */
+interface Rule {
+
+    List<Caution> judge(Dossier dossier);
+}

@@ -1,0 +1,61 @@
+package fuelwright.safety;
+
+import fuelwright.table.Axis;
+import fuelwright.table.Table;
+import java.util.Collection;
+import java.util.Locale;
+
+/** Figures and places as sentences have them. */
+final class Say {
+
+    private Say() {}
+
+    static String lambda(double lambda) {
+        return String.format(Locale.ROOT, "%.2f", lambda);
+    }
+
+    static String percent(double percent) {
+        return String.format(Locale.ROOT, "%.0f %%", percent);
+    }
+
+    static String signed(double percent) {
+        return String.format(Locale.ROOT, "%+.0f %%", percent);
+    }
+
+    static String seconds(double seconds) {
+        return String.format(Locale.ROOT, "%.1f s", seconds);
+    }
+
+    static String minutes(double seconds) {
+        long whole = Math.round(seconds);
+        return String.format(
+                Locale.ROOT, "%s%d:%02d", whole < 0 ? "-" : "", Math.abs(whole) / 60, Math.abs(whole) % 60);
+    }
+
+    static String rpm(double rpm) {
+        return String.format(Locale.ROOT, "%.0f rpm", rpm);
+    }
+
+    static String load(double load, Axis.Kind kind) {
+        return kind == Axis.Kind.THROTTLE
+                ? String.format(Locale.ROOT, "%.0f %% throttle", load)
+                : String.format(Locale.ROOT, "%.0f kPa", load);
+    }
+
+    /** A cell by its place: {@code 4000 rpm, 60 % throttle}. */
+    static String cell(Table table, int cell) {
+        return rpm(table.speedAt(cell)) + ", "
+                + load(table.loadAt(cell), table.load().kind());
+    }
+
+    static String cells(int count) {
+        return count == 1 ? "1 cell" : count + " cells";
+    }
+
+    /** The stretch of engine speeds that some cells take. */
+    static String speeds(Table table, Collection<Integer> cells) {
+        double least = cells.stream().mapToDouble(table::speedAt).min().orElse(0);
+        double most = cells.stream().mapToDouble(table::speedAt).max().orElse(0);
+        return least == most ? "at " + rpm(least) : String.format(Locale.ROOT, "from %.0f to %.0f rpm", least, most);
+    }
+}

@@ -1,0 +1,216 @@
+package fuelwright.safety;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import fuelwright.ride.Role;
+import java.util.Map;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+class LeanUnderLoadTest {
+
+    private static PlantedRide ride() {
+        return new PlantedRide(20).clean(3);
+    }
+
+    private static Optional<Caution> judge(String rule, PlantedRide ride) {
+        return new PlantedCase().ride(ride.named("ride")).judge(rule);
+    }
+
+    private static void assertNoLean(PlantedRide ride) {
+        assertEquals(
+                java.util.List.of(),
+                new PlantedCase()
+                        .ride(ride.named("ride")).judge().stream()
+                                .filter(c ->
+                                        c.rule().startsWith("lean") || c.rule().startsWith("fuel-supply"))
+                                .map(Caution::sentence)
+                                .toList());
+    }
+
+    @Test
+    void aCleanRideWithFuelCutsAndPullsIsQuiet() {
+        assertNoLean(ride());
+    }
+
+    @Test
+    void aLeanSecondOfFullThrottleInAnUnriddenPlaceIsAStopWithItsMoment() {
+        Caution caution = judge(
+                        "lean-under-load", ride().phase(2, 5000, 20, 1.0).phase(1.5, 5000, 100, 0.99))
+                .orElseThrow();
+        assertEquals(Caution.Level.STOP, caution.level());
+        Caution.Moment worst = caution.worst().orElseThrow();
+        assertEquals(179.2, worst.startS(), 0.2);
+        assertTrue(worst.lengthS() > 1.0 && worst.lengthS() < 1.5, worst.toString());
+        assertEquals(0.99, worst.worst(), 0.02);
+        assertEquals(5000, worst.speedRpm(), 1);
+        assertTrue(caution.cells().contains(PlantedCase.cell(6, 4)));
+    }
+
+    @Test
+    void justWithinTheLimitIsQuiet() {
+        assertNoLean(ride().phase(2, 5000, 20, 1.0).phase(3, 5000, 100, 0.91));
+    }
+
+    @Test
+    void shorterThanAMomentIsQuiet() {
+        assertNoLean(
+                ride().phase(5, 5000, 100, 0.87).phase(0.3, 5000, 100, 1.05).phase(5, 5000, 100, 0.87));
+    }
+
+    @Test
+    void theSameLeanMixtureAtLightLoadIsNotLeanUnderLoad() {
+        assertNoLean(ride().phase(10, 5000, 30, 1.0));
+    }
+
+    @Test
+    void aPeggedReadingAtFullThrottleIsADangerAndNoSensorFault() {
+        Caution caution = judge(
+                        "lean-under-load",
+                        ride().phase(2, 5000, 20, 1.0).phase(3, 5000, 100, 1.6).noise(0))
+                .orElseThrow();
+        assertTrue(caution.isStop());
+        assertEquals(1.36, caution.worst().orElseThrow().worst(), 0.01);
+    }
+
+    @Test
+    void aLimiterThatCutsTheFuelIsNotLean() {
+        assertNoLean(ride().phase(4, 7900, 7900, 100, 0.87, 0.87, Map.of())
+                .phase(2, 8000, 8000, 100, 1.5, 1.5, Map.of(Role.FUEL_CUT, 1.0))
+                .phase(4, 7000, 20, 1.0));
+    }
+
+    @Test
+    void aFlagThatIsAlwaysSetHidesNothing() {
+        PlantedRide ride =
+                ride().phase(2, 5000, 20, 1.0).phase(1.5, 5000, 100, 0.99).steady(Role.FUEL_CUT, 1);
+        assertTrue(judge("lean-under-load", ride).isPresent());
+    }
+
+    @Test
+    void fullThrottleStraightAfterAnOverrunIsQuiet() {
+        assertNoLean(ride().phase(4, 6000, 0, 1.5).phase(5, 5500, 100, 0.87));
+    }
+
+    @Test
+    void leanThatStaysAfterAnOverrunIsFound() {
+        assertTrue(judge("lean-under-load", ride().phase(4, 6000, 0, 1.5).phase(5, 5500, 100, 1.0))
+                .isPresent());
+    }
+
+    @Test
+    void coldDoesNotHideIt() {
+        PlantedRide ride =
+                ride().phase(2, 5000, 20, 1.0).phase(1.5, 5000, 100, 0.99).steady(Role.COOLANT, 30);
+        assertTrue(judge("lean-under-load", ride).isPresent());
+    }
+
+    @Test
+    void aMovingThrottleDoesNotHideIt() {
+        PlantedRide ride = ride();
+        for (int i = 0; i < 8; i++) {
+            ride.phase(0.4, 5000, i % 2 == 0 ? 70 : 95, 1.0);
+        }
+        assertTrue(judge("lean-under-load", ride).isPresent());
+    }
+
+    @Test
+    void theOpeningThrottlesLeanMomentIsToldApart() {
+        PlantedRide ride = ride().phase(2, 5000, 20, 1.0)
+                .phase(1.2, 5000, 5100, 100, 1.25, 0.85, Map.of())
+                .phase(3, 5100, 100, 0.87);
+        assertEquals(
+                Caution.Level.CHECK, judge("lean-tip-in", ride).orElseThrow().level());
+        assertTrue(judge("lean-under-load", ride).isEmpty());
+    }
+
+    @Test
+    void anOpeningMomentInACellThatIsLeanByEvidenceIsTheTablesDoing() {
+        PlantedRide ride = ride().phase(2, 5000, 20, 1.0)
+                .phase(1.2, 5000, 5100, 100, 1.25, 0.85, Map.of())
+                .phase(3, 5100, 100, 0.87);
+        PlantedCase planted = new PlantedCase().ride(ride.named("ride"));
+        planted.logFactors[PlantedCase.cell(6, 4)] = 0.12;
+        assertTrue(planted.judge("lean-under-load").isPresent());
+    }
+
+    @Test
+    void fuelThatFadesOverALongPullIsTheSupply() {
+        PlantedRide ride = ride().phase(5, 7000, 20, 1.0)
+                .phase(8, 7000, 7000, 100, 0.86, 0.86, Map.of())
+                .phase(8, 7000, 7000, 100, 0.86, 1.10, Map.of())
+                .phase(5, 4000, 20, 1.0);
+        Caution caution = judge("fuel-supply-fading", ride).orElseThrow();
+        assertTrue(caution.isStop());
+        assertTrue(judge("lean-under-load", ride).isEmpty());
+    }
+
+    @Test
+    void aLeanHoleThatEveryPullCrossesIsTheTable() {
+        PlantedRide ride = new PlantedRide(20);
+        for (int i = 0; i < 5; i++) {
+            ride.phase(10, 3000, 20, 1.0)
+                    .phase(2, 3000, 4600, 100, 0.87, 0.87, Map.of())
+                    .phase(0.7, 4600, 5200, 100, 0.87, 1.02, Map.of())
+                    .phase(0.7, 5200, 5800, 100, 1.02, 0.87, Map.of())
+                    .phase(2, 5800, 7500, 100, 0.87, 0.87, Map.of());
+        }
+        Caution caution = judge("lean-under-load", ride).orElseThrow();
+        assertEquals(5, caution.moments().size());
+        assertTrue(judge("fuel-supply-fading", ride).isEmpty());
+        assertTrue(judge("lean-moment", ride).isEmpty());
+    }
+
+    @Test
+    void onceAndShortInACellThatIsFineOtherwiseIsACheck() {
+        PlantedRide ride =
+                ride().phase(6, 5000, 100, 0.87).phase(0.75, 5000, 100, 0.97).phase(6, 5000, 100, 0.87);
+        assertEquals(
+                Caution.Level.CHECK, judge("lean-moment", ride).orElseThrow().level());
+        assertTrue(judge("lean-under-load", ride).isEmpty());
+    }
+
+    @Test
+    void aCellThatIsLeanByEvidenceIsAStopThoughEveryCrossingWasShort() {
+        PlantedCase planted = new PlantedCase().ride(ride().named("ride"));
+        planted.logFactors[PlantedCase.cell(5, 3)] = 0.08;
+        Caution caution = planted.judge("lean-under-load").orElseThrow();
+        assertEquals(java.util.Set.of(PlantedCase.cell(5, 3)), caution.cells());
+        planted.logFactors[PlantedCase.cell(5, 3)] = 0.05;
+        assertTrue(planted.judge("lean-under-load").isEmpty());
+    }
+
+    @Test
+    void aFrozenSensorIsNotTakenForALeanEngine() {
+        PlantedRide frozen =
+                new PlantedRide(20).noise(0).phase(30, 3000, 20, 1.0).phase(4, 3000, 6000, 100, 1.0, 1.0, Map.of());
+        assertTrue(judge("lean-under-load", frozen).isEmpty());
+    }
+
+    @Test
+    void withoutAMixtureChannelItSaysThatNothingWasChecked() {
+        Caution caution = judge("lean-not-checked", ride().withoutMixture()).orElseThrow();
+        assertEquals(Caution.Level.CHECK, caution.level());
+        assertTrue(judge("lean-not-checked", ride()).isEmpty());
+    }
+
+    @Test
+    void aPressureTableIsJudgedByPressureWithoutAThrottle() {
+        PlantedRide ride = ride().phase(2, 5000, 20, 1.0)
+                .phase(1.5, 5000, 100, 0.99)
+                .withPressure()
+                .withoutThrottle();
+        assertTrue(new PlantedCase()
+                .byPressure()
+                .ride(ride.named("ride"))
+                .judge("lean-under-load")
+                .isPresent());
+    }
+
+    @Test
+    void aSecondLeanCylinderIsFoundByItsOwnSensor() {
+        Caution caution = judge("lean-under-load", ride().secondSensor(1.1)).orElseThrow();
+        assertTrue(caution.isStop());
+    }
+}
