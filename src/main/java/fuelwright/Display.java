@@ -82,7 +82,9 @@ final class Display {
     private static boolean loaderKnowsGtk() {
         for (String command : List.of("/sbin/ldconfig", "/usr/sbin/ldconfig", "ldconfig")) {
             try {
-                Process process = new ProcessBuilder(command, "-p").redirectErrorStream(true).start();
+                Process process = new ProcessBuilder(command, "-p")
+                        .redirectErrorStream(true)
+                        .start();
                 String known = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
                 if (process.waitFor(LDCONFIG_SECONDS, TimeUnit.SECONDS) && process.exitValue() == 0) {
                     return known.contains(GTK);

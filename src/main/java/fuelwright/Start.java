@@ -37,7 +37,8 @@ final class Start {
     private static Optional<String> open() {
         Level before = TOOLKIT.getLevel();
         // The toolkit warns about being on the class path, where 'java -jar' must have it; it works there.
-        TOOLKIT.setFilter(record -> !String.valueOf(record.getMessage()).startsWith("Unsupported JavaFX configuration"));
+        TOOLKIT.setFilter(
+                record -> !String.valueOf(record.getMessage()).startsWith("Unsupported JavaFX configuration"));
         try {
             WindowApp.open(new String[0]);
             return Optional.empty();

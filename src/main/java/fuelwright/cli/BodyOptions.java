@@ -61,7 +61,8 @@ final class BodyOptions {
         }
         boolean shape = shaftMm != null || shaftAfterMm != null || closedAngleDeg != null || openAngleDeg != null;
         if (shape && boreBeforeMm == null) {
-            throw CommandFailed.usage("--shaft and the plate's angles mean nothing without --bore-before and --bore-after");
+            throw CommandFailed.usage(
+                    "--shaft and the plate's angles mean nothing without --bore-before and --bore-after");
         }
         Optional<ThrottleBody> before = Optional.empty();
         Optional<ThrottleBody> after = Optional.empty();
@@ -118,8 +119,8 @@ final class BodyOptions {
 
     private static void range(String option, double value, double least, double most, String unit) {
         if (!(value >= least && value <= most)) {
-            throw CommandFailed.usage(
-                    option + " " + value + " " + unit + " must be from " + Math.round(least) + " to " + Math.round(most));
+            throw CommandFailed.usage(option + " " + value + " " + unit + " must be from " + Math.round(least) + " to "
+                    + Math.round(most));
         }
     }
 

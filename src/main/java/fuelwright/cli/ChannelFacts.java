@@ -64,6 +64,11 @@ record ChannelFacts(int values, double least, double most, double rateHz, int ga
             gaps++;
         }
         return new ChannelFacts(
-                values, least, most, middle > 0 ? 1 / middle : Double.NaN, gaps, gaps > 0 ? steps[steps.length - 1] : 0);
+                values,
+                least,
+                most,
+                middle > 0 ? 1 / middle : Double.NaN,
+                gaps,
+                gaps > 0 ? steps[steps.length - 1] : 0);
     }
 }

@@ -42,7 +42,10 @@ final class EntryCheckCommand implements Callable<Integer> {
             description = "the hardware's smallest step, in the table's own unit; less than it is rounding")
     private double step;
 
-    @Option(names = "--target", paramLabel = "F", description = "the target table: cells with a rich target count as high load")
+    @Option(
+            names = "--target",
+            paramLabel = "F",
+            description = "the target table: cells with a rich target count as high load")
     private Path target;
 
     @Option(
@@ -63,8 +66,7 @@ final class EntryCheckCommand implements Callable<Integer> {
         if (!(deadTimeMs >= 0 && Double.isFinite(deadTimeMs))) {
             throw CommandFailed.usage("--dead-time " + deadTimeMs + " must be at least 0");
         }
-        Loaded<CheckEntry.Outcome> loaded =
-                CheckEntry.run(meant, typed, step, deadTimeMs, Optional.ofNullable(target));
+        Loaded<CheckEntry.Outcome> loaded = CheckEntry.run(meant, typed, step, deadTimeMs, Optional.ofNullable(target));
         CheckEntry.Outcome outcome = CommandFailed.valueOf(loaded);
         int code = outcome.isStop() ? Exit.STOP : outcome.differences().isEmpty() ? Exit.DONE : Exit.DIFFERENCE;
         PrintWriter out = spec.commandLine().getOut();
@@ -74,7 +76,8 @@ final class EntryCheckCommand implements Callable<Integer> {
             print(outcome, out);
         }
         Said.remarks(loaded.issues(), spec.commandLine().getErr());
-        long stops = outcome.differences().stream().filter(EntryDifference::isStop).count();
+        long stops =
+                outcome.differences().stream().filter(EntryDifference::isStop).count();
         if (stops > 0) {
             spec.commandLine()
                     .getErr()
@@ -96,8 +99,10 @@ final class EntryCheckCommand implements Callable<Integer> {
 
     private static String line(Table table, EntryDifference d) {
         return figure(table.speedAt(d.cell())) + " rpm, " + figure(table.loadAt(d.cell())) + " "
-                + table.load().kind().unit().symbol() + ": meant " + figure(d.meant()) + ", typed " + figure(d.typed()) + " ("
-                + d.detail() + "), " + effect(d) + (d.isStop() ? " at high load: Stop" : d.highLoad() ? " at high load" : "");
+                + table.load().kind().unit().symbol() + ": meant " + figure(d.meant()) + ", typed " + figure(d.typed())
+                + " ("
+                + d.detail() + "), " + effect(d)
+                + (d.isStop() ? " at high load: Stop" : d.highLoad() ? " at high load" : "");
     }
 
     private static String effect(EntryDifference d) {

@@ -45,8 +45,7 @@ final class InspectCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Loaded<ScreenedRide> loaded =
-                InspectRide.run(file, reading.rideOptions(), Progress.NONE, Cancellation.NEVER);
+        Loaded<ScreenedRide> loaded = InspectRide.run(file, reading.rideOptions(), Progress.NONE, Cancellation.NEVER);
         ScreenedRide screened = CommandFailed.valueOf(loaded);
         PrintWriter out = spec.commandLine().getOut();
         if (json) {
@@ -62,7 +61,8 @@ final class InspectCommand implements Callable<Integer> {
         Ride ride = screened.ride();
         List<String> lines = new ArrayList<>();
         lines.add(ride.name() + ": " + ride.size() + " rows, " + fixed(ride.durationS(), 1) + " s, "
-                + ride.segmentStarts().size() + " segment" + (ride.segmentStarts().size() == 1 ? "" : "s"));
+                + ride.segmentStarts().size() + " segment"
+                + (ride.segmentStarts().size() == 1 ? "" : "s"));
         lines.add("Channels:");
         for (Channel channel : ride.channels()) {
             ChannelFacts facts = ChannelFacts.of(ride, channel);
@@ -78,7 +78,9 @@ final class InspectCommand implements Callable<Integer> {
                     fixed(facts.most(), 2),
                     channel.role().isMixture() ? " lambda" : "",
                     fixed(facts.rateHz(), 1),
-                    facts.gaps() == 0 ? "no gaps" : facts.gaps() + " gaps, longest " + fixed(facts.longestGapS(), 1) + " s",
+                    facts.gaps() == 0
+                            ? "no gaps"
+                            : facts.gaps() + " gaps, longest " + fixed(facts.longestGapS(), 1) + " s",
                     channel.remark().isEmpty() ? "" : " (" + channel.remark() + ")"));
         }
         lines.add("Would count: " + screened.kept() + " rows. Screened out:");
@@ -117,7 +119,9 @@ final class InspectCommand implements Callable<Integer> {
             one.put("heading", channel.heading());
             one.put("role", channel.role().words());
             one.put("unit", channel.unit().symbol());
-            one.put("confidence", channel.confidence().name().toLowerCase(Locale.ROOT).replace('_', ' '));
+            one.put(
+                    "confidence",
+                    channel.confidence().name().toLowerCase(Locale.ROOT).replace('_', ' '));
             one.put("remark", channel.remark());
             one.put("values", facts.values());
             one.put("least", Json.number(facts.least()));

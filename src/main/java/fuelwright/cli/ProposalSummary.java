@@ -51,8 +51,8 @@ final class ProposalSummary {
     private List<String> lines() {
         List<String> lines = new ArrayList<>();
         Table table = analysis.proposal().before();
-        lines.add("Fuel table: " + table.quantity().words() + ", " + table.speed().size() + " engine speeds × "
-                + table.load().size() + " loads");
+        lines.add("Fuel table: " + table.quantity().words() + ", "
+                + table.speed().size() + " engine speeds × " + table.load().size() + " loads");
         for (ScreenedRide ride : analysis.screened()) {
             lines.add("Ride " + ride.ride().name() + ": " + ride.ride().size() + " rows, " + ride.kept() + " count"
                     + screenedOut(ride));
@@ -94,7 +94,15 @@ final class ProposalSummary {
         Table table = analysis.proposal().before();
         map.put("command", command);
         map.put("exit", exitCode());
-        map.put("table", Map.of("quantity", table.quantity().words(), "engineSpeeds", table.speed().size(), "loads", table.load().size()));
+        map.put(
+                "table",
+                Map.of(
+                        "quantity",
+                        table.quantity().words(),
+                        "engineSpeeds",
+                        table.speed().size(),
+                        "loads",
+                        table.load().size()));
         List<Object> rides = new ArrayList<>();
         for (ScreenedRide ride : analysis.screened()) {
             Map<String, Integer> reasons = new LinkedHashMap<>();
@@ -136,7 +144,9 @@ final class ProposalSummary {
     }
 
     private long count(Standing standing) {
-        return analysis.proposal().cells().stream().filter(c -> c.standing() == standing).count();
+        return analysis.proposal().cells().stream()
+                .filter(c -> c.standing() == standing)
+                .count();
     }
 
     private long count(Caution.Level level) {
@@ -144,11 +154,17 @@ final class ProposalSummary {
     }
 
     private double leastChange() {
-        return analysis.proposal().cells().stream().mapToDouble(CellProposal::changePercent).min().orElse(0);
+        return analysis.proposal().cells().stream()
+                .mapToDouble(CellProposal::changePercent)
+                .min()
+                .orElse(0);
     }
 
     private double mostChange() {
-        return analysis.proposal().cells().stream().mapToDouble(CellProposal::changePercent).max().orElse(0);
+        return analysis.proposal().cells().stream()
+                .mapToDouble(CellProposal::changePercent)
+                .max()
+                .orElse(0);
     }
 
     private static String signed(double value) {

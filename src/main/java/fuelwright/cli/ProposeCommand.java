@@ -60,10 +60,18 @@ final class ProposeCommand implements Callable<Integer> {
             description = "injector dead time contained in a pulse table, ms")
     private double deadTimeMs;
 
-    @Option(names = "--max-add", paramLabel = "PCT", defaultValue = "40", description = "most to add in one pass, %% (40)")
+    @Option(
+            names = "--max-add",
+            paramLabel = "PCT",
+            defaultValue = "40",
+            description = "most to add in one pass, %% (40)")
     private double maxAddPercent;
 
-    @Option(names = "--max-cut", paramLabel = "PCT", defaultValue = "5", description = "most to take away in one pass, %% (5)")
+    @Option(
+            names = "--max-cut",
+            paramLabel = "PCT",
+            defaultValue = "5",
+            description = "most to take away in one pass, %% (5)")
     private double maxCutPercent;
 
     @Mixin

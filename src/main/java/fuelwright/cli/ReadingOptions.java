@@ -28,7 +28,8 @@ final class ReadingOptions {
         RideOptions options = RideOptions.defaults();
         if (afrScale != null) {
             if (!(afrScale >= 1 && afrScale <= 40)) {
-                throw CommandFailed.usage("--afr-scale " + afrScale + " must be from 1 to 40: the ratio at lambda 1, 14.7 on most displays");
+                throw CommandFailed.usage("--afr-scale " + afrScale
+                        + " must be from 1 to 40: the ratio at lambda 1, 14.7 on most displays");
             }
             options = options.withAfrScale(afrScale);
         }

@@ -15,7 +15,11 @@ final class Said {
 
     /** What was left out, doubted or decided in reading, one line each. */
     static void remarks(List<Issue> remarks, PrintWriter err) {
-        remarks.stream().filter(i -> i.severity() != Issue.Severity.ERROR).map(Said::line).distinct().forEach(err::println);
+        remarks.stream()
+                .filter(i -> i.severity() != Issue.Severity.ERROR)
+                .map(Said::line)
+                .distinct()
+                .forEach(err::println);
     }
 
     /** Stop cautions with what to do, one line each. */

@@ -27,7 +27,14 @@ final class CautionSheet {
         StringBuilder text = new StringBuilder();
         try (CSVPrinter out = new CSVPrinter(text, FORMAT)) {
             out.printRecord(
-                    "level", "rule", "what", "load [" + loadUnit + "]", "engine speed [rpm]", "when", "figures", "what to do");
+                    "level",
+                    "rule",
+                    "what",
+                    "load [" + loadUnit + "]",
+                    "engine speed [rpm]",
+                    "when",
+                    "figures",
+                    "what to do");
             for (Caution caution : handed.cautions()) {
                 for (String[] place : places(handed, caution)) {
                     out.printRecord(
@@ -64,7 +71,8 @@ final class CautionSheet {
                 number(table.loadAt(cell)),
                 number(table.speedAt(cell)),
                 "",
-                "now " + number(c.before()) + "; proposed " + number(c.after()) + "; change " + fixed(c.changePercent(), 1)
+                "now " + number(c.before()) + "; proposed " + number(c.after()) + "; change "
+                        + fixed(c.changePercent(), 1)
                         + " %; uncertainty " + fixed(handed.estimate().uncertaintyPercent(cell), 1) + " %; readings "
                         + fixed(handed.estimate().independentReadings(cell), 1)
             });

@@ -217,7 +217,8 @@ final class EntrySlips {
                 return Slip.ONE_DIGIT;
             }
             for (int i = 0; i + 1 < wanted.length(); i++) {
-                String swapped = wanted.substring(0, i) + wanted.charAt(i + 1) + wanted.charAt(i) + wanted.substring(i + 2);
+                String swapped =
+                        wanted.substring(0, i) + wanted.charAt(i + 1) + wanted.charAt(i) + wanted.substring(i + 2);
                 if (swapped.equals(got)) {
                     return Slip.DIGITS_SWAPPED;
                 }
@@ -243,7 +244,9 @@ final class EntrySlips {
 
     /** Digits with the decimals of the hardware's step, so that 40 and 4.5 line up as 40.0 and 04.5 don't. */
     private String digitsOf(double value) {
-        int decimals = step > 0 ? Math.max(0, BigDecimal.valueOf(step).stripTrailingZeros().scale()) : 0;
+        int decimals = step > 0
+                ? Math.max(0, BigDecimal.valueOf(step).stripTrailingZeros().scale())
+                : 0;
         BigDecimal figure = BigDecimal.valueOf(value).stripTrailingZeros();
         if (figure.scale() < decimals) {
             figure = figure.setScale(decimals);

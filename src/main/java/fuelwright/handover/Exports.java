@@ -34,12 +34,18 @@ public final class Exports {
         Map<String, byte[]> files = new LinkedHashMap<>();
         files.put(CAUTIONS, utf8(CautionSheet.write(handed)));
         files.put(REPORT, utf8(Report.write(handed)));
-        files.put(READINGS, table(handed, of(handed, Quantity.READINGS, c -> readings(estimate.independentReadings(c)))));
+        files.put(
+                READINGS, table(handed, of(handed, Quantity.READINGS, c -> readings(estimate.independentReadings(c)))));
         files.put(UNCERTAINTY, table(handed, of(handed, Quantity.UNCERTAINTY, estimate::uncertaintyPercent)));
         files.put(SHORTFALL, table(handed, of(handed, Quantity.SHORTFALL, estimate::shortfallPercent)));
         files.put(
                 CHANGE,
-                table(handed, of(handed, Quantity.CHANGE, c -> handed.proposal().cell(c).changePercent())));
+                table(
+                        handed,
+                        of(
+                                handed,
+                                Quantity.CHANGE,
+                                c -> handed.proposal().cell(c).changePercent())));
         files.put(CORRECTED, table(handed, handed.proposal().corrected()));
         return files;
     }

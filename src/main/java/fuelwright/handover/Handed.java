@@ -36,8 +36,9 @@ public record Handed(
         Objects.requireNonNull(validation, "validation");
         cautions = List.copyOf(cautions);
         if (estimate.table().cells() != proposal.before().cells()) {
-            throw new IllegalArgumentException("estimate has " + estimate.table().cells() + " cells, proposal has "
-                    + proposal.before().cells());
+            throw new IllegalArgumentException(
+                    "estimate has " + estimate.table().cells() + " cells, proposal has "
+                            + proposal.before().cells());
         }
     }
 

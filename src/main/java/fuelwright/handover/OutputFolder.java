@@ -69,7 +69,9 @@ public final class OutputFolder {
             Path file = target.resolve(name);
             if (Files.isDirectory(file, LinkOption.NOFOLLOW_LINKS)) {
                 throw new OutputException(
-                        Why.WRONG_KIND, shown.resolve(name) + " is a folder. Move it away or give another folder", null);
+                        Why.WRONG_KIND,
+                        shown.resolve(name) + " is a folder. Move it away or give another folder",
+                        null);
             }
             if (Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
                 there.add(name);
@@ -210,7 +212,9 @@ public final class OutputFolder {
         String said = (reason + " " + cause.getMessage()).toLowerCase(Locale.ROOT);
         if (cause instanceof NotDirectoryException || said.contains("not a directory")) {
             return new OutputException(
-                    Why.WRONG_KIND, "A part of " + folder + " is a file, not a folder" + nothing + "give another folder", cause);
+                    Why.WRONG_KIND,
+                    "A part of " + folder + " is a file, not a folder" + nothing + "give another folder",
+                    cause);
         }
         if (cause instanceof AccessDeniedException
                 || cause instanceof ReadOnlyFileSystemException
@@ -218,12 +222,18 @@ public final class OutputFolder {
                 || said.contains("permitted")) {
             return new OutputException(
                     Why.NOT_ALLOWED,
-                    folder + " can't be written: it is read-only for you" + nothing + "give another folder or change its permissions",
+                    folder + " can't be written: it is read-only for you" + nothing
+                            + "give another folder or change its permissions",
                     cause);
         }
-        if (said.contains("no space") || said.contains("quota") || said.contains("disk full") || said.contains("not enough space")) {
+        if (said.contains("no space")
+                || said.contains("quota")
+                || said.contains("disk full")
+                || said.contains("not enough space")) {
             return new OutputException(
-                    Why.NO_ROOM, "There is no room for " + folder + nothing + "free some space or give another folder", cause);
+                    Why.NO_ROOM,
+                    "There is no room for " + folder + nothing + "free some space or give another folder",
+                    cause);
         }
         String detail = reason.isEmpty() ? cause.getClass().getSimpleName() : reason;
         return new OutputException(

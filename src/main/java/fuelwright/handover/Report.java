@@ -1,3 +1,9 @@
 package fuelwright.handover;
 /** placeholder */
-final class Report { private Report() {} static String write(Handed h) { return ""; } }
+final class Report {
+    private Report() {}
+
+    static String write(Handed h) {
+        return "";
+    }
+}

@@ -27,7 +27,11 @@ final class FileKind {
             return Optional.empty();
         }
         return Optional.of(Issue.error(
-                file.toString(), 0, 0, "this is a ride, but it was given as the " + as, "Give it as a ride, and the " + as + " here"));
+                file.toString(),
+                0,
+                0,
+                "this is a ride, but it was given as the " + as,
+                "Give it as a ride, and the " + as + " here"));
     }
 
     /** Why the file can't be a ride: it is a table. */
@@ -53,8 +57,8 @@ final class FileKind {
         String todo = quantity.isMixture()
                 ? "Target and fuel table are swapped, or the target was given twice: give the fuel table here"
                 : "Give the table that the control unit holds";
-        return Optional.of(Issue.error(
-                file.toString(), 0, 0, "this table holds " + quantity.words() + ", not fuel", todo));
+        return Optional.of(
+                Issue.error(file.toString(), 0, 0, "this table holds " + quantity.words() + ", not fuel", todo));
     }
 
     /** Why a table can't be the target table: it holds something else. */
@@ -71,9 +75,10 @@ final class FileKind {
     }
 
     private static boolean looksLikeRide(Path file) throws IOException {
-        Optional<Ride> ride =
-                RideReader.read(file, RideOptions.defaults(), fraction -> {}, () -> false).value();
-        return ride.filter(r -> r.column(Role.ENGINE_SPEED).isPresent() && r.channels().size() >= 2)
+        Optional<Ride> ride = RideReader.read(file, RideOptions.defaults(), fraction -> {}, () -> false)
+                .value();
+        return ride.filter(r ->
+                        r.column(Role.ENGINE_SPEED).isPresent() && r.channels().size() >= 2)
                 .isPresent();
     }
 }

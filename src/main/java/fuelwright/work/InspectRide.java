@@ -34,8 +34,8 @@ public final class InspectRide {
         Ride ride = loaded.value().get();
         boolean byPressure = ride.column(Role.THROTTLE).isEmpty()
                 && ride.column(Role.MANIFOLD_PRESSURE).isPresent();
-        ScreenedRide screened = Screens.apply(
-                ride, ScreenSettings.defaults(), ALL_SPEEDS, byPressure ? ALL_PRESSURE : ALL_THROTTLE);
+        ScreenedRide screened =
+                Screens.apply(ride, ScreenSettings.defaults(), ALL_SPEEDS, byPressure ? ALL_PRESSURE : ALL_THROTTLE);
         return Loaded.of(screened, loaded.issues());
     }
 }

@@ -76,7 +76,9 @@ public record JobFiles(
             }
             Optional<Ride> ride = keep(OpenRide.read(files.ride(), options, progress, cancellation), issues);
             Optional<Table> madeWith = files.madeWith().flatMap(f -> keep(OpenTable.fuel(f), issues));
-            if (fuel.isPresent() && madeWith.isPresent() && fuel.get().quantity() != madeWith.get().quantity()) {
+            if (fuel.isPresent()
+                    && madeWith.isPresent()
+                    && fuel.get().quantity() != madeWith.get().quantity()) {
                 issues.add(Issue.error(
                         files.madeWith().get().toString(),
                         0,

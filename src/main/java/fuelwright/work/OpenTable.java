@@ -61,7 +61,11 @@ public final class OpenTable {
         List<Issue> issues = new ArrayList<>(loaded.issues());
         for (String caution : StopNotes.carriedBy(loaded.value().get())) {
             issues.add(Issue.warning(
-                    file.toString(), 0, 0, "this table was written while a caution stood (" + caution + ")", "Make sure that it is dealt with"));
+                    file.toString(),
+                    0,
+                    0,
+                    "this table was written while a caution stood (" + caution + ")",
+                    "Make sure that it is dealt with"));
         }
         return Loaded.of(loaded.value().get(), issues);
     }

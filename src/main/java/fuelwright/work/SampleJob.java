@@ -26,10 +26,10 @@ public final class SampleJob {
     public static final Machine MACHINE = new Machine(
             OptionalDouble.of(720),
             2,
-            Optional.of(new ThrottleBody(38, 8, 6, 86)),
-            Optional.of(new ThrottleBody(44, 8, 6, 86)),
+            Optional.of(new ThrottleBody(38, 8, 5, 85)),
+            Optional.of(new ThrottleBody(44, 8, 5, 85)),
             Fuel.PETROL,
-            OptionalDouble.of(9000));
+            OptionalDouble.of(8500));
 
     private static final String FOLDER = "/fuelwright/sample/";
     private static final String TABLE = "fuel-table.csv";
@@ -62,7 +62,10 @@ public final class SampleJob {
                     .load(Progress.NONE, Cancellation.NEVER);
         } catch (IOException e) {
             throw new WorkException(
-                    "The sample job can't be opened: " + e.getMessage() + ". Make room in the folder for temporary files", false, e);
+                    "The sample job can't be opened: " + e.getMessage()
+                            + ". Make room in the folder for temporary files",
+                    false,
+                    e);
         } finally {
             remove(folder);
         }

@@ -30,7 +30,8 @@ public final class WorkException extends RuntimeException {
         } else if (cause instanceof AccessDeniedException) {
             reason = "you may not read it. Change its permissions or give another file";
         } else {
-            reason = "it can't be read (" + cause.getClass().getSimpleName() + "). Copy it to this computer and try again";
+            reason = "it can't be read (" + cause.getClass().getSimpleName()
+                    + "). Copy it to this computer and try again";
         }
         return new WorkException(file + ": " + reason, false, cause);
     }
