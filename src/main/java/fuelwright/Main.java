@@ -1,8 +1,30 @@
 package fuelwright;
 
-/** x */
+import fuelwright.cli.CommandLineTool;
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+
+/**
+ * Where the program starts. With arguments: the command line. Without: the window, or, where there can be none, the sample job headless
+ * into {@code target/sample-output}.
+ */
 public final class Main {
+
     private Main() {}
 
-    public static void main(String[] args) {}
+    public static void main(String[] args) {
+        PrintWriter out = utf8(FileDescriptor.out);
+        PrintWriter err = utf8(FileDescriptor.err);
+        int code = args.length > 0 ? CommandLineTool.run(args, out, err) : Start.window(out, err);
+        out.flush();
+        err.flush();
+        System.exit(code);
+    }
+
+    /** What is written may be read by a script anywhere, so its encoding must not depend on the machine. */
+    private static PrintWriter utf8(FileDescriptor descriptor) {
+        return new PrintWriter(new FileOutputStream(descriptor), true, StandardCharsets.UTF_8);
+    }
 }

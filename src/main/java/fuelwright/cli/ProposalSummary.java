@@ -1,0 +1,177 @@
+package fuelwright.cli;
+
+import fuelwright.estimate.CellProposal;
+import fuelwright.estimate.Standing;
+import fuelwright.estimate.Validation;
+import fuelwright.issue.Issue;
+import fuelwright.safety.Caution;
+import fuelwright.screen.Screen;
+import fuelwright.screen.ScreenedRide;
+import fuelwright.table.Table;
+import fuelwright.work.Analysis;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+
+/** A short account of a proposal: for a person, or the same for a script. */
+final class ProposalSummary {
+
+    private final String command;
+    private final Analysis analysis;
+    private final List<Issue> remarks;
+    private final Path folder;
+    private final List<String> written;
+
+    ProposalSummary(String command, Analysis analysis, List<Issue> remarks, Path folder, List<String> written) {
+        this.command = command;
+        this.analysis = analysis;
+        this.remarks = List.copyOf(remarks);
+        this.folder = folder;
+        this.written = written.stream().sorted().toList();
+    }
+
+    int exitCode() {
+        return analysis.stops().isEmpty() ? Exit.DONE : Exit.STOP;
+    }
+
+    void print(PrintWriter out, PrintWriter err, boolean json) {
+        if (json) {
+            out.println(Json.write(asMap()));
+        } else {
+            lines().forEach(out::println);
+        }
+        Said.remarks(remarks, err);
+        Said.stops(analysis.cautions(), err);
+    }
+
+    private List<String> lines() {
+        List<String> lines = new ArrayList<>();
+        Table table = analysis.proposal().before();
+        lines.add("Fuel table: " + table.quantity().words() + ", "
+                + table.speed().size() + " engine speeds × " + table.load().size() + " loads");
+        for (ScreenedRide ride : analysis.screened()) {
+            lines.add("Ride " + ride.ride().name() + ": " + ride.ride().size() + " rows, " + ride.kept() + " count"
+                    + screenedOut(ride));
+        }
+        lines.add("Cells: " + count(Standing.MEASURED) + " measured, " + count(Standing.THIN) + " thin, "
+                + count(Standing.INFERRED) + " inferred");
+        lines.add("Proposed change: " + signed(leastChange()) + " to " + signed(mostChange()) + " %");
+        analysis.validation()
+                .ifPresentOrElse(
+                        v -> lines.add(validation(v)),
+                        () -> lines.add("Left-out check: the rides are too short for it"));
+        lines.add("Cautions: " + count(Caution.Level.STOP) + " Stop, " + count(Caution.Level.CHECK) + " Check, "
+                + count(Caution.Level.NOTE) + " Note");
+        lines.add("Written to " + folder + ": " + String.join(", ", written));
+        return lines;
+    }
+
+    private static String screenedOut(ScreenedRide ride) {
+        List<String> parts = new ArrayList<>();
+        for (Screen screen : Screen.values()) {
+            if (ride.count(screen) > 0) {
+                parts.add(screen.words() + " " + ride.count(screen));
+            }
+        }
+        return parts.isEmpty() ? "" : " (screened out: " + String.join(", ", parts) + ")";
+    }
+
+    private static String validation(Validation v) {
+        return String.format(
+                Locale.ROOT,
+                "Left-out check: mixture error %.1f %% before, %.1f %% after, on %d readings that the fit had not seen",
+                v.errorBeforePercent(),
+                v.errorAfterPercent(),
+                v.readings());
+    }
+
+    private Map<String, Object> asMap() {
+        Map<String, Object> map = new LinkedHashMap<>();
+        Table table = analysis.proposal().before();
+        map.put("command", command);
+        map.put("exit", exitCode());
+        map.put(
+                "table",
+                Map.of(
+                        "quantity",
+                        table.quantity().words(),
+                        "engineSpeeds",
+                        table.speed().size(),
+                        "loads",
+                        table.load().size()));
+        List<Object> rides = new ArrayList<>();
+        for (ScreenedRide ride : analysis.screened()) {
+            Map<String, Integer> reasons = new LinkedHashMap<>();
+            for (Screen screen : Screen.values()) {
+                if (ride.count(screen) > 0) {
+                    reasons.put(screen.words(), ride.count(screen));
+                }
+            }
+            Map<String, Object> one = new LinkedHashMap<>();
+            one.put("name", ride.ride().name());
+            one.put("rows", ride.ride().size());
+            one.put("count", ride.kept());
+            one.put("screenedOut", reasons);
+            rides.add(one);
+        }
+        map.put("rides", rides);
+        Map<String, Object> cells = new LinkedHashMap<>();
+        for (Standing standing : Standing.values()) {
+            cells.put(standing.words(), count(standing));
+        }
+        map.put("cells", cells);
+        Map<String, Object> change = new LinkedHashMap<>();
+        change.put("leastPercent", rounded(leastChange()));
+        change.put("mostPercent", rounded(mostChange()));
+        map.put("change", change);
+        analysis.validation().ifPresent(v -> {
+            Map<String, Object> check = new LinkedHashMap<>();
+            check.put("blocks", v.blocks());
+            check.put("readings", v.readings());
+            check.put("errorBeforePercent", rounded(v.errorBeforePercent()));
+            check.put("errorAfterPercent", rounded(v.errorAfterPercent()));
+            map.put("leftOutCheck", check);
+        });
+        map.put("cautions", analysis.cautions().stream().map(Said::asMap).toList());
+        map.put("remarks", remarks.stream().map(Said::asMap).toList());
+        map.put("folder", folder.toString());
+        map.put("written", written);
+        return map;
+    }
+
+    private long count(Standing standing) {
+        return analysis.proposal().cells().stream()
+                .filter(c -> c.standing() == standing)
+                .count();
+    }
+
+    private long count(Caution.Level level) {
+        return analysis.cautions().stream().filter(c -> c.level() == level).count();
+    }
+
+    private double leastChange() {
+        return analysis.proposal().cells().stream()
+                .mapToDouble(CellProposal::changePercent)
+                .min()
+                .orElse(0);
+    }
+
+    private double mostChange() {
+        return analysis.proposal().cells().stream()
+                .mapToDouble(CellProposal::changePercent)
+                .max()
+                .orElse(0);
+    }
+
+    private static String signed(double value) {
+        return String.format(Locale.ROOT, "%+.1f", value).replace('-', '−');
+    }
+
+    private static double rounded(double value) {
+        return Math.round(value * 1000) / 1000.0;
+    }
+}

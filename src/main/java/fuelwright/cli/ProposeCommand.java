@@ -1,0 +1,165 @@
+package fuelwright.cli;
+
+import fuelwright.estimate.ProposalSettings;
+import fuelwright.issue.Issue;
+import fuelwright.issue.Loaded;
+import fuelwright.job.Job;
+import fuelwright.ride.RideOptions;
+import fuelwright.work.Analyse;
+import fuelwright.work.Analysis;
+import fuelwright.work.Cancellation;
+import fuelwright.work.HandOver;
+import fuelwright.work.JobFiles;
+import fuelwright.work.Progress;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.ArgGroup;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** The whole job: tables and rides in, corrected table and report out. */
+@Command(
+        name = "propose",
+        mixinStandardHelpOptions = true,
+        sortOptions = false,
+        description = "The whole job: corrected table, maps, cautions and report from tables and rides.")
+final class ProposeCommand implements Callable<Integer> {
+
+    @Spec
+    private CommandSpec spec;
+
+    @Option(names = "--table", required = true, paramLabel = "F", description = "the fuel table in the control unit")
+    private Path table;
+
+    @Option(names = "--target", required = true, paramLabel = "F", description = "the target table, lambda or AFR")
+    private Path target;
+
+    @ArgGroup(exclusive = false, multiplicity = "1..*")
+    private List<RideArguments> rides;
+
+    @Mixin
+    private OutputOptions output;
+
+    @Option(
+            names = "--step",
+            paramLabel = "S",
+            defaultValue = "0",
+            description = "smallest step of a cell that the hardware takes, in the table's own unit")
+    private double step;
+
+    @Option(
+            names = "--dead-time",
+            paramLabel = "MS",
+            defaultValue = "0",
+            description = "injector dead time contained in a pulse table, ms")
+    private double deadTimeMs;
+
+    @Option(
+            names = "--max-add",
+            paramLabel = "PCT",
+            defaultValue = "40",
+            description = "most to add in one pass, %% (40)")
+    private double maxAddPercent;
+
+    @Option(
+            names = "--max-cut",
+            paramLabel = "PCT",
+            defaultValue = "5",
+            description = "most to take away in one pass, %% (5)")
+    private double maxCutPercent;
+
+    @Mixin
+    private ReadingOptions reading;
+
+    @Mixin
+    private BodyOptions bodies;
+
+    @Option(names = "--json", description = "the summary as JSON")
+    private boolean json;
+
+    /** One ride with what follows it. */
+    static final class RideArguments {
+        @Option(names = "--ride", required = true, paramLabel = "F", description = "a ride; may be repeated")
+        private Path ride;
+
+        @Option(
+                names = "--ride-table",
+                paramLabel = "F",
+                description = "the table that was in the unit on the ride before it, if not --table")
+        private Path madeWith;
+
+        @Option(names = "--with", paramLabel = "F2", description = "a second logger's file of the ride before it")
+        private Path secondLogger;
+
+        JobFiles.RideFiles files() {
+            return new JobFiles.RideFiles(ride, Optional.ofNullable(madeWith), Optional.ofNullable(secondLogger));
+        }
+    }
+
+    @Override
+    public Integer call() {
+        refuseToPrecede("--ride-table");
+        refuseToPrecede("--with");
+        ProposalSettings settings = settings();
+        RideOptions options = reading.rideOptions();
+        JobFiles files = new JobFiles(
+                String.valueOf(table.getFileName()),
+                table,
+                target,
+                rides.stream().map(RideArguments::files).toList(),
+                bodies.machine(),
+                options,
+                settings);
+        Loaded<Job> job = files.load(Progress.NONE, Cancellation.NEVER);
+        return propose(spec, "propose", job, output, json);
+    }
+
+    /** Analyses a job, writes what it hands over and says so. */
+    static int propose(CommandSpec spec, String command, Loaded<Job> job, OutputOptions output, boolean json) {
+        Loaded<Analysis> analysed = Analyse.run(CommandFailed.valueOf(job), Progress.NONE, Cancellation.NEVER);
+        Analysis analysis = CommandFailed.valueOf(analysed);
+        List<Issue> remarks = new ArrayList<>(job.issues());
+        remarks.addAll(analysed.issues());
+        List<String> written = HandOver.write(analysis, output.folder(), output.replace());
+        ProposalSummary summary = new ProposalSummary(command, analysis, remarks, output.folder(), written);
+        summary.print(spec.commandLine().getOut(), spec.commandLine().getErr(), json);
+        return summary.exitCode();
+    }
+
+    private ProposalSettings settings() {
+        least("--step", step);
+        least("--dead-time", deadTimeMs);
+        least("--max-add", maxAddPercent);
+        if (!(maxCutPercent >= 0 && maxCutPercent < 100)) {
+            throw CommandFailed.usage("--max-cut " + maxCutPercent + " must be from 0 to below 100");
+        }
+        return ProposalSettings.defaults()
+                .withCaps(maxAddPercent, maxCutPercent)
+                .withStep(step)
+                .withDeadTimeMs(deadTimeMs);
+    }
+
+    private static void least(String option, double value) {
+        if (!(value >= 0 && Double.isFinite(value))) {
+            throw CommandFailed.usage(option + " " + value + " must be at least 0");
+        }
+    }
+
+    /** A table given before its ride would be taken for that of the next one: it could belong to either, so it is asked for. */
+    private void refuseToPrecede(String option) {
+        for (String argument : spec.commandLine().getParseResult().originalArgs()) {
+            if (argument.equals("--ride") || argument.startsWith("--ride=")) {
+                return;
+            }
+            if (argument.equals(option) || argument.startsWith(option + "=")) {
+                throw CommandFailed.usage(option + " belongs after the --ride that it goes with");
+            }
+        }
+    }
+}

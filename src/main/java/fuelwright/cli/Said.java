@@ -1,0 +1,56 @@
+package fuelwright.cli;
+
+import fuelwright.issue.Issue;
+import fuelwright.safety.Caution;
+import java.io.PrintWriter;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+
+/** How remarks and cautions are said. */
+final class Said {
+
+    private Said() {}
+
+    /** What was left out, doubted or decided in reading, one line each. */
+    static void remarks(List<Issue> remarks, PrintWriter err) {
+        remarks.stream()
+                .filter(i -> i.severity() != Issue.Severity.ERROR)
+                .map(Said::line)
+                .distinct()
+                .forEach(err::println);
+    }
+
+    /** Stop cautions with what to do, one line each. */
+    static void stops(List<Caution> cautions, PrintWriter err) {
+        cautions.stream().filter(Caution::isStop).forEach(c -> err.println(c.sentence() + " " + c.todo()));
+    }
+
+    private static String line(Issue issue) {
+        return (issue.severity() == Issue.Severity.WARNING ? "Look · " : "Note · ") + issue.sentence();
+    }
+
+    static Map<String, Object> asMap(Caution caution) {
+        Map<String, Object> map = new LinkedHashMap<>();
+        map.put("level", caution.level().words());
+        map.put("rule", caution.rule());
+        map.put("title", caution.title());
+        map.put("what", caution.what());
+        map.put("toDo", caution.todo());
+        map.put("cells", caution.cells().size());
+        map.put("moments", caution.moments().size());
+        return map;
+    }
+
+    static Map<String, Object> asMap(Issue issue) {
+        Map<String, Object> map = new LinkedHashMap<>();
+        map.put("severity", issue.severity().name().toLowerCase(Locale.ROOT));
+        map.put("file", issue.file());
+        map.put("line", issue.line());
+        map.put("column", issue.column());
+        map.put("what", issue.what());
+        map.put("toDo", issue.todo());
+        return map;
+    }
+}

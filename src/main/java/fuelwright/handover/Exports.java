@@ -1,0 +1,74 @@
+package fuelwright.handover;
+
+import fuelwright.estimate.Estimate;
+import fuelwright.table.Quantity;
+import fuelwright.table.Table;
+import fuelwright.table.TableWriter;
+import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.function.IntToDoubleFunction;
+
+/**
+ * The files of a handover. The same job gives the same bytes: no clock, no machine name. While a Stop caution stands, every table carries it
+ * in {@code # caution:} lines above its grid.
+ */
+public final class Exports {
+
+    public static final String CORRECTED = "corrected.csv";
+    public static final String CHANGE = "change.csv";
+    public static final String SHORTFALL = "shortfall.csv";
+    public static final String UNCERTAINTY = "uncertainty.csv";
+    public static final String READINGS = "readings.csv";
+    public static final String CAUTIONS = "cautions.csv";
+    public static final String REPORT = "report.html";
+
+    private static final int DECIMALS = 4;
+    private static final double LEAST_READINGS = 1e-4;
+
+    private Exports() {}
+
+    /** File contents by name, the corrected table last so that it never stands in a folder without its cautions. */
+    public static Map<String, byte[]> files(Handed handed) {
+        Estimate estimate = handed.estimate();
+        Map<String, byte[]> files = new LinkedHashMap<>();
+        files.put(CAUTIONS, utf8(CautionSheet.write(handed)));
+        files.put(REPORT, utf8(Report.write(handed)));
+        files.put(
+                READINGS, table(handed, of(handed, Quantity.READINGS, c -> readings(estimate.independentReadings(c)))));
+        files.put(UNCERTAINTY, table(handed, of(handed, Quantity.UNCERTAINTY, estimate::uncertaintyPercent)));
+        files.put(SHORTFALL, table(handed, of(handed, Quantity.SHORTFALL, estimate::shortfallPercent)));
+        files.put(
+                CHANGE,
+                table(
+                        handed,
+                        of(
+                                handed,
+                                Quantity.CHANGE,
+                                c -> handed.proposal().cell(c).changePercent())));
+        files.put(CORRECTED, table(handed, handed.proposal().corrected()));
+        return files;
+    }
+
+    private static Table of(Handed handed, Quantity quantity, IntToDoubleFunction figure) {
+        Table like = handed.proposal().before();
+        double[] cells = new double[like.cells()];
+        for (int c = 0; c < cells.length; c++) {
+            cells[c] = Figures.rounded(figure.applyAsDouble(c), DECIMALS);
+        }
+        return like.with(quantity, cells);
+    }
+
+    /** 0 means 'without evidence', so the least evidence must not round to it. */
+    private static double readings(double independent) {
+        return independent > 0 ? Math.max(independent, LEAST_READINGS) : 0;
+    }
+
+    private static byte[] table(Handed handed, Table table) {
+        return utf8(TableWriter.write(StopNotes.on(table, handed.cautions())));
+    }
+
+    private static byte[] utf8(String text) {
+        return text.getBytes(StandardCharsets.UTF_8);
+    }
+}

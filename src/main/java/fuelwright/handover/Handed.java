@@ -1,0 +1,49 @@
+package fuelwright.handover;
+
+import fuelwright.estimate.Estimate;
+import fuelwright.estimate.Proposal;
+import fuelwright.estimate.Validation;
+import fuelwright.job.Job;
+import fuelwright.safety.Caution;
+import fuelwright.screen.ScreenedRide;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+
+/**
+ * What is handed over: everything that the exports and the report say.
+ *
+ * @param job machine, tables, rides
+ * @param screened the job's rides in order, with what was kept out
+ * @param estimate what each cell needs
+ * @param proposal what goes into each cell
+ * @param validation error before and after on unseen parts of the rides; empty where they are too short
+ * @param cautions worst first, of the table as it is handed over
+ */
+public record Handed(
+        Job job,
+        List<ScreenedRide> screened,
+        Estimate estimate,
+        Proposal proposal,
+        Optional<Validation> validation,
+        List<Caution> cautions) {
+
+    public Handed {
+        Objects.requireNonNull(job, "job");
+        screened = List.copyOf(screened);
+        Objects.requireNonNull(estimate, "estimate");
+        Objects.requireNonNull(proposal, "proposal");
+        Objects.requireNonNull(validation, "validation");
+        cautions = List.copyOf(cautions);
+        if (estimate.table().cells() != proposal.before().cells()) {
+            throw new IllegalArgumentException(
+                    "estimate has " + estimate.table().cells() + " cells, proposal has "
+                            + proposal.before().cells());
+        }
+    }
+
+    /** Cautions of level Stop. */
+    public List<Caution> stops() {
+        return cautions.stream().filter(Caution::isStop).toList();
+    }
+}

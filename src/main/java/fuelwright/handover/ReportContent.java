@@ -1,0 +1,246 @@
+package fuelwright.handover;
+
+import fuelwright.airflow.Machine;
+import fuelwright.airflow.ThrottleBody;
+import fuelwright.estimate.CellProposal;
+import fuelwright.estimate.Estimate;
+import fuelwright.estimate.SensorModel;
+import fuelwright.estimate.Standing;
+import fuelwright.safety.Caution;
+import fuelwright.screen.Screen;
+import fuelwright.screen.ScreenedRide;
+import fuelwright.table.Table;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.IntStream;
+
+/** What the report says, as words and figures ready for the template. */
+final class ReportContent {
+
+    private static final int MOST_MOMENTS = 5;
+    private static final int MOST_TO_LEARN = 6;
+
+    private ReportContent() {}
+
+    static Map<String, Object> of(Handed handed) {
+        ReportMaps maps = new ReportMaps(handed);
+        Map<String, Object> map = new LinkedHashMap<>();
+        map.put("name", handed.job().name());
+        map.put("stops", handed.stops().stream().map(ReportContent::caution).toList());
+        map.put(
+                "cautions",
+                handed.cautions().stream()
+                        .filter(c -> !c.isStop())
+                        .map(ReportContent::caution)
+                        .toList());
+        map.put("machine", machine(handed.job().machine()));
+        map.put("summary", summary(handed));
+        map.put("range", maps.changeRange());
+        map.put("changeMap", maps.change());
+        map.put("beforeMap", maps.before());
+        map.put("afterMap", maps.after());
+        map.put("readingsMap", maps.readings());
+        map.put("tableWords", handed.proposal().before().quantity().words());
+        map.put("tableUnit", handed.proposal().before().quantity().unit());
+        map.put("rides", rides(handed));
+        map.put("screens", screens(handed));
+        map.put("sensor", sensor(handed.estimate()));
+        map.put("validation", validation(handed));
+        map.put("settings", settings(handed));
+        map.put("next", next(handed));
+        map.put("toLearn", toLearn(handed));
+        map.put("usual", UsualWords.CAUTIONS);
+        map.put("remarks", handed.estimate().remarks());
+        return map;
+    }
+
+    private static Map<String, Object> caution(Caution caution) {
+        Map<String, Object> map = new LinkedHashMap<>();
+        map.put("level", caution.level().words());
+        map.put("title", caution.title());
+        map.put("what", caution.what());
+        map.put("todo", caution.todo());
+        List<String> moments = caution.moments().stream()
+                .limit(MOST_MOMENTS)
+                .map(m -> m.rideName() + ", " + Figures.plain(m.startS(), 1) + " s: " + Figures.trimmed(m.worst(), 3)
+                        + " for " + Figures.plain(m.lengthS(), 1) + " s at " + Figures.plain(m.speedRpm(), 0)
+                        + " rpm, load "
+                        + Figures.plain(m.load(), 0))
+                .toList();
+        map.put("moments", moments);
+        map.put("more", Math.max(0, caution.moments().size() - MOST_MOMENTS));
+        map.put("cells", caution.cells().size());
+        return map;
+    }
+
+    /** A heading and its figure. */
+    private static List<String> row(String what, String figure) {
+        return List.of(what, figure);
+    }
+
+    private static List<List<String>> machine(Machine machine) {
+        List<List<String>> rows = new ArrayList<>();
+        machine.displacementCc().ifPresent(cc -> rows.add(row("Displacement", Figures.trimmed(cc, 1) + " cm³")));
+        if (machine.before().isPresent() && machine.after().isPresent()) {
+            rows.add(row("Throttle bodies", Integer.toString(machine.bodies())));
+            rows.add(row("Before", body(machine.before().get())));
+            rows.add(row("Now", body(machine.after().get())));
+        }
+        rows.add(row(
+                "Fuel",
+                machine.fuel().words() + ", stoichiometric at "
+                        + Figures.trimmed(machine.fuel().stoichiometricRatio(), 2) + " : 1"));
+        machine.redlineRpm().ifPresent(rpm -> rows.add(row("Redline", Figures.trimmed(rpm, 0) + " rpm")));
+        if (!machine.hasBodyChange()) {
+            rows.add(row("Bore forecast", "not possible: displacement and both bodies must be known"));
+        }
+        return rows;
+    }
+
+    private static String body(ThrottleBody body) {
+        return Figures.trimmed(body.boreMm(), 2) + " mm bore, " + Figures.trimmed(body.shaftMm(), 2)
+                + " mm shaft, plate " + Figures.trimmed(body.closedAngleDeg(), 1) + "° closed to "
+                + Figures.trimmed(body.openAngleDeg(), 1) + "° open";
+    }
+
+    private static List<List<String>> summary(Handed handed) {
+        List<CellProposal> cells = handed.proposal().cells();
+        double least =
+                cells.stream().mapToDouble(CellProposal::changePercent).min().orElse(0);
+        double most =
+                cells.stream().mapToDouble(CellProposal::changePercent).max().orElse(0);
+        long more = cells.stream().filter(c -> c.changePercent() > 0.05).count();
+        long less = cells.stream().filter(c -> c.changePercent() < -0.05).count();
+        List<List<String>> rows = new ArrayList<>();
+        rows.add(row("Proposed change", Figures.signed(least, 1) + " to " + Figures.signed(most, 1) + " % fuel"));
+        rows.add(row("Cells with more fuel", more + " of " + cells.size()));
+        rows.add(row("Cells with less fuel", less + " of " + cells.size()));
+        for (Standing standing : Standing.values()) {
+            long count = cells.stream().filter(c -> c.standing() == standing).count();
+            rows.add(row("Cells " + standing.words(), Long.toString(count)));
+        }
+        long byHand = cells.stream().filter(c -> c.decision().isPresent()).count();
+        if (byHand > 0) {
+            rows.add(row("Cells held or set by hand", Long.toString(byHand)));
+        }
+        return rows;
+    }
+
+    private static List<List<String>> rides(Handed handed) {
+        List<List<String>> rows = new ArrayList<>();
+        for (int i = 0; i < handed.screened().size(); i++) {
+            ScreenedRide ride = handed.screened().get(i);
+            int size = ride.ride().size();
+            rows.add(List.of(
+                    ride.ride().name(),
+                    Figures.plain(ride.ride().durationS() / 60, 1) + " min",
+                    Integer.toString(size),
+                    ride.kept() + (size > 0 ? " (" + Figures.plain(100.0 * ride.kept() / size, 0) + " %)" : ""),
+                    handed.job().rides().get(i).madeWith().isPresent() ? "another table" : "the table before"));
+        }
+        return rows;
+    }
+
+    private static List<List<String>> screens(Handed handed) {
+        List<List<String>> rows = new ArrayList<>();
+        for (Screen screen : Screen.values()) {
+            int count =
+                    handed.screened().stream().mapToInt(r -> r.count(screen)).sum();
+            boolean off = !handed.job().screens().isOn(screen);
+            if (count > 0 || off) {
+                rows.add(List.of(screen.words(), off ? "switched off" : Integer.toString(count), screen.why()));
+            }
+        }
+        return rows;
+    }
+
+    private static List<List<String>> sensor(Estimate estimate) {
+        SensorModel model = estimate.sensor().model();
+        List<List<String>> rows = new ArrayList<>();
+        rows.add(row(
+                "Dead time of the reading",
+                Figures.trimmed(model.fixedS() * 1000, 0) + " ms + " + Figures.trimmed(model.cycles(), 2)
+                        + " engine cycles + " + Figures.trimmed(model.gasG(), 2) + " g of gas"
+                        + plusMinus(estimate.sensor().delayErrorS())));
+        rows.add(row(
+                "Lag of the sensor",
+                Figures.trimmed(model.lagS() * 1000, 0) + " ms"
+                        + plusMinus(estimate.sensor().lagErrorS())));
+        rows.add(row(
+                "From",
+                estimate.sensor().identified() ? "the rides themselves" : "usual figures: the rides can't tell"));
+        if (!estimate.sensor().words().isBlank()) {
+            rows.add(row("Remark", estimate.sensor().words()));
+        }
+        return rows;
+    }
+
+    private static String plusMinus(double errorS) {
+        return Double.isFinite(errorS) ? " (± " + Figures.trimmed(errorS * 1000, 0) + " ms)" : "";
+    }
+
+    private static List<List<String>> validation(Handed handed) {
+        return handed.validation()
+                .map(v -> List.of(
+                        row("Parts of the rides left out in turn", Integer.toString(v.blocks())),
+                        row("Readings judged", Integer.toString(v.readings())),
+                        row("Mixture error with the table as ridden", Figures.plain(v.errorBeforePercent(), 1) + " %"),
+                        row(
+                                "Mixture error with the proposal made without them",
+                                Figures.plain(v.errorAfterPercent(), 1) + " %")))
+                .orElse(List.of());
+    }
+
+    private static List<List<String>> settings(Handed handed) {
+        var settings = handed.proposal().settings();
+        List<List<String>> rows = new ArrayList<>();
+        rows.add(row("Most added in one pass", Figures.trimmed(settings.maxAddPercent(), 1) + " %"));
+        rows.add(row("Most taken away in one pass", Figures.trimmed(settings.maxCutPercent(), 1) + " %"));
+        if (settings.step() > 0) {
+            rows.add(row(
+                    "Rounded to steps of",
+                    Figures.trimmed(settings.step(), 4) + " "
+                            + handed.proposal().before().quantity().unit()));
+        }
+        if (settings.deadTimeMs() > 0) {
+            rows.add(row("Injector dead time in the pulses", Figures.trimmed(settings.deadTimeMs(), 3) + " ms"));
+        }
+        return rows;
+    }
+
+    private static List<String> next(Handed handed) {
+        List<String> steps = new ArrayList<>();
+        if (!handed.stops().isEmpty()) {
+            steps.add("Deal with every Stop caution above before the engine is loaded again.");
+        }
+        steps.add("Type " + Exports.CORRECTED
+                + " into the hardware, then compare what it holds with what was meant (entry check).");
+        steps.add("Have the control unit's learnt trims reset, or they count twice.");
+        steps.add(
+                "Ride again, gently at first, with the mixture logged; mind the hatched cells, which nobody has ridden.");
+        steps.add(
+                "Bring that ride back with the table it was made with. Stop when the error is within what the sensor can tell.");
+        return steps;
+    }
+
+    /** The least known cells within the ridden speeds, as places to ride next. */
+    private static List<String> toLearn(Handed handed) {
+        Estimate estimate = handed.estimate();
+        Table table = estimate.table();
+        return IntStream.range(0, table.cells())
+                .boxed()
+                .sorted(Comparator.comparing(
+                                (Integer c) -> !handed.proposal().cell(c).highLoad())
+                        .thenComparing(c -> -estimate.logUncertainty(c))
+                        .thenComparing(c -> c))
+                .filter(c -> estimate.standing(c) != Standing.MEASURED)
+                .limit(MOST_TO_LEARN)
+                .map(c -> Figures.trimmed(table.speedAt(c), 0) + " rpm, " + Figures.trimmed(table.loadAt(c), 1) + " "
+                        + table.load().kind().unit().symbol() + " (± "
+                        + Figures.plain(estimate.uncertaintyPercent(c), 1) + " %)")
+                .toList();
+    }
+}

@@ -1,0 +1,133 @@
+package fuelwright.handover;
+
+import fuelwright.estimate.CellProposal;
+import fuelwright.estimate.Estimate;
+import fuelwright.estimate.Proposal;
+import fuelwright.estimate.Standing;
+import fuelwright.safety.Caution;
+import fuelwright.table.Table;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.ToDoubleFunction;
+
+/** The report's four maps. */
+final class ReportMaps {
+
+    private static final int[] RANGES = {10, 20, 40};
+    /** Uncertainty at which a fill is palest, %. */
+    private static final double VERY_UNSURE_PERCENT = 12;
+
+    private final Proposal proposal;
+    private final Estimate estimate;
+    private final Table table;
+    private final Set<Integer> stopped = new TreeSet<>();
+
+    ReportMaps(Handed handed) {
+        this.proposal = handed.proposal();
+        this.estimate = handed.estimate();
+        this.table = proposal.before();
+        for (Caution caution : handed.stops()) {
+            stopped.addAll(caution.cells());
+        }
+    }
+
+    /** The range of the change map, ± %. */
+    int changeRange() {
+        double most = proposal.cells().stream()
+                .mapToDouble(c -> Math.abs(c.changePercent()))
+                .max()
+                .orElse(0);
+        for (int range : RANGES) {
+            if (most <= range) {
+                return range;
+            }
+        }
+        return RANGES[RANGES.length - 1];
+    }
+
+    String change() {
+        int range = changeRange();
+        return HeatMap.of(table, "change", "Proposed change of fuel in each cell, percent", cell -> {
+            CellProposal c = proposal.cell(cell);
+            double unsure = estimate.uncertaintyPercent(cell);
+            return new HeatMap.Cell(
+                    Palette.change(c.changePercent() / range, 1 - unsure / VERY_UNSURE_PERCENT),
+                    Figures.signed(c.changePercent(), 1),
+                    "± " + Figures.plain(unsure, unsure < 9.95 ? 1 : 0),
+                    inferred(cell),
+                    stopped.contains(cell),
+                    tip(cell));
+        });
+    }
+
+    String before() {
+        return amounts("before", "Fuel table before", CellProposal::before);
+    }
+
+    String after() {
+        return amounts("after", "Fuel table as proposed", CellProposal::after);
+    }
+
+    String readings() {
+        double most = 1;
+        for (int cell = 0; cell < table.cells(); cell++) {
+            most = Math.max(most, estimate.independentReadings(cell));
+        }
+        double scale = Math.log1p(most);
+        return HeatMap.of(table, "readings", "Independent readings in each cell", cell -> {
+            double n = estimate.independentReadings(cell);
+            return new HeatMap.Cell(
+                    n > 0 ? Palette.amount(Math.log1p(n) / scale) : 0xffffff,
+                    n > 0 ? Figures.plain(n, n < 9.95 ? 1 : 0) : "–",
+                    "",
+                    inferred(cell),
+                    stopped.contains(cell),
+                    tip(cell));
+        });
+    }
+
+    private String amounts(String id, String label, ToDoubleFunction<CellProposal> figure) {
+        double least = Double.POSITIVE_INFINITY;
+        double most = Double.NEGATIVE_INFINITY;
+        for (CellProposal c : proposal.cells()) {
+            least = Math.min(least, Math.min(c.before(), c.after()));
+            most = Math.max(most, Math.max(c.before(), c.after()));
+        }
+        double from = least;
+        double span = most > least ? most - least : 1;
+        int decimals = most < 3 ? 3 : most < 30 ? 2 : 1;
+        return HeatMap.of(
+                table,
+                id,
+                label + ", " + table.quantity().words() + ", "
+                        + table.quantity().unit(),
+                cell -> {
+                    double value = figure.applyAsDouble(proposal.cell(cell));
+                    return new HeatMap.Cell(
+                            Palette.amount((value - from) / span),
+                            Figures.plain(value, decimals),
+                            "",
+                            inferred(cell),
+                            stopped.contains(cell),
+                            tip(cell));
+                });
+    }
+
+    private boolean inferred(int cell) {
+        return proposal.cell(cell).standing() == Standing.INFERRED;
+    }
+
+    private String tip(int cell) {
+        CellProposal c = proposal.cell(cell);
+        return Figures.trimmed(table.speedAt(cell), 2) + " rpm, " + Figures.trimmed(table.loadAt(cell), 2) + " "
+                + table.load().kind().unit().symbol() + ": " + Figures.trimmed(c.before(), 3) + " → "
+                + Figures.trimmed(c.after(), 3) + ", change " + Figures.signed(c.changePercent(), 1) + " %, shortfall "
+                + Figures.signed(estimate.shortfallPercent(cell), 1) + " ± "
+                + Figures.plain(estimate.uncertaintyPercent(cell), 1) + " %, "
+                + Figures.plain(estimate.independentReadings(cell), 1) + " independent readings, "
+                + c.standing().words() + (c.highLoad() ? ", high load" : "")
+                + c.decision()
+                        .map(d -> ", " + d.kind().name().toLowerCase(java.util.Locale.ROOT) + " by hand")
+                        .orElse("");
+    }
+}

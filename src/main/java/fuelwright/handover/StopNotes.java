@@ -1,0 +1,43 @@
+package fuelwright.handover;
+
+import fuelwright.safety.Caution;
+import fuelwright.table.Table;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Stop cautions as notes above a table's grid: a table never leaves without the Stop that stands against it. */
+public final class StopNotes {
+
+    /** The key of the notes. */
+    public static final String KEY = "caution";
+
+    private StopNotes() {}
+
+    /** The table with one note for each Stop caution; notes of an earlier judgement are replaced. */
+    public static Table on(Table table, List<Caution> cautions) {
+        List<Table.Note> notes = new ArrayList<>();
+        for (Table.Note note : table.notes()) {
+            if (!note.key().equalsIgnoreCase(KEY)) {
+                notes.add(note);
+            }
+        }
+        for (Caution caution : cautions) {
+            if (caution.isStop()) {
+                notes.add(new Table.Note(KEY, oneLine(caution.sentence() + " " + caution.todo())));
+            }
+        }
+        return table.withNotes(notes);
+    }
+
+    /** The cautions that a table carries from when it was written. */
+    public static List<String> carriedBy(Table table) {
+        return table.notes().stream()
+                .filter(n -> n.key().equalsIgnoreCase(KEY))
+                .map(Table.Note::value)
+                .toList();
+    }
+
+    private static String oneLine(String text) {
+        return text.replaceAll("\\s+", " ").strip();
+    }
+}

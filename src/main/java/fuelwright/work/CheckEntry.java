@@ -1,0 +1,112 @@
+package fuelwright.work;
+
+import fuelwright.airflow.HighLoad;
+import fuelwright.handover.EntryCheck;
+import fuelwright.handover.EntryDifference;
+import fuelwright.issue.Issue;
+import fuelwright.issue.Loaded;
+import fuelwright.mixture.MixtureScale;
+import fuelwright.table.Axis;
+import fuelwright.table.Quantity;
+import fuelwright.table.Table;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Compares what was typed into the hardware with the table that was handed over. */
+public final class CheckEntry {
+
+    /** A target this rich or richer says that the cell is one where lean does harm (common practice, no source). */
+    private static final double PROTECTING_LAMBDA = 0.95;
+
+    private CheckEntry() {}
+
+    /**
+     * @param meant the table that was handed over
+     * @param differences what differs, worst first
+     * @param target what the cells should give, where it was given
+     */
+    public record Outcome(Table meant, List<EntryDifference> differences, Optional<Table> target) {
+        public Outcome {
+            differences = List.copyOf(differences);
+        }
+
+        /** Whether a cell is lean at high load. */
+        public boolean isStop() {
+            return differences.stream().anyMatch(EntryDifference::isStop);
+        }
+    }
+
+    /**
+     * @param step the hardware's step, in the table's own unit; 0: any difference counts
+     * @param target where it is given, cells with a rich target count as high load too
+     */
+    public static Loaded<Outcome> run(Path meant, Path typed, double step, double deadTimeMs, Optional<Path> target) {
+        Loaded<Table> wanted = OpenTable.read(meant);
+        Loaded<Table> got = OpenTable.read(typed);
+        Optional<Loaded<Table>> mixture = target.map(OpenTable::target);
+        List<Issue> issues = new ArrayList<>(wanted.issues());
+        issues.addAll(got.issues());
+        mixture.ifPresent(m -> issues.addAll(m.issues()));
+        if (wanted.value().isPresent() && got.value().isPresent()) {
+            whyNot(meant, wanted.value().get(), typed, got.value().get()).ifPresent(issues::add);
+        }
+        if (issues.stream().anyMatch(i -> i.severity() == Issue.Severity.ERROR)) {
+            return Loaded.refused(issues);
+        }
+        Table table = wanted.value().orElseThrow();
+        Optional<Table> asked = mixture.flatMap(Loaded::value);
+        List<EntryDifference> differences = EntryCheck.compare(
+                table, got.value().orElseThrow(), step, deadTimeMs, cell -> isHighLoad(table, cell, asked));
+        return Loaded.of(new Outcome(table, differences, asked), issues);
+    }
+
+    private static Optional<Issue> whyNot(Path meantFile, Table meant, Path typedFile, Table typed) {
+        if (EntryCheck.comparable(meant, typed)) {
+            return Optional.empty();
+        }
+        if (meant.quantity() != typed.quantity()) {
+            return Optional.of(Issue.error(
+                    typedFile.toString(),
+                    0,
+                    0,
+                    "this table holds " + typed.quantity().words() + ", but " + meantFile + " holds "
+                            + meant.quantity().words(),
+                    "Give two tables of the same quantity"));
+        }
+        if (!meant.sameAxes(typed)) {
+            return Optional.of(Issue.error(
+                    typedFile.toString(),
+                    0,
+                    0,
+                    "its breakpoints aren't those of " + meantFile,
+                    "Export the table for the hardware's own breakpoints, or correct them in the file"));
+        }
+        return Optional.of(Issue.error(
+                meantFile.toString(),
+                0,
+                0,
+                "a table of " + meant.quantity().words() + " is nothing that one types into the hardware",
+                "Give the corrected table, the change table or the target table"));
+    }
+
+    /** By the table's own axis, as no machine is known here, and by the target where there is one. */
+    private static boolean isHighLoad(Table table, int cell, Optional<Table> target) {
+        double load = table.loadAt(cell);
+        boolean byAxis = table.load().kind() == Axis.Kind.THROTTLE
+                ? load >= HighLoad.THROTTLE_PERCENT
+                : load >= HighLoad.PRESSURE_SHARE * HighLoad.STANDARD_BAROMETER_KPA;
+        boolean byTarget = target.filter(t -> t.load().kind() == table.load().kind())
+                .filter(t -> lambda(t, table.speedAt(cell), load) <= PROTECTING_LAMBDA)
+                .isPresent();
+        return byAxis || byTarget;
+    }
+
+    private static double lambda(Table target, double speedRpm, double load) {
+        double value = target.value(speedRpm, load);
+        return target.quantity() == Quantity.AFR
+                ? MixtureScale.lambdaOfAfr(value, MixtureScale.USUAL_DISPLAY_RATIO)
+                : value;
+    }
+}

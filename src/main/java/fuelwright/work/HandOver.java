@@ -1,0 +1,46 @@
+package fuelwright.work;
+
+import fuelwright.handover.Exports;
+import fuelwright.handover.Handed;
+import fuelwright.handover.OutputException;
+import fuelwright.handover.OutputFolder;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+
+/** Writes what an analysis hands over. */
+public final class HandOver {
+
+    private HandOver() {}
+
+    /** What the exports and the report are made from. */
+    public static Handed of(Analysis analysis) {
+        return new Handed(
+                analysis.job(),
+                analysis.screened(),
+                analysis.estimate(),
+                analysis.proposal(),
+                analysis.validation(),
+                analysis.cautions());
+    }
+
+    /**
+     * Writes all files of a handover, whole or not at all.
+     *
+     * @param replace whether files of an earlier handover there may be replaced
+     * @return the names of the files written
+     * @throws WorkException if nothing could be written
+     */
+    public static List<String> write(Analysis analysis, Path folder, boolean replace) {
+        return write(Exports.files(of(analysis)), folder, replace);
+    }
+
+    static List<String> write(Map<String, byte[]> files, Path folder, boolean replace) {
+        try {
+            OutputFolder.write(folder, files, replace);
+        } catch (OutputException e) {
+            throw new WorkException(e.getMessage(), e.why() == OutputException.Why.EXISTS, e);
+        }
+        return List.copyOf(files.keySet());
+    }
+}

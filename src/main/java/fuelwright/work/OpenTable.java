@@ -1,0 +1,72 @@
+package fuelwright.work;
+
+import fuelwright.handover.StopNotes;
+import fuelwright.issue.Issue;
+import fuelwright.issue.Loaded;
+import fuelwright.table.Table;
+import fuelwright.table.TableReader;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Reads a table file. */
+public final class OpenTable {
+
+    private OpenTable() {}
+
+    /** Any table. */
+    public static Loaded<Table> read(Path file) {
+        return TableReader.read(file);
+    }
+
+    /** A table of fuel; a ride or a target given instead is named as such. */
+    public static Loaded<Table> fuel(Path file) {
+        Loaded<Table> loaded = named(file, "fuel table");
+        return loaded.value()
+                .flatMap(t -> FileKind.wrongFuelTable(file, t))
+                .map(Loaded::<Table>refused)
+                .orElse(withCarriedCautions(file, loaded));
+    }
+
+    /** A table of lambda or AFR; a ride or a fuel table given instead is named as such. */
+    public static Loaded<Table> target(Path file) {
+        Loaded<Table> loaded = named(file, "target table");
+        return loaded.value()
+                .flatMap(t -> FileKind.wrongTargetTable(file, t))
+                .map(Loaded::<Table>refused)
+                .orElse(loaded);
+    }
+
+    private static Loaded<Table> named(Path file, String as) {
+        Loaded<Table> loaded = read(file);
+        if (loaded.value().isPresent() || !Files.isRegularFile(file)) {
+            return loaded;
+        }
+        try {
+            return FileKind.rideGivenAsTable(file, as)
+                    .map(Loaded::<Table>refused)
+                    .orElse(loaded);
+        } catch (IOException e) {
+            throw WorkException.reading(file, e);
+        }
+    }
+
+    /** A table written while a Stop caution stood says so again when it is used. */
+    private static Loaded<Table> withCarriedCautions(Path file, Loaded<Table> loaded) {
+        if (loaded.value().isEmpty()) {
+            return loaded;
+        }
+        List<Issue> issues = new ArrayList<>(loaded.issues());
+        for (String caution : StopNotes.carriedBy(loaded.value().get())) {
+            issues.add(Issue.warning(
+                    file.toString(),
+                    0,
+                    0,
+                    "this table was written while a caution stood (" + caution + ")",
+                    "Make sure that it is dealt with"));
+        }
+        return Loaded.of(loaded.value().get(), issues);
+    }
+}

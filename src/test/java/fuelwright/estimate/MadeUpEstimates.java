@@ -1,0 +1,52 @@
+package fuelwright.estimate;
+
+import fuelwright.airflow.HighLoad;
+import fuelwright.table.Axis;
+import fuelwright.table.Table;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.IntToDoubleFunction;
+
+/** Estimates and proposals with chosen figures, for tests of what comes after the estimate. */
+public final class MadeUpEstimates {
+
+    private MadeUpEstimates() {}
+
+    public static Estimate estimate(
+            Table table, IntToDoubleFunction logFactor, IntToDoubleFunction uncertainty, IntToDoubleFunction readings) {
+        double[] factors = new double[table.cells()];
+        double[] errors = new double[table.cells()];
+        double[] counts = new double[table.cells()];
+        for (int c = 0; c < table.cells(); c++) {
+            factors[c] = logFactor.applyAsDouble(c);
+            errors[c] = uncertainty.applyAsDouble(c);
+            counts[c] = readings.applyAsDouble(c);
+        }
+        SensorFit sensor = new SensorFit(
+                new SensorModel(0.03, 1, 0.5, 0.08), true, 0.004, 0.012, "Delay and lag follow from the rides.");
+        return new Estimate(
+                table, factors, errors, counts, sensor, List.of("Smoothing was chosen by marginal likelihood."));
+    }
+
+    /** Every cell gets what the estimate asks for. */
+    public static Proposal proposal(Estimate estimate, ProposalSettings settings) {
+        Table table = estimate.table();
+        List<CellProposal> cells = new ArrayList<>();
+        for (int c = 0; c < table.cells(); c++) {
+            double factor = Math.exp(estimate.logFactor(c));
+            boolean high = table.load().kind() == Axis.Kind.THROTTLE && table.loadAt(c) >= HighLoad.THROTTLE_PERCENT;
+            cells.add(new CellProposal(
+                    c,
+                    table.at(c),
+                    table.quantity().corrected(table.at(c), factor, settings.deadTimeMs()),
+                    factor,
+                    factor,
+                    estimate.standing(c),
+                    high,
+                    Optional.empty(),
+                    List.of(new CellProposal.Step(CellProposal.Kind.FITTED, factor))));
+        }
+        return new Proposal(table, settings, cells);
+    }
+}

@@ -1,0 +1,102 @@
+package fuelwright.handover;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.StringReader;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import javax.xml.parsers.DocumentBuilderFactory;
+import org.junit.jupiter.api.Test;
+import org.xml.sax.InputSource;
+
+class ReportTest {
+
+    private static final String NASTY = "<script>alert(1)</script> & \"quotes\" ${name} =1+1";
+
+    @Test
+    void report01_stops_come_before_everything_else() {
+        String html = report(List.of(MadeUpHandover.check("Nobody rode"), MadeUpHandover.stop("Lean under load")));
+        assertTrue(html.indexOf("Lean under load") < html.indexOf("In short"));
+        assertTrue(html.indexOf("Nobody rode") > html.indexOf("In short"));
+        assertTrue(html.contains("Don&#39;t load the engine there"));
+    }
+
+    @Test
+    void report02_text_of_the_job_is_escaped_everywhere() {
+        Handed handed = MadeUpHandover.with(NASTY, List.of(MadeUpHandover.stop(NASTY)));
+        String html = text(handed);
+        assertFalse(html.contains("<script"));
+        assertTrue(html.contains("&lt;script&gt;alert(1)&lt;/script&gt; &amp; &quot;quotes&quot; ${name} =1+1"));
+    }
+
+    @Test
+    void report03_needs_no_network() {
+        String html = report(List.of(MadeUpHandover.stop("Lean under load")))
+                .replace("xmlns=\"http://www.w3.org/2000/svg\"", "");
+        for (String outside : List.of("http:", "https:", "src=", "@import", "<link", "<script", "url(h")) {
+            assertFalse(html.contains(outside), outside);
+        }
+    }
+
+    @Test
+    void report04_every_picture_is_well_formed_xml_with_a_label() throws Exception {
+        String html = report(List.of(MadeUpHandover.stop("Lean under load")));
+        int pictures = 0;
+        for (int from = html.indexOf("<svg"); from >= 0; from = html.indexOf("<svg", from + 1)) {
+            String svg = html.substring(from, html.indexOf("</svg>", from) + 6);
+            var root = DocumentBuilderFactory.newInstance()
+                    .newDocumentBuilder()
+                    .parse(new InputSource(new StringReader(svg)))
+                    .getDocumentElement();
+            assertFalse(root.getAttribute("aria-label").isBlank());
+            pictures++;
+        }
+        assertEquals(4, pictures);
+    }
+
+    @Test
+    void report05_the_same_handover_gives_the_same_bytes() {
+        assertEquals(report(List.of()), report(List.of()));
+    }
+
+    @Test
+    void report06_without_a_stop_it_says_so_without_calling_the_table_safe() {
+        String html = report(List.of());
+        assertTrue(html.contains("No Stop caution stands against this table. The other cautions below still hold."));
+    }
+
+    @Test
+    void report07_a_cell_that_nobody_rode_is_hatched_and_has_no_count() {
+        Handed handed = MadeUpHandover.with("job", List.of());
+        String html = text(handed);
+        long unridden = handed.proposal().cells().stream()
+                .filter(c -> handed.estimate().independentReadings(c.cell()) == 0)
+                .count();
+        String readings = html.substring(html.indexOf("Independent readings in each cell"));
+        readings = readings.substring(0, readings.indexOf("</svg>"));
+        assertEquals(unridden, readings.split("fill=\"url\\(#readings-hatch\\)", -1).length - 1);
+        assertEquals(unridden, readings.split(">–</text>", -1).length - 1);
+    }
+
+    @Test
+    void report08_is_kept_for_looking_at() throws Exception {
+        Path file = Path.of("target", "looked-at", "report.html");
+        Files.createDirectories(file.getParent());
+        Files.writeString(
+                file,
+                report(List.of(MadeUpHandover.stop("Lean under load"), MadeUpHandover.check("Unridden at high load"))));
+        assertTrue(Files.size(file) > 10_000);
+    }
+
+    private static String report(List<fuelwright.safety.Caution> cautions) {
+        return text(MadeUpHandover.with("V-twin, 38 to 44 mm", cautions));
+    }
+
+    private static String text(Handed handed) {
+        return new String(Exports.files(handed).get(Exports.REPORT), StandardCharsets.UTF_8);
+    }
+}
