@@ -1,0 +1,195 @@
+package fuelwright.ui.plot;
+
+import fuelwright.ui.theme.Colours;
+import fuelwright.ui.theme.Fonts;
+import fuelwright.ui.theme.Palette;
+import javafx.geometry.VPos;
+import javafx.scene.canvas.GraphicsContext;
+import javafx.scene.paint.Color;
+import javafx.scene.text.Font;
+import javafx.scene.text.TextAlignment;
+
+/** Draws a {@link HeatMap}: fills, hatching, figures, the line around high load, Stop frames, the selection, the axes. */
+final class GridPainter {
+
+    static final double LEFT = 56;
+    static final double BOTTOM = 44;
+    static final double TOP = 4;
+    static final double RIGHT = 4;
+    private static final double GAP = 1;
+
+    private final GraphicsContext g;
+    private final HeatMap map;
+    private final GridShape shape;
+    private final Palette palette;
+    private final double cellWidth;
+    private final double cellHeight;
+
+    GridPainter(GraphicsContext g, HeatMap map, GridShape shape, Palette palette, double cellWidth, double cellHeight) {
+        this.g = g;
+        this.map = map;
+        this.shape = shape;
+        this.palette = palette;
+        this.cellWidth = cellWidth;
+        this.cellHeight = cellHeight;
+    }
+
+    void paint(int selected, int hovered, boolean focused) {
+        for (int cell = 0; cell < map.cells().size(); cell++) {
+            fill(cell);
+        }
+        highLoadLine();
+        for (int cell = 0; cell < map.cells().size(); cell++) {
+            figures(cell);
+            if (map.cells().get(cell).stop()) {
+                stopFrame(cell);
+            }
+        }
+        axes(selected);
+        if (hovered >= 0 && hovered != selected) {
+            frame(hovered, palette.muted(), 1, 0.5);
+        }
+        if (selected >= 0) {
+            selection(selected, focused);
+        }
+    }
+
+    private double x(int cell) {
+        return LEFT + shape.column(cell) * cellWidth;
+    }
+
+    private double y(int cell) {
+        return TOP + shape.row(cell) * cellHeight;
+    }
+
+    private void fill(int cell) {
+        HeatCell c = map.cells().get(cell);
+        double x = x(cell) + GAP;
+        double y = y(cell) + GAP;
+        double w = cellWidth - 2 * GAP;
+        double h = cellHeight - 2 * GAP;
+        g.setFill(c.fill());
+        g.fillRoundRect(x, y, w, h, 5, 5);
+        if (c.hatched()) {
+            Color ink = Colours.inkOn(c.fill());
+            Hatch.paint(g, x, y, w, h, 7, Colours.mix(c.fill(), ink, 0.2));
+        }
+    }
+
+    private void figures(int cell) {
+        HeatCell c = map.cells().get(cell);
+        if (c.figure().isEmpty()) {
+            return;
+        }
+        boolean both = !c.below().isEmpty() && cellHeight >= 30;
+        double size = Math.max(8, Math.min(c.weight() == HeatCell.Weight.SMALL ? 12 : 14, cellWidth / 3.5));
+        double smallSize = Math.max(8, Math.min(11, cellWidth / 4.3));
+        double middleX = x(cell) + cellWidth / 2;
+        double middleY = y(cell) + cellHeight / 2;
+        g.setTextAlign(TextAlignment.CENTER);
+        g.setTextBaseline(VPos.CENTER);
+        g.setFill(Colours.inkOn(c.fill()));
+        g.setFont(Fonts.figure(size, c.weight() == HeatCell.Weight.STRONG));
+        g.fillText(c.figure(), middleX, both ? middleY - smallSize * 0.62 : middleY);
+        if (both) {
+            g.setFont(Fonts.figure(smallSize, false));
+            g.fillText(c.below(), middleX, middleY + size * 0.6);
+        }
+        mark(c, x(cell), y(cell));
+    }
+
+    /** A square in the lower left corner: filled for held, open for set. The explanation says it in words. */
+    private void mark(HeatCell c, double x, double y) {
+        if (c.mark() == HeatCell.Mark.NONE) {
+            return;
+        }
+        g.setFill(Colours.inkOn(c.fill()));
+        g.setStroke(Colours.inkOn(c.fill()));
+        g.setLineWidth(1.5);
+        if (c.mark() == HeatCell.Mark.HELD) {
+            g.fillRect(x + 5, y + 5, 6, 6);
+        } else {
+            g.strokeRect(x + 5.5, y + 5.5, 5, 5);
+        }
+    }
+
+    private void stopFrame(int cell) {
+        frame(cell, palette.stop(), 3, 2.5);
+        double x = x(cell) + cellWidth - 2;
+        double y = y(cell) + 2;
+        g.setFill(palette.stop());
+        g.fillPolygon(new double[] {x - 13, x, x}, new double[] {y, y, y + 13}, 3);
+    }
+
+    private void selection(int cell, boolean focused) {
+        frame(cell, palette.surface(), 6, 0);
+        frame(cell, focused ? palette.accent() : palette.selection(), 3, 0);
+    }
+
+    private void frame(int cell, Color color, double width, double inset) {
+        g.setStroke(color);
+        g.setLineWidth(width);
+        g.strokeRoundRect(
+                x(cell) + inset, y(cell) + inset, cellWidth - 2 * inset, cellHeight - 2 * inset, 6, 6);
+    }
+
+    private void highLoadLine() {
+        g.setStroke(palette.ink());
+        g.setLineWidth(1.5);
+        for (int cell = 0; cell < map.cells().size(); cell++) {
+            if (!map.cells().get(cell).highLoad()) {
+                continue;
+            }
+            double x = x(cell);
+            double y = y(cell);
+            edge(cell, -1, 0, x, y, x, y + cellHeight);
+            edge(cell, 1, 0, x + cellWidth, y, x + cellWidth, y + cellHeight);
+            edge(cell, 0, -1, x, y, x + cellWidth, y);
+            edge(cell, 0, 1, x, y + cellHeight, x + cellWidth, y + cellHeight);
+        }
+    }
+
+    private void edge(int cell, int right, int down, double x1, double y1, double x2, double y2) {
+        int next = shape.moved(cell, right, down);
+        if (next != cell && !map.cells().get(next).highLoad()) {
+            g.strokeLine(x1, y1, x2, y2);
+        }
+    }
+
+    private void axes(int selected) {
+        boolean speedDown = shape.view() == GridShape.View.SPEED_DOWN;
+        double bottom = TOP + shape.rows() * cellHeight;
+        double right = LEFT + shape.columns() * cellWidth;
+        Font font = Fonts.figure(Math.max(9, Math.min(12, cellWidth / 3.6)), false);
+        Font bold = Fonts.figure(Math.max(9, Math.min(12, cellWidth / 3.6)), true);
+        g.setTextBaseline(VPos.CENTER);
+        for (int column = 0; column < shape.columns(); column++) {
+            boolean chosen = selected >= 0 && shape.column(selected) == column;
+            g.setTextAlign(TextAlignment.CENTER);
+            g.setFill(chosen ? palette.ink() : palette.muted());
+            g.setFont(chosen ? bold : font);
+            g.fillText(
+                    (speedDown ? map.loads() : map.speeds()).get(column),
+                    LEFT + (column + 0.5) * cellWidth,
+                    bottom + 12);
+        }
+        for (int row = 0; row < shape.rows(); row++) {
+            boolean chosen = selected >= 0 && shape.row(selected) == row;
+            int cell = shape.cell(0, row);
+            g.setTextAlign(TextAlignment.RIGHT);
+            g.setFill(chosen ? palette.ink() : palette.muted());
+            g.setFont(chosen ? bold : font);
+            String label = speedDown ? map.speeds().get(cell % shape.speeds()) : map.loads().get(cell / shape.speeds());
+            g.fillText(label, LEFT - 8, TOP + (row + 0.5) * cellHeight);
+        }
+        g.setFill(palette.muted());
+        g.setFont(Fonts.text(12, false));
+        g.setTextAlign(TextAlignment.CENTER);
+        g.fillText(speedDown ? map.loadTitle() : map.speedTitle(), (LEFT + right) / 2, bottom + 32);
+        g.save();
+        g.translate(9, (TOP + bottom) / 2);
+        g.rotate(-90);
+        g.fillText(speedDown ? map.speedTitle() : map.loadTitle(), 0, 0);
+        g.restore();
+    }
+}

@@ -1,0 +1,168 @@
+package fuelwright.ui.plot;
+
+import fuelwright.ui.theme.Theme;
+import fuelwright.ui.theme.Words;
+import javafx.beans.property.IntegerProperty;
+import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.SimpleIntegerProperty;
+import javafx.beans.property.SimpleObjectProperty;
+import javafx.scene.AccessibleAttribute;
+import javafx.scene.AccessibleRole;
+import javafx.scene.canvas.Canvas;
+import javafx.scene.canvas.GraphicsContext;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.input.MouseEvent;
+import javafx.scene.layout.Region;
+
+/** A grid of cells on a canvas, with one selected by mouse or arrow keys. Shows nothing while {@link #mapProperty} is null. */
+public final class HeatGrid extends Region {
+
+    private static final double TALLEST_CELL = 60;
+
+    private final Canvas canvas = new Canvas();
+    private final ObjectProperty<HeatMap> map = new SimpleObjectProperty<>();
+    private final ObjectProperty<GridShape.View> view = new SimpleObjectProperty<>(GridShape.View.CHART);
+    private final ObjectProperty<Theme> theme = new SimpleObjectProperty<>(Theme.LIGHT);
+    private final IntegerProperty selected = new SimpleIntegerProperty(-1);
+    private int hovered = -1;
+
+    public HeatGrid() {
+        getChildren().add(canvas);
+        getStyleClass().add("heat-grid");
+        setFocusTraversable(true);
+        setAccessibleRole(AccessibleRole.TABLE_VIEW);
+        setAccessibleHelp(Words.of("grid.help"));
+        setMinSize(320, 240);
+        setPrefSize(720, 520);
+        map.addListener((p, old, now) -> redraw());
+        view.addListener((p, old, now) -> redraw());
+        theme.addListener((p, old, now) -> redraw());
+        selected.addListener((p, old, now) -> redraw());
+        focusedProperty().addListener((p, old, now) -> redraw());
+        addEventHandler(MouseEvent.MOUSE_PRESSED, this::pressed);
+        addEventHandler(MouseEvent.MOUSE_MOVED, e -> hover(cellAt(e.getX(), e.getY())));
+        addEventHandler(MouseEvent.MOUSE_EXITED, e -> hover(-1));
+        addEventHandler(KeyEvent.KEY_PRESSED, this::key);
+    }
+
+    public ObjectProperty<HeatMap> mapProperty() {
+        return map;
+    }
+
+    public ObjectProperty<GridShape.View> viewProperty() {
+        return view;
+    }
+
+    public ObjectProperty<Theme> themeProperty() {
+        return theme;
+    }
+
+    /** The selected cell, −1 where none is. */
+    public IntegerProperty selectedProperty() {
+        return selected;
+    }
+
+    private GridShape shape() {
+        return new GridShape(map.get().speeds().size(), map.get().loads().size(), view.get());
+    }
+
+    private double cellWidth() {
+        return Math.floor((getWidth() - GridPainter.LEFT - GridPainter.RIGHT) / shape().columns());
+    }
+
+    private double cellHeight() {
+        double room = (getHeight() - GridPainter.TOP - GridPainter.BOTTOM) / shape().rows();
+        return Math.floor(Math.min(TALLEST_CELL, room));
+    }
+
+    /** The cell at a point of this region; −1 beside the grid. */
+    public int cellAt(double x, double y) {
+        if (map.get() == null) {
+            return -1;
+        }
+        int column = (int) Math.floor((x - GridPainter.LEFT) / cellWidth());
+        int row = (int) Math.floor((y - GridPainter.TOP) / cellHeight());
+        return shape().cell(column, row);
+    }
+
+    /** The middle of a cell, x and y, in this region. */
+    public javafx.geometry.Point2D middleOf(int cell) {
+        return new javafx.geometry.Point2D(
+                GridPainter.LEFT + (shape().column(cell) + 0.5) * cellWidth(),
+                GridPainter.TOP + (shape().row(cell) + 0.5) * cellHeight());
+    }
+
+    private void pressed(MouseEvent event) {
+        requestFocus();
+        int cell = cellAt(event.getX(), event.getY());
+        if (cell >= 0) {
+            selected.set(cell);
+        }
+    }
+
+    private void hover(int cell) {
+        if (cell != hovered) {
+            hovered = cell;
+            redraw();
+        }
+    }
+
+    private void key(KeyEvent event) {
+        if (map.get() == null || event.isControlDown() || event.isAltDown()) {
+            return;
+        }
+        int cell = selected.get();
+        switch (event.getCode()) {
+            case LEFT:
+                move(cell, -1, 0);
+                break;
+            case RIGHT:
+                move(cell, 1, 0);
+                break;
+            case UP:
+                move(cell, 0, -1);
+                break;
+            case DOWN:
+                move(cell, 0, 1);
+                break;
+            case ESCAPE:
+                selected.set(-1);
+                break;
+            default:
+                return;
+        }
+        event.consume();
+    }
+
+    private void move(int cell, int right, int down) {
+        selected.set(cell < 0 ? shape().cell(0, shape().rows() - 1) : shape().moved(cell, right, down));
+    }
+
+    @Override
+    protected void layoutChildren() {
+        canvas.setWidth(getWidth());
+        canvas.setHeight(getHeight());
+        redraw();
+    }
+
+    private void redraw() {
+        GraphicsContext g = canvas.getGraphicsContext2D();
+        g.clearRect(0, 0, canvas.getWidth(), canvas.getHeight());
+        if (map.get() == null || canvas.getWidth() < 80) {
+            return;
+        }
+        int cell = selected.get() < map.get().cells().size() ? selected.get() : -1;
+        new GridPainter(g, map.get(), shape(), theme.get().palette(), cellWidth(), cellHeight())
+                .paint(cell, hovered, isFocused());
+        notifyAccessibleAttributeChanged(AccessibleAttribute.TEXT);
+    }
+
+    @Override
+    public Object queryAccessibleAttribute(AccessibleAttribute attribute, Object... parameters) {
+        if (attribute == AccessibleAttribute.TEXT && map.get() != null) {
+            int cell = selected.get();
+            return cell >= 0 && cell < map.get().cells().size() ? map.get().cells().get(cell).words() : "";
+        }
+        return super.queryAccessibleAttribute(attribute, parameters);
+    }
+}

@@ -1,0 +1,61 @@
+package fuelwright.ui.plot;
+
+import java.util.Optional;
+import java.util.function.IntToDoubleFunction;
+
+/**
+ * One lane of a timeline.
+ *
+ * @param name what it shows
+ * @param unit its unit
+ * @param colour role of its colour
+ * @param values the rows
+ * @param target a second, thin line on the same scale
+ * @param low value at the lane's lower edge
+ * @param high value at the lane's upper edge
+ * @param decimals of a figure read off
+ * @param scale factor on the values when shown
+ */
+public record Lane(
+        String name,
+        String unit,
+        String colour,
+        MinMaxPyramid values,
+        Optional<MinMaxPyramid> target,
+        double low,
+        double high,
+        int decimals,
+        double scale) {
+
+    /** A lane whose edges fit the values (scaled), with a little room. */
+    public static Lane fitted(
+            String name,
+            String unit,
+            String colour,
+            int rows,
+            IntToDoubleFunction values,
+            Optional<IntToDoubleFunction> target,
+            double lowest,
+            double highest,
+            int decimals,
+            double scale) {
+        MinMaxPyramid pyramid = new MinMaxPyramid(rows, row -> values.applyAsDouble(row) * scale);
+        MinMaxPyramid.Extent all = pyramid.extent(0, rows);
+        double low = all.isEmpty() ? lowest * scale : Math.max(lowest * scale, all.min());
+        double high = all.isEmpty() ? highest * scale : Math.min(highest * scale, all.max());
+        if (!(high > low)) {
+            high = low + 1;
+        }
+        double room = (high - low) * 0.06;
+        return new Lane(
+                name,
+                unit,
+                colour,
+                pyramid,
+                target.map(t -> new MinMaxPyramid(rows, row -> t.applyAsDouble(row) * scale)),
+                low - room,
+                high + room,
+                decimals,
+                scale);
+    }
+}

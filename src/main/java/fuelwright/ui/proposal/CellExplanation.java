@@ -1,0 +1,104 @@
+package fuelwright.ui.proposal;
+
+import fuelwright.estimate.CellMeans;
+import fuelwright.estimate.CellProposal;
+import fuelwright.estimate.Decision;
+import fuelwright.estimate.Standing;
+import fuelwright.safety.Caution;
+import fuelwright.table.Table;
+import fuelwright.ui.session.Mixture;
+import fuelwright.ui.session.TableWords;
+import fuelwright.ui.theme.Figures;
+import fuelwright.ui.theme.Words;
+import fuelwright.work.Analysis;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * One cell of the proposal in words, ready to be shown. Pure.
+ *
+ * @param place which cell
+ * @param standing what its figure rests on, a sentence
+ * @param change the proposed change, with sign
+ * @param uncertainty with ±
+ * @param beforeAfter the table's figure before and after
+ * @param steps how the change came about: words and the change after each
+ * @param readings what was read here; empty where nobody rode
+ * @param left what stays lean with the proposal; empty where nothing does
+ * @param next what to do to know more
+ * @param decision what the user fixed
+ * @param cautions those that concern the cell
+ */
+public record CellExplanation(
+        String place,
+        String standing,
+        String change,
+        String uncertainty,
+        String beforeAfter,
+        List<Step> steps,
+        String readings,
+        String left,
+        String next,
+        Optional<Decision.Kind> decision,
+        List<Caution> cautions) {
+
+    /** A step in words. */
+    public record Step(String words, String change) {}
+
+    /** Lean by more than this is said, %. */
+    private static final double SAID_FROM_PERCENT = 0.5;
+
+    public CellExplanation {
+        steps = List.copyOf(steps);
+        cautions = List.copyOf(cautions);
+    }
+
+    public static CellExplanation of(Analysis analysis, int cell, boolean afr) {
+        CellProposal c = analysis.proposal().cell(cell);
+        Table table = analysis.proposal().before();
+        double uncertainty = analysis.estimate().uncertaintyPercent(cell);
+        return new CellExplanation(
+                TableWords.cell(table, cell),
+                standing(c, analysis.estimate().independentReadings(cell)),
+                Figures.signed(c.changePercent(), 1),
+                Figures.plusMinus(uncertainty, 1),
+                TableWords.figure(table, c.before()) + " → " + TableWords.figure(table, c.after()),
+                c.steps().stream()
+                        .map(s -> new Step(s.kind().words(), Figures.signed(s.changePercent(), 1) + " %"))
+                        .toList(),
+                analysis.means().at(cell).map(m -> readings(m, afr)).orElse(""),
+                c.leftLeanPercent() > SAID_FROM_PERCENT
+                        ? Words.of("explain.left", Figures.plain(c.leftLeanPercent(), 1))
+                        : "",
+                next(c, uncertainty),
+                c.decision().map(Decision::kind),
+                analysis.cautions().stream().filter(x -> x.cells().contains(cell)).toList());
+    }
+
+    private static String standing(CellProposal c, double independent) {
+        String load = c.highLoad() ? " " + Words.of("explain.highload") : "";
+        switch (c.standing()) {
+            case MEASURED:
+                return Words.of("explain.measured", Figures.plain(independent, 0)) + load;
+            case THIN:
+                return Words.of("explain.thin", Figures.plain(independent, 0)) + load;
+            default:
+                return Words.of("explain.inferred") + load;
+        }
+    }
+
+    private static String readings(CellMeans.Mean mean, boolean afr) {
+        return Words.of(
+                "explain.readings",
+                Figures.count(mean.readings()),
+                Mixture.words(afr, mean.meanLambda()),
+                Figures.signed(mean.meanShortfallPercent(), 1),
+                Figures.plain(mean.spreadPercent(), 1));
+    }
+
+    private static String next(CellProposal c, double uncertainty) {
+        String key = c.standing() == Standing.MEASURED ? "explain.next.measured" : "explain.next.more";
+        String words = Words.of(key, Figures.plain(uncertainty, 1));
+        return c.highLoad() && c.standing() != Standing.MEASURED ? words + " " + Words.of("explain.next.highload") : words;
+    }
+}

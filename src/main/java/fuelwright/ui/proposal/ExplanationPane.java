@@ -1,0 +1,105 @@
+package fuelwright.ui.proposal;
+
+import fuelwright.estimate.Decision;
+import fuelwright.safety.Caution;
+import fuelwright.ui.theme.Parts;
+import fuelwright.ui.theme.Words;
+import java.util.Locale;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+
+/** The selected cell, from its figure down to its readings, and what the user can decide about it. */
+final class ExplanationPane {
+
+    private final ProposalModel model;
+    private final VBox box = new VBox(12);
+    private final Node pane = Parts.scroll(box);
+
+    ExplanationPane(ProposalModel model) {
+        this.model = model;
+        box.getStyleClass().add("explanation-inner");
+        model.explanationProperty().addListener((p, old, now) -> fill(now));
+        fill(model.explanationProperty().get());
+    }
+
+    Node node() {
+        return pane;
+    }
+
+    private void fill(CellExplanation e) {
+        box.getChildren().clear();
+        if (e == null) {
+            box.getChildren()
+                    .addAll(
+                            Parts.label(Words.of("explain.none.title"), "section"),
+                            Parts.text(Words.of("explain.none"), "muted"),
+                            Parts.text(Words.of("explain.none.signs"), "muted"));
+            return;
+        }
+        Label change = Parts.label(e.change(), "big-figure");
+        Label plusMinus = Parts.label("% " + e.uncertainty(), "unit-word");
+        HBox figure = new HBox(8, change, plusMinus);
+        figure.setAlignment(javafx.geometry.Pos.BASELINE_LEFT);
+        VBox head = new VBox(
+                4,
+                Parts.text(e.place(), "section"),
+                Parts.text(e.standing(), "muted"),
+                figure,
+                Parts.text(e.beforeAfter(), "strong"));
+        box.getChildren().add(head);
+        e.decision().ifPresent(d -> box.getChildren()
+                .add(Parts.label(Words.of(d == Decision.Kind.HELD ? "explain.held" : "explain.set"), "tag")));
+        for (Caution caution : e.cautions()) {
+            box.getChildren().add(callout(caution));
+        }
+        VBox steps = new VBox(Parts.label(Words.of("explain.steps"), "section"));
+        e.steps().forEach(s -> steps.getChildren().add(Parts.fact(s.words(), s.change())));
+        box.getChildren().addAll(steps, readings(e), decisions(e));
+    }
+
+    private VBox readings(CellExplanation e) {
+        VBox part = new VBox(4);
+        if (!e.readings().isEmpty()) {
+            part.getChildren().add(Parts.text(e.readings(), "muted"));
+        }
+        if (!e.left().isEmpty()) {
+            part.getChildren().add(Parts.text(e.left(), "strong"));
+        }
+        part.getChildren().add(Parts.text(e.next(), "muted"));
+        return part;
+    }
+
+    static VBox callout(Caution caution) {
+        return Parts.callout(
+                caution.level().name().toLowerCase(Locale.ROOT),
+                caution.level().words() + " · " + caution.title(),
+                caution.what(),
+                caution.todo());
+    }
+
+    private VBox decisions(CellExplanation e) {
+        TextField field = new TextField();
+        field.setPromptText(Words.of("proposal.set.prompt"));
+        field.setAccessibleText(Words.of("proposal.set.prompt"));
+        field.setPrefColumnCount(6);
+        field.setOnAction(a -> model.set(field.getText()));
+        HBox.setHgrow(field, Priority.ALWAYS);
+        HBox buttons = Parts.row(8, Parts.button("proposal.hold", model::hold));
+        if (e.decision().isPresent()) {
+            buttons.getChildren().add(Parts.button("proposal.release", model::release));
+        }
+        Label message = Parts.text("", "field-message");
+        message.textProperty().bind(model.messageProperty());
+        message.managedProperty().bind(message.textProperty().isNotEmpty());
+        return new VBox(
+                8,
+                Parts.label(Words.of("explain.decide"), "section"),
+                buttons,
+                Parts.row(8, field, Parts.button("proposal.set", () -> model.set(field.getText()))),
+                message);
+    }
+}

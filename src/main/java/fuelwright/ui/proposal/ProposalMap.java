@@ -1,0 +1,174 @@
+package fuelwright.ui.proposal;
+
+import fuelwright.estimate.CellProposal;
+import fuelwright.estimate.Decision;
+import fuelwright.estimate.Standing;
+import fuelwright.safety.Caution;
+import fuelwright.table.Table;
+import fuelwright.ui.plot.HeatCell;
+import fuelwright.ui.plot.HeatMap;
+import fuelwright.ui.session.TableWords;
+import fuelwright.ui.theme.Colours;
+import fuelwright.ui.theme.DivergingScale;
+import fuelwright.ui.theme.Figures;
+import fuelwright.ui.theme.Palette;
+import fuelwright.ui.theme.SequentialScale;
+import fuelwright.ui.theme.Words;
+import fuelwright.work.Analysis;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+
+/** An analysis as a grid to be drawn. Pure. */
+public final class ProposalMap {
+
+    /** What the cells show. */
+    public enum Shown {
+        CHANGE,
+        BEFORE,
+        AFTER,
+        UNCERTAINTY
+    }
+
+    /** The ranges that a change map may have, ±%. */
+    public static final List<Integer> RANGES = List.of(10, 20, 40);
+
+    /** Uncertainty at which a fill is palest, %. */
+    private static final double PALEST_AT_PERCENT = 8;
+
+    private static final double PALEST = 0.4;
+
+    private ProposalMap() {}
+
+    /** The smallest range that holds all changes; the largest where none does. */
+    public static int rangeFor(Analysis analysis) {
+        double most = analysis.proposal().cells().stream()
+                .mapToDouble(c -> Math.abs(c.changePercent()))
+                .max()
+                .orElse(0);
+        return RANGES.stream().filter(r -> most <= r).findFirst().orElse(40);
+    }
+
+    /** How strong a fill is: 1 is full colour; doubt makes it paler, but never as pale as the background. */
+    public static double strength(Standing standing, double uncertaintyPercent) {
+        double sure = 1 - (1 - PALEST) * Math.min(1, Math.max(0, uncertaintyPercent) / PALEST_AT_PERCENT);
+        return standing == Standing.MEASURED ? 1 : standing == Standing.THIN ? Math.min(0.8, sure) : Math.min(0.65, sure);
+    }
+
+    /** Cells that a Stop caution names. */
+    public static Set<Integer> stopCells(Analysis analysis) {
+        Set<Integer> cells = new HashSet<>();
+        for (Caution caution : analysis.stops()) {
+            cells.addAll(caution.cells());
+        }
+        return cells;
+    }
+
+    public static HeatMap of(Analysis analysis, Shown shown, int range, Palette palette) {
+        Table table = analysis.proposal().before();
+        Set<Integer> stops = stopCells(analysis);
+        double[] span = span(analysis, shown);
+        List<HeatCell> cells = new ArrayList<>();
+        for (int cell = 0; cell < table.cells(); cell++) {
+            cells.add(cell(analysis, shown, range, palette, cell, stops.contains(cell), span));
+        }
+        return new HeatMap(
+                TableWords.breakpoints(table.speed()),
+                TableWords.breakpoints(table.load()),
+                TableWords.axisTitle(table.speed()),
+                TableWords.axisTitle(table.load()),
+                cells);
+    }
+
+    private static HeatCell cell(
+            Analysis analysis, Shown shown, int range, Palette palette, int cell, boolean stop, double[] span) {
+        CellProposal c = analysis.proposal().cell(cell);
+        double uncertainty = analysis.estimate().uncertaintyPercent(cell);
+        DivergingScale diverging = palette.diverging();
+        SequentialScale sequential = palette.sequential();
+        Table table = analysis.proposal().before();
+        int decimals = TableWords.decimals(table);
+        javafx.scene.paint.Color fill;
+        String figure;
+        String below = "";
+        switch (shown) {
+            case BEFORE:
+                fill = sequential.at(share(c.before(), span));
+                figure = Figures.plain(c.before(), decimals);
+                break;
+            case AFTER:
+                fill = sequential.at(share(c.after(), span));
+                figure = Figures.plain(c.after(), decimals);
+                break;
+            case UNCERTAINTY:
+                fill = sequential.at(share(uncertainty, span));
+                figure = Figures.plusMinus(uncertainty, 1);
+                break;
+            default:
+                fill = Colours.mix(
+                        palette.surface(),
+                        diverging.at(c.changePercent() / range),
+                        strength(c.standing(), uncertainty));
+                figure = Figures.signed(c.changePercent(), 1);
+                below = Figures.plusMinus(uncertainty, 1);
+        }
+        return new HeatCell(
+                figure,
+                below,
+                fill,
+                weight(c.standing()),
+                c.standing() == Standing.INFERRED,
+                stop,
+                mark(c),
+                c.highLoad(),
+                words(analysis, cell, stop));
+    }
+
+    private static HeatCell.Weight weight(Standing standing) {
+        switch (standing) {
+            case MEASURED:
+                return HeatCell.Weight.STRONG;
+            case THIN:
+                return HeatCell.Weight.NORMAL;
+            default:
+                return HeatCell.Weight.SMALL;
+        }
+    }
+
+    private static HeatCell.Mark mark(CellProposal c) {
+        return c.decision()
+                .map(d -> d.kind() == Decision.Kind.HELD ? HeatCell.Mark.HELD : HeatCell.Mark.SET)
+                .orElse(HeatCell.Mark.NONE);
+    }
+
+    private static String words(Analysis analysis, int cell, boolean stop) {
+        CellProposal c = analysis.proposal().cell(cell);
+        String text = Words.of(
+                "proposal.cell.words",
+                TableWords.cell(analysis.proposal().before(), cell),
+                Figures.signed(c.changePercent(), 1),
+                Figures.plain(analysis.estimate().uncertaintyPercent(cell), 1),
+                c.standing().words());
+        return stop ? text + " " + Words.of("proposal.cell.stop") : text;
+    }
+
+    /** Least and greatest figure of a map of amounts. */
+    public static double[] span(Analysis analysis, Shown shown) {
+        double low = Double.POSITIVE_INFINITY;
+        double high = Double.NEGATIVE_INFINITY;
+        for (CellProposal c : analysis.proposal().cells()) {
+            double least = shown == Shown.UNCERTAINTY ? 0 : Math.min(c.before(), c.after());
+            double most = shown == Shown.UNCERTAINTY
+                    ? analysis.estimate().uncertaintyPercent(c.cell())
+                    : Math.max(c.before(), c.after());
+            low = Math.min(low, least);
+            high = Math.max(high, most);
+        }
+        return new double[] {low, high};
+    }
+
+    private static double share(double value, double[] span) {
+        return span[1] > span[0] ? (value - span[0]) / (span[1] - span[0]) : 0;
+    }
+}

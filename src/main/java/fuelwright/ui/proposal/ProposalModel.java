@@ -1,0 +1,180 @@
+package fuelwright.ui.proposal;
+
+import fuelwright.estimate.Decision;
+import fuelwright.estimate.ProposalSettings;
+import fuelwright.estimate.Standing;
+import fuelwright.table.Table;
+import fuelwright.ui.plot.HeatMap;
+import fuelwright.ui.session.Session;
+import fuelwright.ui.theme.Figures;
+import fuelwright.ui.theme.Words;
+import fuelwright.work.Analysis;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.function.BiFunction;
+import javafx.beans.property.IntegerProperty;
+import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.property.ReadOnlyStringProperty;
+import javafx.beans.property.ReadOnlyStringWrapper;
+import javafx.beans.property.SimpleIntegerProperty;
+import javafx.beans.property.SimpleObjectProperty;
+
+/** The stage Proposal without its looks. */
+public final class ProposalModel {
+
+    private final Session session;
+    private final ObjectProperty<ProposalMap.Shown> shown = new SimpleObjectProperty<>(ProposalMap.Shown.CHANGE);
+    private final IntegerProperty range = new SimpleIntegerProperty(0);
+    private final ReadOnlyObjectWrapper<HeatMap> map = new ReadOnlyObjectWrapper<>();
+    private final ReadOnlyObjectWrapper<CellExplanation> explanation = new ReadOnlyObjectWrapper<>();
+    private final ReadOnlyStringWrapper summary = new ReadOnlyStringWrapper("");
+    private final ReadOnlyStringWrapper message = new ReadOnlyStringWrapper("");
+
+    public ProposalModel(Session session) {
+        this.session = session;
+        session.analysisProperty().addListener((p, old, now) -> update());
+        session.cellProperty().addListener((p, old, now) -> updateCell());
+        session.themeProperty().addListener((p, old, now) -> update());
+        session.afrProperty().addListener((p, old, now) -> updateCell());
+        shown.addListener((p, old, now) -> update());
+        range.addListener((p, old, now) -> update());
+        update();
+    }
+
+    private void update() {
+        Analysis analysis = session.analysis();
+        if (analysis == null) {
+            map.set(null);
+            summary.set("");
+        } else {
+            map.set(ProposalMap.of(
+                    analysis, shown.get(), shownRange(), session.themeProperty().get().palette()));
+            summary.set(summary(analysis));
+        }
+        updateCell();
+    }
+
+    private void updateCell() {
+        Analysis analysis = session.analysis();
+        int cell = session.cellProperty().get();
+        boolean there = analysis != null && cell >= 0 && cell < analysis.proposal().cells().size();
+        message.set("");
+        explanation.set(
+                there ? CellExplanation.of(analysis, cell, session.afrProperty().get()) : null);
+    }
+
+    private static String summary(Analysis analysis) {
+        long[] counts = new long[Standing.values().length];
+        for (int cell = 0; cell < analysis.proposal().cells().size(); cell++) {
+            counts[analysis.proposal().cell(cell).standing().ordinal()]++;
+        }
+        String cells = Words.of("proposal.counts", counts[0], counts[1], counts[2]);
+        return analysis.validation()
+                .map(v -> Words.of(
+                                "proposal.validation",
+                                Figures.plain(v.errorBeforePercent(), 1),
+                                Figures.plain(v.errorAfterPercent(), 1))
+                        + " " + cells)
+                .orElse(cells);
+    }
+
+    /** The range in use: the chosen one, or the smallest that holds everything. */
+    public int shownRange() {
+        return range.get() > 0 ? range.get() : session.analysis() == null ? 20 : ProposalMap.rangeFor(session.analysis());
+    }
+
+    /** Keeps the selected cell's old figure. */
+    public void hold() {
+        table(( table, cell) -> decide(cell, new Decision(Decision.Kind.HELD, table.at(cell))));
+    }
+
+    /** Gives the selected cell a typed figure; says so in {@link #messageProperty} where that can't be. */
+    public void set(String typed) {
+        table((table, cell) -> {
+            double value;
+            try {
+                value = Double.parseDouble(typed.strip().replace(',', '.').replace('−', '-'));
+            } catch (NumberFormatException e) {
+                message.set(Words.of("proposal.set.nonumber"));
+                return null;
+            }
+            double dead = session.job().proposal().deadTimeMs();
+            if (!Double.isFinite(value) || !(table.quantity().delivered(value, dead) > 0)) {
+                message.set(Words.of("proposal.set.nofuel"));
+                return null;
+            }
+            return decide(cell, new Decision(Decision.Kind.SET, value));
+        });
+    }
+
+    /** Gives the selected cell back to the program. */
+    public void release() {
+        table((table, cell) -> decide(cell, null));
+    }
+
+    private void table(BiFunction<Table, Integer, Void> action) {
+        int cell = session.cellProperty().get();
+        session.job()
+                .fuelTable()
+                .filter(t -> cell >= 0 && cell < t.cells())
+                .ifPresent(table -> action.apply(table, cell));
+    }
+
+    private Void decide(int cell, Decision decision) {
+        message.set("");
+        Map<Integer, Decision> all = new TreeMap<>(session.job().proposal().decisions());
+        if (decision == null) {
+            all.remove(cell);
+        } else {
+            all.put(cell, decision);
+        }
+        session.edit(job -> job.withProposal(job.proposal().withDecisions(all)));
+        return null;
+    }
+
+    /** Changes one of the caps or the step; what can't be is left as it was. */
+    public void rules(double maxAddPercent, double maxCutPercent, double step) {
+        if (maxAddPercent >= 0 && maxCutPercent >= 0 && maxCutPercent < 100 && step >= 0) {
+            session.edit(job -> job.withProposal(
+                    job.proposal().withCaps(maxAddPercent, maxCutPercent).withStep(step)));
+        }
+    }
+
+    public ProposalSettings settings() {
+        return session.job().proposal();
+    }
+
+    public ObjectProperty<ProposalMap.Shown> shownProperty() {
+        return shown;
+    }
+
+    /** ±%; 0: by itself. */
+    public IntegerProperty rangeProperty() {
+        return range;
+    }
+
+    /** Null where there is no proposal. */
+    public ReadOnlyObjectProperty<HeatMap> mapProperty() {
+        return map.getReadOnlyProperty();
+    }
+
+    /** Null where no cell is selected. */
+    public ReadOnlyObjectProperty<CellExplanation> explanationProperty() {
+        return explanation.getReadOnlyProperty();
+    }
+
+    public ReadOnlyStringProperty summaryProperty() {
+        return summary.getReadOnlyProperty();
+    }
+
+    /** What is wrong with what was typed. */
+    public ReadOnlyStringProperty messageProperty() {
+        return message.getReadOnlyProperty();
+    }
+
+    public Session session() {
+        return session;
+    }
+}

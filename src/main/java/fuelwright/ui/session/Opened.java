@@ -1,0 +1,115 @@
+package fuelwright.ui.session;
+
+import fuelwright.issue.Issue;
+import fuelwright.issue.Loaded;
+import fuelwright.job.Job;
+import fuelwright.job.JobRide;
+import fuelwright.ride.Ride;
+import fuelwright.table.Quantity;
+import fuelwright.table.Table;
+import fuelwright.work.Cancellation;
+import fuelwright.work.Progress;
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/**
+ * What a heap of files turned out to be: tables by their {@code # quantity:} line, everything else a ride.
+ *
+ * @param tables in the order given
+ * @param rides in the order given
+ * @param issues everything there is to say about them
+ */
+public record Opened(List<Table> tables, List<Ride> rides, List<Issue> issues) {
+
+    private static final int LINES_LOOKED_AT = 40;
+
+    public Opened {
+        tables = List.copyOf(tables);
+        rides = List.copyOf(rides);
+        issues = List.copyOf(issues);
+    }
+
+    /** Reads files, each as what it is. Whatever can't be used is an issue. */
+    static Opened read(List<Path> files, Services services, Progress progress, Cancellation cancellation)
+            throws IOException {
+        List<Table> tables = new ArrayList<>();
+        List<Ride> rides = new ArrayList<>();
+        List<Issue> issues = new ArrayList<>();
+        for (int i = 0; i < files.size(); i++) {
+            cancellation.check();
+            Path file = files.get(i);
+            int done = i;
+            Progress part = (fraction, what) -> progress.at((done + Math.max(0, fraction)) / files.size(), what);
+            part.at(0, file.getFileName().toString());
+            if (quantityOf(file).isPresent()) {
+                Loaded<Table> loaded = services.readTable(file);
+                loaded.value().ifPresent(tables::add);
+                issues.addAll(loaded.issues());
+            } else {
+                Loaded<Ride> loaded = services.readRide(file, part, cancellation);
+                loaded.value().ifPresent(rides::add);
+                loaded.issues().stream()
+                        .filter(x -> x.severity() != Issue.Severity.NOTE)
+                        .forEach(issues::add);
+            }
+        }
+        return new Opened(tables, rides, issues);
+    }
+
+    /** The job with all of this in it. */
+    Job addTo(Job job) {
+        Job result = job;
+        for (Table table : tables) {
+            if (table.quantity().isMixture()) {
+                result = result.withTargetTable(table);
+            } else if (table.quantity().isFuel()) {
+                result = result.withFuelTable(table)
+                        .withProposal(result.proposal().withDecisions(java.util.Map.of()));
+            }
+        }
+        for (Ride ride : rides) {
+            result = result.withRide(new JobRide(ride, Optional.empty()));
+        }
+        return result;
+    }
+
+    /** The quantity that a table file names above its grid; empty for anything else. */
+    static Optional<Quantity> quantityOf(Path file) throws IOException {
+        // Latin-1 can read any bytes, and the line looked for is ASCII.
+        try (BufferedReader reader = Files.newBufferedReader(file, StandardCharsets.ISO_8859_1)) {
+            for (int i = 0; i < LINES_LOOKED_AT; i++) {
+                String line = reader.readLine();
+                if (line == null) {
+                    break;
+                }
+                Optional<Quantity> found = quantityIn(line);
+                if (found.isPresent()) {
+                    return found;
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static Optional<Quantity> quantityIn(String line) {
+        int hash = line.indexOf('#');
+        int colon = line.indexOf(':');
+        if (hash < 0 || colon < hash || !line.substring(hash + 1, colon).strip().equalsIgnoreCase("quantity")) {
+            return Optional.empty();
+        }
+        String name = line.substring(colon + 1).strip().toLowerCase(Locale.ROOT);
+        for (Quantity quantity : Quantity.values()) {
+            if (name.startsWith(quantity.words().toLowerCase(Locale.ROOT))) {
+                return Optional.of(quantity);
+            }
+        }
+        return Optional.empty();
+    }
+}

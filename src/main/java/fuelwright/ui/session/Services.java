@@ -1,0 +1,35 @@
+package fuelwright.ui.session;
+
+import fuelwright.issue.Loaded;
+import fuelwright.job.Job;
+import fuelwright.ride.Ride;
+import fuelwright.table.Table;
+import fuelwright.work.Analysis;
+import fuelwright.work.Cancellation;
+import fuelwright.work.Progress;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+
+/** What the window has done by the layers below it. Called off the window's thread. */
+public interface Services {
+
+    /** The job that the window opens on. */
+    Loaded<Job> sample() throws IOException;
+
+    Loaded<Analysis> analyse(Job job, Progress progress, Cancellation cancellation);
+
+    Loaded<Ride> readRide(Path file, Progress progress, Cancellation cancellation) throws IOException;
+
+    Loaded<Table> readTable(Path file) throws IOException;
+
+    /** A table as its file would be written, cautions above the grid. */
+    String tableText(Analysis analysis);
+
+    /**
+     * Writes the whole output folder, or nothing.
+     *
+     * @return the files written
+     */
+    List<Path> export(Analysis analysis, Path folder, boolean replace) throws IOException;
+}

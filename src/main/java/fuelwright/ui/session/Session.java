@@ -1,0 +1,262 @@
+package fuelwright.ui.session;
+
+import fuelwright.issue.Issue;
+import fuelwright.issue.Loaded;
+import fuelwright.job.Job;
+import fuelwright.safety.Caution;
+import fuelwright.ui.theme.Theme;
+import fuelwright.ui.theme.Words;
+import fuelwright.work.Analysis;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.List;
+import java.util.function.UnaryOperator;
+import javafx.beans.property.BooleanProperty;
+import javafx.beans.property.IntegerProperty;
+import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.ReadOnlyBooleanProperty;
+import javafx.beans.property.ReadOnlyBooleanWrapper;
+import javafx.beans.property.ReadOnlyDoubleProperty;
+import javafx.beans.property.ReadOnlyDoubleWrapper;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.property.ReadOnlyStringProperty;
+import javafx.beans.property.ReadOnlyStringWrapper;
+import javafx.beans.property.SimpleBooleanProperty;
+import javafx.beans.property.SimpleIntegerProperty;
+import javafx.beans.property.SimpleObjectProperty;
+import javafx.collections.FXCollections;
+import javafx.collections.ObservableList;
+
+/**
+ * The job that is open, with undo, and the analysis that follows from it. Every change of the job starts the analysis anew a moment
+ * later; only the newest counts. Used on the window's thread only.
+ */
+public final class Session {
+
+    private static final Duration DEBOUNCE = Duration.ofMillis(150);
+
+    private final Services services;
+    private final Runner runner;
+    private final History<Job> history = new History<>(Job.empty());
+    private final ReadOnlyObjectWrapper<Job> job = new ReadOnlyObjectWrapper<>(history.now());
+    private final ReadOnlyObjectWrapper<Analysis> analysis = new ReadOnlyObjectWrapper<>();
+    private final ReadOnlyBooleanWrapper canUndo = new ReadOnlyBooleanWrapper();
+    private final ReadOnlyBooleanWrapper canRedo = new ReadOnlyBooleanWrapper();
+    private final ReadOnlyBooleanWrapper working = new ReadOnlyBooleanWrapper();
+    private final ReadOnlyDoubleWrapper progress = new ReadOnlyDoubleWrapper(-1);
+    private final ReadOnlyStringWrapper doing = new ReadOnlyStringWrapper("");
+    private final ReadOnlyObjectWrapper<Job> handedOver = new ReadOnlyObjectWrapper<>();
+    private final ObservableList<Issue> issues = FXCollections.observableArrayList();
+    private final ObjectProperty<Stage> stage = new SimpleObjectProperty<>(Stage.MACHINE);
+    private final ObjectProperty<Theme> theme = new SimpleObjectProperty<>(Theme.LIGHT);
+    private final BooleanProperty afr = new SimpleBooleanProperty();
+    private final IntegerProperty cell = new SimpleIntegerProperty(-1);
+    private final ObjectProperty<Caution.Moment> moment = new SimpleObjectProperty<>();
+
+    public Session(Services services, Runner runner) {
+        this.services = services;
+        this.runner = runner;
+    }
+
+    /** Opens the sample job. Undo doesn't go back behind it. */
+    public void openSample() {
+        run("open", Duration.ZERO, Words.of("doing.sample"), (p, c) -> services.sample(), this::opened);
+    }
+
+    private void opened(Loaded<Job> loaded) {
+        issues.setAll(serious(loaded.issues()));
+        loaded.value().ifPresent(value -> {
+            moment.set(null);
+            edit(now -> value);
+        });
+    }
+
+    /** Reads files, each as what it is, and puts them into the job. */
+    public void open(List<Path> files) {
+        run("open", Duration.ZERO, Words.of("doing.reading"), (p, c) -> Opened.read(files, services, p, c), found -> {
+            issues.setAll(found.issues());
+            edit(found::addTo);
+        });
+    }
+
+    /** Changes the job. The analysis follows by itself. */
+    public void edit(UnaryOperator<Job> change) {
+        if (history.put(change.apply(history.now()))) {
+            publish();
+        }
+    }
+
+    public void undo() {
+        history.undo();
+        publish();
+    }
+
+    public void redo() {
+        history.redo();
+        publish();
+    }
+
+    private void publish() {
+        Job now = history.now();
+        int cells = now.fuelTable().map(fuelwright.table.Table::cells).orElse(0);
+        if (cell.get() >= cells) {
+            cell.set(-1);
+        }
+        canUndo.set(history.canUndo());
+        canRedo.set(history.canRedo());
+        job.set(now);
+        if (now.isReady()) {
+            run("analyse", DEBOUNCE, Words.of("doing.analysing"), (p, c) -> services.analyse(now, p, c), this::analysed);
+        } else {
+            runner.cancel("analyse");
+            working.set(false);
+            analysis.set(null);
+        }
+    }
+
+    private void analysed(Loaded<Analysis> loaded) {
+        issues.removeIf(i -> i.severity() == Issue.Severity.ERROR && i.file().isEmpty());
+        issues.addAll(serious(loaded.issues()));
+        analysis.set(loaded.value().orElse(null));
+    }
+
+    private static List<Issue> serious(List<Issue> all) {
+        return all.stream().filter(i -> i.severity() != Issue.Severity.NOTE).toList();
+    }
+
+    /** Writes the output folder. */
+    public void export(Path folder, boolean replace, java.util.function.Consumer<List<Path>> done) {
+        Analysis what = analysis.get();
+        run("export", Duration.ZERO, Words.of("doing.writing"), (p, c) -> services.export(what, folder, replace), files -> {
+            handedOver.set(what.job());
+            done.accept(files);
+        });
+    }
+
+    /** The corrected table as text, cautions above the grid. */
+    public String tableText() {
+        return services.tableText(analysis.get());
+    }
+
+    /** Stops what is going on; what was there before stays. */
+    public void cancel() {
+        runner.cancel("open");
+        runner.cancel("analyse");
+        runner.cancel("export");
+        working.set(false);
+        doing.set(Words.of("doing.cancelled"));
+    }
+
+    public void close() {
+        runner.close();
+    }
+
+    private <T> void run(
+            String lane, Duration delay, String what, Runner.Work<T> work, java.util.function.Consumer<T> done) {
+        working.set(true);
+        progress.set(-1);
+        doing.set(what);
+        runner.latest(lane, delay, work, new Runner.Listener<T>() {
+            @Override
+            public void at(double fraction, String words) {
+                progress.set(fraction);
+                doing.set(words);
+            }
+
+            @Override
+            public void done(T value) {
+                working.set(false);
+                doing.set("");
+                done.accept(value);
+            }
+
+            @Override
+            public void failed(Exception problem) {
+                working.set(false);
+                doing.set("");
+                issues.setAll(Issue.error("", 0, 0, sentence(problem), Words.of("failed.todo")));
+            }
+        });
+    }
+
+    private static String sentence(Exception problem) {
+        if (problem instanceof NoSuchFileException) {
+            return Words.of("failed.nofile", problem.getMessage());
+        }
+        String message = problem.getMessage();
+        return message == null ? Words.of("failed.unknown", problem.getClass().getSimpleName()) : message;
+    }
+
+    public ReadOnlyObjectProperty<Job> jobProperty() {
+        return job.getReadOnlyProperty();
+    }
+
+    public Job job() {
+        return job.get();
+    }
+
+    /** The newest analysis; null where there is none. While {@link #workingProperty} is true it may be that of an older job. */
+    public ReadOnlyObjectProperty<Analysis> analysisProperty() {
+        return analysis.getReadOnlyProperty();
+    }
+
+    public Analysis analysis() {
+        return analysis.get();
+    }
+
+    public ReadOnlyBooleanProperty canUndoProperty() {
+        return canUndo.getReadOnlyProperty();
+    }
+
+    public ReadOnlyBooleanProperty canRedoProperty() {
+        return canRedo.getReadOnlyProperty();
+    }
+
+    public ReadOnlyBooleanProperty workingProperty() {
+        return working.getReadOnlyProperty();
+    }
+
+    /** 0 to 1; negative where it can't be told. */
+    public ReadOnlyDoubleProperty progressProperty() {
+        return progress.getReadOnlyProperty();
+    }
+
+    public ReadOnlyStringProperty doingProperty() {
+        return doing.getReadOnlyProperty();
+    }
+
+    /** The job that was last handed over; null where none was. */
+    public ReadOnlyObjectProperty<Job> handedOverProperty() {
+        return handedOver.getReadOnlyProperty();
+    }
+
+    /** What went wrong or was doubtful with the last files and the last analysis. */
+    public ObservableList<Issue> issues() {
+        return issues;
+    }
+
+    public ObjectProperty<Stage> stageProperty() {
+        return stage;
+    }
+
+    public ObjectProperty<Theme> themeProperty() {
+        return theme;
+    }
+
+    /** Whether mixtures are shown as AFR instead of lambda. */
+    public BooleanProperty afrProperty() {
+        return afr;
+    }
+
+    /** The selected cell of the fuel table, −1 where none is. */
+    public IntegerProperty cellProperty() {
+        return cell;
+    }
+
+    /** The moment of a ride that is looked at; null where none is. */
+    public ObjectProperty<Caution.Moment> momentProperty() {
+        return moment;
+    }
+}

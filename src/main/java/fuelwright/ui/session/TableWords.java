@@ -1,0 +1,58 @@
+package fuelwright.ui.session;
+
+import fuelwright.table.Axis;
+import fuelwright.table.Table;
+import fuelwright.ui.theme.Figures;
+import fuelwright.ui.theme.Words;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Tables in words: axes, breakpoints, cells. */
+public final class TableWords {
+
+    private TableWords() {}
+
+    /** Where a cell is: "4500 rpm × 50 % throttle". */
+    public static String cell(Table table, int cell) {
+        return place(table, table.speedAt(cell), table.loadAt(cell));
+    }
+
+    /** Any place of a table. */
+    public static String place(Table table, double speedRpm, double load) {
+        Axis.Kind kind = table.load().kind();
+        return Words.of(
+                "cell.name",
+                Figures.plain(speedRpm, 0),
+                Figures.plain(load, load == Math.rint(load) ? 0 : 1) + " " + kind.unit().symbol(),
+                kind.words());
+    }
+
+    public static String axisTitle(Axis axis) {
+        return axis.kind().words() + ", " + axis.kind().unit().symbol();
+    }
+
+    public static List<String> breakpoints(Axis axis) {
+        List<String> all = new ArrayList<>();
+        for (int i = 0; i < axis.size(); i++) {
+            all.add(Figures.shortest(axis.at(i)));
+        }
+        return all;
+    }
+
+    /** Decimals that a table's figures need: as many as its cells have, 1 to 3. */
+    public static int decimals(Table table) {
+        int most = 0;
+        for (int cell = 0; cell < table.cells(); cell++) {
+            String text = Figures.shortest(table.at(cell));
+            int point = text.indexOf('.');
+            most = Math.max(most, point < 0 ? 0 : text.length() - point - 1);
+        }
+        return Math.max(1, Math.min(3, most));
+    }
+
+    /** A figure of the table with its unit. */
+    public static String figure(Table table, double value) {
+        String unit = table.quantity().unit();
+        return Figures.plain(value, decimals(table)) + (unit.equals("1") ? "" : " " + unit);
+    }
+}

@@ -1,0 +1,36 @@
+package fuelwright.ui.theme;
+
+import java.util.List;
+import javafx.scene.text.Font;
+import javafx.scene.text.FontWeight;
+
+/** The best family that this computer has; figures in cells take a narrow one where there is one. */
+public final class Fonts {
+
+    private static final List<String> TEXT =
+            List.of("Inter", "Segoe UI", "SF Pro Text", "Helvetica Neue", "Noto Sans", "Cantarell", "Ubuntu", "DejaVu Sans");
+    private static final List<String> NARROW = List.of("Inter", "Segoe UI", "Helvetica Neue", "DejaVu Sans Condensed");
+
+    private static final String TEXT_FAMILY = first(TEXT);
+    private static final String FIGURE_FAMILY = first(NARROW);
+
+    private Fonts() {}
+
+    private static String first(List<String> wanted) {
+        List<String> there = Font.getFamilies();
+        return wanted.stream().filter(there::contains).findFirst().orElse("System");
+    }
+
+    /** The family of all text. */
+    public static String family() {
+        return TEXT_FAMILY;
+    }
+
+    public static Font text(double size, boolean bold) {
+        return Font.font(TEXT_FAMILY, bold ? FontWeight.BOLD : FontWeight.NORMAL, size);
+    }
+
+    public static Font figure(double size, boolean bold) {
+        return Font.font(FIGURE_FAMILY, bold ? FontWeight.BOLD : FontWeight.NORMAL, size);
+    }
+}

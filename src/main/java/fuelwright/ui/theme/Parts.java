@@ -1,0 +1,131 @@
+package fuelwright.ui.theme;
+
+import javafx.geometry.Pos;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.control.ToggleGroup;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+
+/** Small parts that every stage is built of. Spacing is 4, 8, 12 or 16. */
+public final class Parts {
+
+    private Parts() {}
+
+    public static Label label(String text, String... styles) {
+        Label label = new Label(text);
+        label.getStyleClass().addAll(styles);
+        return label;
+    }
+
+    /** A paragraph that wraps. */
+    public static Label text(String text, String... styles) {
+        Label label = label(text, styles);
+        label.setWrapText(true);
+        label.setMinHeight(Region.USE_PREF_SIZE);
+        return label;
+    }
+
+    public static Button button(String key, Runnable action, String... styles) {
+        Button button = new Button(Words.of(key));
+        button.getStyleClass().addAll(styles);
+        button.setOnAction(e -> action.run());
+        button.setAccessibleText(Words.of(key));
+        button.setMinWidth(Region.USE_PREF_SIZE);
+        return button;
+    }
+
+    /** Toggles of which exactly one is on. */
+    public static HBox choice(ToggleGroup group, ToggleButton... toggles) {
+        HBox box = new HBox(toggles);
+        box.getStyleClass().add("choice");
+        for (int i = 0; i < toggles.length; i++) {
+            toggles[i].setToggleGroup(group);
+            toggles[i].setMinWidth(Region.USE_PREF_SIZE);
+            toggles[i].getStyleClass()
+                    .add(i == 0 ? "left-pill" : i == toggles.length - 1 ? "right-pill" : "center-pill");
+        }
+        group.selectedToggleProperty().addListener((p, old, now) -> {
+            if (now == null && old != null) {
+                old.setSelected(true);
+            }
+        });
+        return box;
+    }
+
+    public static Region gap() {
+        Region gap = new Region();
+        HBox.setHgrow(gap, Priority.ALWAYS);
+        VBox.setVgrow(gap, Priority.ALWAYS);
+        return gap;
+    }
+
+    public static HBox row(double spacing, Node... nodes) {
+        HBox row = new HBox(spacing, nodes);
+        row.setAlignment(Pos.CENTER_LEFT);
+        return row;
+    }
+
+    /** A line with words on the left and a figure on the right. */
+    public static HBox fact(String words, String figure, String... figureStyles) {
+        Label left = text(words);
+        HBox.setHgrow(left, Priority.ALWAYS);
+        left.setMaxWidth(Double.MAX_VALUE);
+        Label right = label(figure, "figure");
+        right.getStyleClass().addAll(figureStyles);
+        right.setMinWidth(Region.USE_PREF_SIZE);
+        HBox row = row(12, left, right);
+        row.getStyleClass().add("fact");
+        return row;
+    }
+
+    /** A message in a frame: a heading line and what it is about. */
+    public static VBox callout(String kind, String heading, String... paragraphs) {
+        VBox box = new VBox(4);
+        box.getStyleClass().addAll("callout", kind);
+        box.getChildren().add(text(heading, "callout-heading"));
+        for (String paragraph : paragraphs) {
+            box.getChildren().add(text(paragraph));
+        }
+        box.setFocusTraversable(false);
+        return box;
+    }
+
+    /** The heading of a stage: title and one line below. */
+    public static VBox heading(Label title, Label below) {
+        title.getStyleClass().add("stage-title");
+        below.getStyleClass().add("muted");
+        below.setWrapText(true);
+        below.setMinHeight(Region.USE_PREF_SIZE);
+        return new VBox(4, title, below);
+    }
+
+    /** What stands where nothing is yet: what is missing, and the button that brings it. */
+    public static VBox empty(String title, String what, Node... actions) {
+        VBox box = new VBox(12, label(title, "empty-title"), text(what, "muted", "empty-text"), row(8, actions));
+        box.setAlignment(Pos.CENTER);
+        ((HBox) box.getChildren().get(2)).setAlignment(Pos.CENTER);
+        box.getStyleClass().add("empty");
+        return box;
+    }
+
+    /** Scrolls up and down only. */
+    public static ScrollPane scroll(Node content) {
+        ScrollPane pane = new ScrollPane(content);
+        pane.setFitToWidth(true);
+        pane.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+        pane.getStyleClass().addAll("plain-scroll", "edge-to-edge");
+        return pane;
+    }
+
+    /** Shows or removes a node, space and all. */
+    public static void show(Node node, boolean shown) {
+        node.setVisible(shown);
+        node.setManaged(shown);
+    }
+}
