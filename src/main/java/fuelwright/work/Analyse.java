@@ -6,10 +6,15 @@ import fuelwright.estimate.Estimate;
 import fuelwright.estimate.Estimator;
 import fuelwright.estimate.Proposal;
 import fuelwright.estimate.ProposalMaker;
+import fuelwright.estimate.Validation;
 import fuelwright.issue.Issue;
 import fuelwright.issue.Loaded;
 import fuelwright.job.Job;
 import fuelwright.job.JobRide;
+import fuelwright.safety.CaseFile;
+import fuelwright.safety.Caution;
+import fuelwright.safety.Judge;
+import fuelwright.safety.Limits;
 import fuelwright.screen.ScreenedRide;
 import fuelwright.screen.Screens;
 import fuelwright.table.Table;
@@ -61,8 +66,22 @@ public final class Analyse {
         progress.at(0.9, "proposing");
         Proposal proposal = ProposalMaker.make(estimate, means, highLoad, job.proposal());
         cancellation.check();
-        Analysis analysis = new Analysis(
-                job, highLoad, screened, means, estimate, proposal, Optional.of(estimator.validate()), List.of());
+        Optional<Validation> validation = Optional.of(estimator.validate());
+        cancellation.check();
+        progress.at(0.95, "judging");
+        List<CaseFile.JudgedRide> judged = sources.stream()
+                .map(s -> new CaseFile.JudgedRide(s.screened(), s.madeWith()))
+                .toList();
+        List<Caution> cautions = Judge.judge(new CaseFile(
+                job.machine(),
+                highLoad,
+                fuel,
+                target,
+                judged,
+                Optional.of(estimate),
+                Optional.of(proposal),
+                Limits.usual(job.machine().fuel())));
+        Analysis analysis = new Analysis(job, highLoad, screened, means, estimate, proposal, validation, cautions);
         progress.at(1, "done");
         return Loaded.of(analysis, List.of());
     }

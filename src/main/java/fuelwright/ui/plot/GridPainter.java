@@ -129,8 +129,7 @@ final class GridPainter {
     private void frame(int cell, Color color, double width, double inset) {
         g.setStroke(color);
         g.setLineWidth(width);
-        g.strokeRoundRect(
-                x(cell) + inset, y(cell) + inset, cellWidth - 2 * inset, cellHeight - 2 * inset, 6, 6);
+        g.strokeRoundRect(x(cell) + inset, y(cell) + inset, cellWidth - 2 * inset, cellHeight - 2 * inset, 6, 6);
     }
 
     private void highLoadLine() {
@@ -179,7 +178,9 @@ final class GridPainter {
             g.setTextAlign(TextAlignment.RIGHT);
             g.setFill(chosen ? palette.ink() : palette.muted());
             g.setFont(chosen ? bold : font);
-            String label = speedDown ? map.speeds().get(cell % shape.speeds()) : map.loads().get(cell / shape.speeds());
+            String label = speedDown
+                    ? map.speeds().get(cell % shape.speeds())
+                    : map.loads().get(cell / shape.speeds());
             g.fillText(label, LEFT - 8, TOP + (row + 0.5) * cellHeight);
         }
         g.setFill(palette.muted());

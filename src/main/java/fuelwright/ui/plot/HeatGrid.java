@@ -161,7 +161,9 @@ public final class HeatGrid extends Region {
     public Object queryAccessibleAttribute(AccessibleAttribute attribute, Object... parameters) {
         if (attribute == AccessibleAttribute.TEXT && map.get() != null) {
             int cell = selected.get();
-            return cell >= 0 && cell < map.get().cells().size() ? map.get().cells().get(cell).words() : "";
+            return cell >= 0 && cell < map.get().cells().size()
+                    ? map.get().cells().get(cell).words()
+                    : "";
         }
         return super.queryAccessibleAttribute(attribute, parameters);
     }

@@ -19,8 +19,7 @@ public record HeatMap(
         loads = List.copyOf(loads);
         cells = List.copyOf(cells);
         if (cells.size() != speeds.size() * loads.size()) {
-            throw new IllegalArgumentException(
-                    "cells: " + cells.size() + ", needed " + speeds.size() * loads.size());
+            throw new IllegalArgumentException("cells: " + cells.size() + ", needed " + speeds.size() * loads.size());
         }
     }
 }

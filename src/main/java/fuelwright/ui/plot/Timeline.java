@@ -85,7 +85,9 @@ public final class Timeline extends Region {
     private void traceChanged(Trace old, Trace now) {
         if (now != null) {
             RideClock clock = now.clock();
-            boolean same = old != null && old.clock().size() == clock.size() && old.clock().last() == clock.last();
+            boolean same = old != null
+                    && old.clock().size() == clock.size()
+                    && old.clock().last() == clock.last();
             if (!same) {
                 markedFromS = Double.NaN;
                 window.set(TimeWindow.all(clock.first(), clock.last()));

@@ -41,7 +41,8 @@ final class TimelinePainter {
         times();
         marked(fromS, toS);
         screenedOut();
-        double laneHeight = (plotHeight - LANE_GAP * trace.lanes().size()) / trace.lanes().size();
+        double laneHeight =
+                (plotHeight - LANE_GAP * trace.lanes().size()) / trace.lanes().size();
         for (int i = 0; i < trace.lanes().size(); i++) {
             lane(trace.lanes().get(i), LANE_GAP / 2 + i * (laneHeight + LANE_GAP), laneHeight);
         }
@@ -95,7 +96,14 @@ final class TimelinePainter {
             if (out && from < 0) {
                 from = px;
             } else if (!out && from >= 0) {
-                Hatch.paint(g, LEFT + from, 0, px - from, plotHeight, 8, palette.hatch().deriveColor(0, 1, 1, 0.45));
+                Hatch.paint(
+                        g,
+                        LEFT + from,
+                        0,
+                        px - from,
+                        plotHeight,
+                        8,
+                        palette.hatch().deriveColor(0, 1, 1, 0.45));
                 from = -1;
             }
         }
@@ -232,7 +240,13 @@ final class TimelinePainter {
         g.setStroke(palette.role("line-strong"));
         g.strokeRoundRect(left + 0.5, top + 0.5, boxWidth - 1, boxHeight - 1, 8, 8);
         double y = top + 15;
-        boxLine(left, boxWidth, y, Words.of("timeline.time"), Figures.clock(trace.clock().at(row), 2), palette.ink());
+        boxLine(
+                left,
+                boxWidth,
+                y,
+                Words.of("timeline.time"),
+                Figures.clock(trace.clock().at(row), 2),
+                palette.ink());
         for (Lane lane : trace.lanes()) {
             y += 18;
             boxLine(left, boxWidth, y, lane.name(), figure(lane, row), palette.ink());

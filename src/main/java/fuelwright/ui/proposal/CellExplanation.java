@@ -72,7 +72,9 @@ public record CellExplanation(
                         : "",
                 next(c, uncertainty),
                 c.decision().map(Decision::kind),
-                analysis.cautions().stream().filter(x -> x.cells().contains(cell)).toList());
+                analysis.cautions().stream()
+                        .filter(x -> x.cells().contains(cell))
+                        .toList());
     }
 
     private static String standing(CellProposal c, double independent) {
@@ -99,6 +101,8 @@ public record CellExplanation(
     private static String next(CellProposal c, double uncertainty) {
         String key = c.standing() == Standing.MEASURED ? "explain.next.measured" : "explain.next.more";
         String words = Words.of(key, Figures.plain(uncertainty, 1));
-        return c.highLoad() && c.standing() != Standing.MEASURED ? words + " " + Words.of("explain.next.highload") : words;
+        return c.highLoad() && c.standing() != Standing.MEASURED
+                ? words + " " + Words.of("explain.next.highload")
+                : words;
     }
 }

@@ -51,8 +51,9 @@ final class ExplanationPane {
                 figure,
                 Parts.text(e.beforeAfter(), "strong"));
         box.getChildren().add(head);
-        e.decision().ifPresent(d -> box.getChildren()
-                .add(Parts.label(Words.of(d == Decision.Kind.HELD ? "explain.held" : "explain.set"), "tag")));
+        e.decision()
+                .ifPresent(d -> box.getChildren()
+                        .add(Parts.label(Words.of(d == Decision.Kind.HELD ? "explain.held" : "explain.set"), "tag")));
         for (Caution caution : e.cautions()) {
             box.getChildren().add(callout(caution));
         }

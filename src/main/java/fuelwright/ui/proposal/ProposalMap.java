@@ -53,7 +53,9 @@ public final class ProposalMap {
     /** How strong a fill is: 1 is full colour; doubt makes it paler, but never as pale as the background. */
     public static double strength(Standing standing, double uncertaintyPercent) {
         double sure = 1 - (1 - PALEST) * Math.min(1, Math.max(0, uncertaintyPercent) / PALEST_AT_PERCENT);
-        return standing == Standing.MEASURED ? 1 : standing == Standing.THIN ? Math.min(0.8, sure) : Math.min(0.65, sure);
+        return standing == Standing.MEASURED
+                ? 1
+                : standing == Standing.THIN ? Math.min(0.8, sure) : Math.min(0.65, sure);
     }
 
     /** Cells that a Stop caution names. */

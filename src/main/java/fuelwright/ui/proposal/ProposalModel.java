@@ -50,7 +50,10 @@ public final class ProposalModel {
             summary.set("");
         } else {
             map.set(ProposalMap.of(
-                    analysis, shown.get(), shownRange(), session.themeProperty().get().palette()));
+                    analysis,
+                    shown.get(),
+                    shownRange(),
+                    session.themeProperty().get().palette()));
             summary.set(summary(analysis));
         }
         updateCell();
@@ -59,7 +62,9 @@ public final class ProposalModel {
     private void updateCell() {
         Analysis analysis = session.analysis();
         int cell = session.cellProperty().get();
-        boolean there = analysis != null && cell >= 0 && cell < analysis.proposal().cells().size();
+        boolean there = analysis != null
+                && cell >= 0
+                && cell < analysis.proposal().cells().size();
         message.set("");
         explanation.set(
                 there ? CellExplanation.of(analysis, cell, session.afrProperty().get()) : null);
@@ -82,12 +87,14 @@ public final class ProposalModel {
 
     /** The range in use: the chosen one, or the smallest that holds everything. */
     public int shownRange() {
-        return range.get() > 0 ? range.get() : session.analysis() == null ? 20 : ProposalMap.rangeFor(session.analysis());
+        return range.get() > 0
+                ? range.get()
+                : session.analysis() == null ? 20 : ProposalMap.rangeFor(session.analysis());
     }
 
     /** Keeps the selected cell's old figure. */
     public void hold() {
-        table(( table, cell) -> decide(cell, new Decision(Decision.Kind.HELD, table.at(cell))));
+        table((table, cell) -> decide(cell, new Decision(Decision.Kind.HELD, table.at(cell))));
     }
 
     /** Gives the selected cell a typed figure; says so in {@link #messageProperty} where that can't be. */

@@ -161,13 +161,22 @@ public final class ProposalView implements StagePane {
             bar.show(
                     theme,
                     t -> theme.palette().diverging().at(2 * t - 1),
-                    List.of("−" + range + " %", Words.of("legend.less"), "0", Words.of("legend.more"), "+" + range + " %"));
+                    List.of(
+                            "−" + range + " %",
+                            Words.of("legend.less"),
+                            "0",
+                            Words.of("legend.more"),
+                            "+" + range + " %"));
         } else if (model.session().analysis() != null) {
-            double[] span = ProposalMap.span(model.session().analysis(), model.shownProperty().get());
+            double[] span = ProposalMap.span(
+                    model.session().analysis(), model.shownProperty().get());
             bar.show(
                     theme,
                     t -> theme.palette().sequential().at(t),
-                    List.of(Figures.plain(span[0], 1), Figures.plain((span[0] + span[1]) / 2, 1), Figures.plain(span[1], 1)));
+                    List.of(
+                            Figures.plain(span[0], 1),
+                            Figures.plain((span[0] + span[1]) / 2, 1),
+                            Figures.plain(span[1], 1)));
         }
     }
 

@@ -108,7 +108,12 @@ public final class Session {
         canRedo.set(history.canRedo());
         job.set(now);
         if (now.isReady()) {
-            run("analyse", DEBOUNCE, Words.of("doing.analysing"), (p, c) -> services.analyse(now, p, c), this::analysed);
+            run(
+                    "analyse",
+                    DEBOUNCE,
+                    Words.of("doing.analysing"),
+                    (p, c) -> services.analyse(now, p, c),
+                    this::analysed);
         } else {
             runner.cancel("analyse");
             working.set(false);
@@ -129,10 +134,15 @@ public final class Session {
     /** Writes the output folder. */
     public void export(Path folder, boolean replace, java.util.function.Consumer<List<Path>> done) {
         Analysis what = analysis.get();
-        run("export", Duration.ZERO, Words.of("doing.writing"), (p, c) -> services.export(what, folder, replace), files -> {
-            handedOver.set(what.job());
-            done.accept(files);
-        });
+        run(
+                "export",
+                Duration.ZERO,
+                Words.of("doing.writing"),
+                (p, c) -> services.export(what, folder, replace),
+                files -> {
+                    handedOver.set(what.job());
+                    done.accept(files);
+                });
     }
 
     /** The corrected table as text, cautions above the grid. */

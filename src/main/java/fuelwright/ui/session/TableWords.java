@@ -23,7 +23,8 @@ public final class TableWords {
         return Words.of(
                 "cell.name",
                 Figures.plain(speedRpm, 0),
-                Figures.plain(load, load == Math.rint(load) ? 0 : 1) + " " + kind.unit().symbol(),
+                Figures.plain(load, load == Math.rint(load) ? 0 : 1) + " "
+                        + kind.unit().symbol(),
                 kind.words());
     }
 

@@ -7,8 +7,8 @@ import javafx.scene.text.FontWeight;
 /** The best family that this computer has; figures in cells take a narrow one where there is one. */
 public final class Fonts {
 
-    private static final List<String> TEXT =
-            List.of("Inter", "Segoe UI", "SF Pro Text", "Helvetica Neue", "Noto Sans", "Cantarell", "Ubuntu", "DejaVu Sans");
+    private static final List<String> TEXT = List.of(
+            "Inter", "Segoe UI", "SF Pro Text", "Helvetica Neue", "Noto Sans", "Cantarell", "Ubuntu", "DejaVu Sans");
     private static final List<String> NARROW = List.of("Inter", "Segoe UI", "Helvetica Neue", "DejaVu Sans Condensed");
 
     private static final String TEXT_FAMILY = first(TEXT);

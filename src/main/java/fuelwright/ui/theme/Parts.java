@@ -47,7 +47,8 @@ public final class Parts {
         for (int i = 0; i < toggles.length; i++) {
             toggles[i].setToggleGroup(group);
             toggles[i].setMinWidth(Region.USE_PREF_SIZE);
-            toggles[i].getStyleClass()
+            toggles[i]
+                    .getStyleClass()
                     .add(i == 0 ? "left-pill" : i == toggles.length - 1 ? "right-pill" : "center-pill");
         }
         group.selectedToggleProperty().addListener((p, old, now) -> {
