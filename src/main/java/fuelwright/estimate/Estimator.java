@@ -37,6 +37,8 @@ public final class Estimator {
     private final Prior prior;
     private final List<NoiseModel> noise = new ArrayList<>();
     private final int halfBandwidth;
+    private final CellOrder order;
+    private Crowding crowding;
     private double[] cells;
     private double[] nuisances = Nuisance.starts();
     private Smoothness smoothness = Smoothness.usual();
@@ -59,11 +61,13 @@ public final class Estimator {
             noise.add(NoiseModel.start());
         }
         this.prior = table.load().kind() == Axis.Kind.THROTTLE
-                ? BoreForecast.of(machine).map(f -> Prior.of(f, table)).orElseGet(() -> Prior.unknown(table.cells()))
-                : Prior.unknown(table.cells());
-        this.cells = prior.mean().times(1);
+                ? BoreForecast.of(machine).map(f -> Prior.of(f, table)).orElseGet(() -> Prior.unknown(table))
+                : Prior.unknown(table);
+        this.order = new CellOrder(table);
+        this.crowding = Crowding.none(table.cells());
+        this.cells = prior.means(1);
         this.halfBandwidth =
-                table.cells() <= 1024 ? table.cells() - 1 : 4 * table.speed().size();
+                table.cells() <= 1024 ? table.cells() - 1 : 4 * table.load().size();
     }
 
     /**
@@ -91,9 +95,9 @@ public final class Estimator {
         posterior = smoothness.posterior(last, cells, nuisances, table, prior);
         return new Estimate(
                 table,
-                posterior.cells(),
-                posterior.cellUncertainties(),
-                last.independentReadings,
+                order.toTable(posterior.cells()),
+                order.toTable(posterior.cellUncertainties()),
+                order.toTable(last.independentReadings),
                 sensorFit(posterior),
                 List.of());
     }
@@ -155,11 +159,12 @@ public final class Estimator {
             Readings ride = readings.get(i);
             NoiseModel model = noise.get(i);
             int number = i;
-            pass.run(ride, (row, stepS, residual, film, lag, byNuisance) -> {
+            pass.run(ride, (row, stepS, residual, film, place, lag, byNuisance) -> {
                 if (ride.screened.counts(row)) {
                     double sd = model.sd(film);
                     double independence = model.independence(stepS);
-                    double weight = independence * model.robustness(residual, film) / (sd * sd);
+                    double weight =
+                            independence * model.robustness(residual, film) / (sd * sd) * crowding.factor(place);
                     sorter.of(number, row)
                             .add(lag.cells(), lag.shares(), lag.count(), byNuisance, residual, weight, independence);
                 }
@@ -211,18 +216,25 @@ public final class Estimator {
     }
 
     private void measureNoise() {
+        Crowding crowded = Crowding.counter(table.cells());
         EvidencePass pass = new EvidencePass(delivered, cells, nuisances);
         for (int i = 0; i < readings.size(); i++) {
             Readings ride = readings.get(i);
+            int number = i;
             Residuals kept = new Residuals(ride.size());
-            pass.run(ride, (row, stepS, residual, film, lag, byNuisance) -> {
+            pass.run(ride, (row, stepS, residual, film, place, lag, byNuisance) -> {
                 if (ride.screened.counts(row)) {
                     kept.add(residual, film, row, stepS);
+                    NoiseModel old = noise.get(number);
+                    double sd = old.sd(film);
+                    crowded.count(
+                            place, old.independence(stepS) * old.robustness(residual, film) / (sd * sd), residual);
                 }
             });
             double least = ride.measured ? 2 * nuisances[Nuisance.LAG.ordinal()] : 2;
             noise.set(i, kept.noise(least));
         }
+        crowding = crowded.measured();
     }
 
     private SensorFit sensorFit(Posterior posterior) {

@@ -8,7 +8,8 @@ import fuelwright.table.Table;
  *
  * <p>At the burnt moment u the mixture is z(u) = ln(commanded) + ln Σw·T − ln Σw·B: fuel needed T = B·exp(e) over fuel delivered, both
  * interpolated as the control unit does. The derivative of z by cell c is w_c·T_c / Σw·T. The sensor shows z after its lag. Wall film:
- * fuel per cycle against its own 0.4 s average shifts the mixture by a share X while it rises and falls (Aquino, SAE 810494). O(rows).
+ * fuel flow (it evaporates by time, not by cycle) against its own 0.4 s average shifts the mixture by a share X (Aquino, SAE 810494);
+ * accel enrichment makes up for part of it while fuel for each cycle moves. O(rows).
  */
 final class EvidencePass {
 
@@ -19,10 +20,12 @@ final class EvidencePass {
          * @param stepS time since the reading before, s
          * @param residual ln of reading over prediction
          * @param film how far fuelling is from its own average: a measure of how fast things move
+         * @param place where in the table it was burnt: four for each cell, a number below 4 · cells
          * @param shares the cells that it depends on
          * @param byNuisance derivatives by the nuisances
          */
-        void reading(int row, double stepS, double residual, double film, LagFilter shares, double[] byNuisance);
+        void reading(
+                int row, double stepS, double residual, double film, int place, LagFilter shares, double[] byNuisance);
     }
 
     /** Between rows further apart than this the path is followed in smaller steps, s. */
@@ -35,6 +38,7 @@ final class EvidencePass {
     private static final double SETTLED_LAGS = 5;
 
     private final Table current;
+    private final CellOrder order;
     private final double[] needed;
     private final double[] nuisances;
     private final SensorModel measuredModel;
@@ -46,6 +50,8 @@ final class EvidencePass {
         double burntS;
         double z;
         double fuel;
+        double fuelPerCycle;
+        int place;
 
         void copy(Point other) {
             System.arraycopy(other.cells, 0, cells, 0, 4);
@@ -53,19 +59,22 @@ final class EvidencePass {
             burntS = other.burntS;
             z = other.z;
             fuel = other.fuel;
+            fuelPerCycle = other.fuelPerCycle;
+            place = other.place;
         }
     }
 
     /**
      * @param current delivered fuel in the table that is to be corrected
-     * @param logFactors the point around which to work, ln for each cell
+     * @param logFactors the point around which to work, ln for each cell, in {@link CellOrder}
      * @param nuisances values in {@link Nuisance} order
      */
     EvidencePass(Table current, double[] logFactors, double[] nuisances) {
         this.current = current;
+        this.order = new CellOrder(current);
         this.needed = new double[current.cells()];
         for (int c = 0; c < needed.length; c++) {
-            needed[c] = current.at(c) * Math.exp(logFactors[c]);
+            needed[c] = current.at(c) * Math.exp(logFactors[order.ofCell(c)]);
         }
         this.nuisances = nuisances.clone();
         this.measuredModel = Nuisance.sensor(nuisances);
@@ -98,6 +107,9 @@ final class EvidencePass {
         private double lagged;
         private double laggedSlower;
         private double averageFuel;
+        private double averagePerCycle;
+        private double wall;
+        private double lastWall;
         private double opening;
         private double closing;
         private double lastOpening;
@@ -139,8 +151,8 @@ final class EvidencePass {
                     double predicted = lagged + nuisanceTerms(row);
                     double step = Double.isNaN(lastReadingS) || t - lastReadingS > GAP_S ? GAP_S : t - lastReadingS;
                     lastReadingS = t;
-                    sink.reading(
-                            row, step, reading - predicted, Math.abs(opening) + Math.abs(closing), lag, byNuisance);
+                    double film = Math.max(Math.abs(wall), Math.abs(opening) + Math.abs(closing));
+                    sink.reading(row, step, reading - predicted, film, here.place, lag, byNuisance);
                 }
             }
         }
@@ -154,6 +166,8 @@ final class EvidencePass {
             lagged = here.z;
             laggedSlower = here.z;
             averageFuel = here.fuel;
+            averagePerCycle = here.fuelPerCycle;
+            wall = lastWall = 0;
             opening = closing = lastOpening = lastClosing = slope = lastSlope = 0;
             beforeS = u;
             settledS = t + (from == 0 && t == track.timeS[0] ? 1 : SETTLED_LAGS) * model.lagS();
@@ -188,11 +202,15 @@ final class EvidencePass {
         private void followFilm(double du) {
             film.prepare(Math.max(du, 0), FILM_S);
             averageFuel = film.next(averageFuel, last.fuel, here.fuel);
-            double deviation = 1 - averageFuel / here.fuel;
-            double nowOpening = Math.max(0, deviation);
-            double nowClosing = Math.min(0, deviation);
+            averagePerCycle = film.next(averagePerCycle, last.fuelPerCycle, here.fuelPerCycle);
+            double nowWall = 1 - averageFuel / here.fuel;
+            double tipIn = 1 - averagePerCycle / here.fuelPerCycle;
+            double nowOpening = Math.max(0, tipIn);
+            double nowClosing = Math.min(0, tipIn);
+            wall = lag.next(wall, lastWall, nowWall);
             opening = lag.next(opening, lastOpening, nowOpening);
             closing = lag.next(closing, lastClosing, nowClosing);
+            lastWall = nowWall;
             lastOpening = nowOpening;
             lastClosing = nowClosing;
         }
@@ -206,6 +224,9 @@ final class EvidencePass {
                 return false;
             }
             Bilinear.locate(current.speed(), current.load(), rpm, load, point.cells, point.shares);
+            point.place = 4 * point.cells[0]
+                    + (point.shares[1] + point.shares[3] < 0.5 ? 0 : 1)
+                    + (point.shares[2] + point.shares[3] < 0.5 ? 0 : 2);
             double sum = 0;
             for (int k = 0; k < 4; k++) {
                 point.shares[k] *= needed[point.cells[k]];
@@ -213,11 +234,13 @@ final class EvidencePass {
             }
             for (int k = 0; k < 4; k++) {
                 point.shares[k] /= sum;
+                point.cells[k] = order.ofCell(point.cells[k]);
             }
             double delivered = deliveredAt(rpm, load);
             point.burntS = u;
             point.z = commanded + Math.log(sum / delivered);
-            point.fuel = readings.timesPressure ? delivered * Math.max(load, 1) : delivered;
+            point.fuelPerCycle = readings.timesPressure ? delivered * Math.max(load, 1) : delivered;
+            point.fuel = point.fuelPerCycle * Math.max(rpm, 100);
             return true;
         }
 
@@ -238,10 +261,12 @@ final class EvidencePass {
                 byNuisance[Nuisance.LAG.ordinal()] =
                         model.lagS() > 1e-6 ? (laggedSlower - lagged) / (0.02 * model.lagS()) : -slope;
             }
+            byNuisance[Nuisance.WALL_FILM.ordinal()] = wall;
             byNuisance[Nuisance.OPENING.ordinal()] = opening;
             byNuisance[Nuisance.CLOSING.ordinal()] = closing;
             byNuisance[Nuisance.WARM_UP.ordinal()] = readings.warmUp[row];
-            return nuisances[Nuisance.OPENING.ordinal()] * opening
+            return nuisances[Nuisance.WALL_FILM.ordinal()] * wall
+                    + nuisances[Nuisance.OPENING.ordinal()] * opening
                     + nuisances[Nuisance.CLOSING.ordinal()] * closing
                     + nuisances[Nuisance.WARM_UP.ordinal()] * readings.warmUp[row];
         }

@@ -13,9 +13,11 @@ enum Nuisance {
     GAS(0.4, 0.4),
     /** Sensor time constant, s: production broadband sensors 0.05 to 0.1 s (Sensors and Actuators B 120 (2006) 199). */
     LAG(0.08, 0.05),
-    /** Wall film while fuelling rises: share X of Aquino, SAE 810494, less what accel enrichment makes up. */
+    /** Share of the fuel that goes to the wall film while the fuel flow moves: X of Aquino, SAE 810494. */
+    WALL_FILM(0.1, 0.2),
+    /** What accel enrichment makes up for of it while fuel for each cycle rises. */
     OPENING(0, 0.3),
-    /** The same while fuelling falls. */
+    /** The same while it falls. */
     CLOSING(0, 0.3),
     /** Enrichment left over between the working temperature and 90 °C, ln of lambda for each 20 K. */
     WARM_UP(0, 0.01);

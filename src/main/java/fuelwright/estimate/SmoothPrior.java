@@ -22,14 +22,14 @@ final class SmoothPrior {
     /**
      * @param rangeSpeed distance in ln(rpm) over which the surface changes its mind (correlation 0.1)
      * @param rangeLoad the same in the load coordinate: ln(throttle + 5), or ln(kPa)
-     * @param scales standard deviation of each cell, length cells
-     * @return precision matrix, half-bandwidth two rows
+     * @param scales standard deviation of each cell, in {@link CellOrder}
+     * @return precision matrix in {@link CellOrder}, half-bandwidth two columns of the table
      */
     static SymmetricBand precision(Axis speed, Axis load, double rangeSpeed, double rangeLoad, double[] scales) {
-        int nx = speed.size();
-        int ny = load.size();
-        double[] x = coordinates(speed, rangeSpeed);
-        double[] y = coordinates(load, rangeLoad);
+        int nx = load.size();
+        int ny = speed.size();
+        double[] x = coordinates(load, rangeLoad);
+        double[] y = coordinates(speed, rangeSpeed);
         double[] mx = masses(x);
         double[] my = masses(y);
         int n = nx * ny;

@@ -43,14 +43,9 @@ record Smoothness(double spread, double rangeSpeed, double rangeLoad, double own
 
     /** The posterior with this smoothness. */
     Posterior posterior(Sums sums, double[] pointCells, double[] pointNuisances, Table table, Prior prior) {
-        SymmetricBand precision = SmoothPrior.precision(
-                table.speed(),
-                table.load(),
-                rangeSpeed,
-                rangeLoad,
-                prior.spread().times(spread));
-        return new Posterior(
-                sums, pointCells, pointNuisances, precision, own, prior.mean().times(trust));
+        SymmetricBand precision =
+                SmoothPrior.precision(table.speed(), table.load(), rangeSpeed, rangeLoad, prior.spreads(spread));
+        return new Posterior(sums, pointCells, pointNuisances, precision, own, prior.means(trust));
     }
 
     /** The most plausible smoothness for this evidence, by simplex search from here. */
@@ -69,7 +64,7 @@ record Smoothness(double spread, double rangeSpeed, double rangeLoad, double own
                             .deviance();
         };
         double[] steps = WIDTH.clone();
-        if (!prior.forecast()) {
+        if (!prior.isForecast()) {
             steps[4] = 1e-9;
         }
         PointValuePair best = new SimplexOptimizer(new SimpleValueChecker(-1, 0.05))

@@ -56,7 +56,7 @@ final class Sums {
     }
 
     /**
-     * Adds one reading.
+     * Adds one reading, unless it depends on cells further apart than the band is wide: then the engine moved too fast to tell them apart.
      *
      * @param nodes cells that it depends on, the first {@code count}
      * @param shares derivatives by them
@@ -73,6 +73,9 @@ final class Sums {
             double residual,
             double weight,
             double independence) {
+        if (isTooWide(nodes, count)) {
+            return;
+        }
         for (int a = 0; a < count; a++) {
             int na = nodes[a];
             double wa = weight * shares[a];
@@ -96,6 +99,16 @@ final class Sums {
         residualResidual += weight * residual * residual;
         this.weight += weight;
         readings++;
+    }
+
+    private boolean isTooWide(int[] nodes, int count) {
+        int least = Integer.MAX_VALUE;
+        int most = 0;
+        for (int a = 0; a < count; a++) {
+            least = Math.min(least, nodes[a]);
+            most = Math.max(most, nodes[a]);
+        }
+        return most - least > cellCell.halfBandwidth();
     }
 
     /**

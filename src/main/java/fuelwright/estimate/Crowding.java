@@ -1,0 +1,65 @@
+package fuelwright.estimate;
+
+/**
+ * Keeps many readings in one spot from claiming more than one spot can tell. Between breakpoints the fuel needed isn't quite bilinear; in
+ * each quarter of a cell all readings share that misfit, so n of them weigh together 1/(misfit² + σ²/n) and not n/σ². The misfit is
+ * measured from what the quarters' mean residuals differ by beyond their noise.
+ */
+final class Crowding {
+
+    private static final double LEAST = 0.001;
+    private static final double MOST = 0.012;
+    private static final double START = 0.004;
+    private static final double ENOUGH = 4;
+
+    private final double[] weight;
+    private final double[] sum;
+    private final double misfit;
+
+    private Crowding(double[] weight, double misfit) {
+        this.weight = weight;
+        this.sum = new double[weight.length];
+        this.misfit = misfit;
+    }
+
+    /** Before anything was measured: no reading is crowded. */
+    static Crowding none(int cells) {
+        return new Crowding(new double[4 * cells], START);
+    }
+
+    /** A counter for one pass. */
+    static Crowding counter(int cells) {
+        return none(cells);
+    }
+
+    void count(int place, double readingWeight, double residual) {
+        weight[place] += readingWeight;
+        sum[place] += readingWeight * residual;
+    }
+
+    /** The factor on a reading's weight, from 0 to 1. */
+    double factor(int place) {
+        return 1 / (1 + weight[place] * misfit * misfit);
+    }
+
+    double misfit() {
+        return misfit;
+    }
+
+    /** The same counts with the misfit that they show: the mean square of the quarters' means less what noise explains. */
+    Crowding measured() {
+        double excess = 0;
+        double total = 0;
+        for (int i = 0; i < weight.length; i++) {
+            double noise = weight[i] > 0 ? 1 / weight[i] : 0;
+            if (weight[i] > 0 && noise < ENOUGH * START * START) {
+                double mean = sum[i] / weight[i];
+                double trust = 1 / Math.pow(noise + START * START, 2);
+                excess += trust * (Math.min(mean * mean, 9 * (noise + MOST * MOST)) - noise);
+                total += trust;
+            }
+        }
+        double found = total > 0 ? Math.sqrt(Math.max(0, excess / total)) : START;
+        return new Crowding(weight, Math.max(LEAST, Math.min(MOST, found)));
+    }
+}
