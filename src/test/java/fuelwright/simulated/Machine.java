@@ -89,4 +89,10 @@ public record Machine(
     double fullChargeG() {
         return engine.fullChargeG(ambient);
     }
+
+    /** The most air the engine takes in its life, g/s: full throttle at the redline. A supply that fails does so below it. */
+    public double greatestFlowGPerS() {
+        AirMap air = airAfter();
+        return air.flowGPerS(engine.redlineRpm(), air.pressurePa(engine.redlineRpm(), 100));
+    }
 }

@@ -6,8 +6,8 @@ import java.util.function.DoubleBinaryOperator;
 import java.util.function.UnaryOperator;
 
 /**
- * The node values whose bilinear interpolation is nearest to a given surface: least squares of the relative error on a 4 × 4 net
- * within every cell, by conjugate gradients on the normal equations.
+ * The node values whose bilinear interpolation is nearest to a given surface: least squares of the relative error on a net
+ * of 4 × 4 to a cell, edges included, by conjugate gradients on the normal equations.
  */
 final class NodeFit {
     private static final int NET = 4;
@@ -61,9 +61,9 @@ final class NodeFit {
         List<Row> rows = new ArrayList<>();
         double[] speed = grid.speeds();
         double[] load = grid.loads();
-        for (int i = 0; i < (speed.length - 1) * NET; i++) {
+        for (int i = 0; i <= (speed.length - 1) * NET; i++) {
             double rpm = between(speed, i);
-            for (int j = 0; j < (load.length - 1) * NET; j++) {
+            for (int j = 0; j <= (load.length - 1) * NET; j++) {
                 double at = between(load, j);
                 rows.add(new Row(grid.shares(rpm, at), surface.applyAsDouble(rpm, at)));
             }
@@ -72,8 +72,8 @@ final class NodeFit {
     }
 
     private static double between(double[] axis, int step) {
-        int i = step / NET;
-        return axis[i] + (axis[i + 1] - axis[i]) * (step % NET + 0.5) / NET;
+        int i = Math.min(step / NET, axis.length - 2);
+        return axis[i] + (axis[i + 1] - axis[i]) * (step - i * NET) / NET;
     }
 
     private static double along(Row row, double[] node, double[] factor) {
