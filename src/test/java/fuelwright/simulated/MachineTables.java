@@ -13,6 +13,8 @@ public final class MachineTables {
     private final AirMap before;
     private final AirMap after;
     private final Grid target;
+    private Grid truth;
+    private Grid rightBefore;
 
     public MachineTables(Machine machine) {
         this.machine = machine;
@@ -36,13 +38,22 @@ public final class MachineTables {
 
     /** The table that is right for the machine as it is now. */
     public Grid truth() {
-        return NodeFit.fit(grid((rpm, load) -> 0), (rpm, load) -> needed(after, rpm, load), this::toCells);
+        if (truth == null) {
+            truth = rightFor(after);
+        }
+        return truth;
     }
 
     /** The table in the unit: right for the machine as it was, but for the table's own flaws; rounded to the unit's step. */
     public Grid old(long seed) {
-        Grid right = NodeFit.fit(grid((rpm, load) -> 0), (rpm, load) -> needed(before, rpm, load), this::toCells);
-        return spoilt(right, machine.flaw(), seed);
+        if (rightBefore == null) {
+            rightBefore = rightFor(before);
+        }
+        return spoilt(rightBefore, machine.flaw(), seed);
+    }
+
+    private Grid rightFor(AirMap air) {
+        return NodeFit.fit(target, (rpm, load) -> needed(air, rpm, load), this::toCells);
     }
 
     /** The right table with the small errors and the hole of {@code flaw} put in. */

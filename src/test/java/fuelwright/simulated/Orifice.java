@@ -7,6 +7,19 @@ package fuelwright.simulated;
 final class Orifice {
     static final double GAS_CONSTANT = 287.05;
     private static final double GAMMA = 1.4;
+    private static final double CRITICAL = criticalRatio(GAMMA);
+    private static final double CHOKED = psi(0, GAMMA);
+    /** Ψ² is smooth up to Π = 1, where Ψ isn't; powers are slow. */
+    private static final double[] SQUARE_OF_PSI = new double[2001];
+
+    static {
+        for (int i = 0; i < SQUARE_OF_PSI.length; i++) {
+            double psi = psi(CRITICAL + (1 - CRITICAL) * i / (SQUARE_OF_PSI.length - 1), GAMMA);
+            SQUARE_OF_PSI[i] = psi * psi;
+        }
+        SQUARE_OF_PSI[SQUARE_OF_PSI.length - 1] = 0;
+    }
+
 
     private Orifice() {}
 
@@ -26,6 +39,15 @@ final class Orifice {
         return areaM2
                 * upstreamPa
                 / StrictMath.sqrt(GAS_CONSTANT * temperatureK)
-                * psi(downstreamPa / upstreamPa, GAMMA);
+                * psiOfAir(downstreamPa / upstreamPa);
+    }
+
+    private static double psiOfAir(double ratio) {
+        if (ratio <= CRITICAL) {
+            return CHOKED;
+        }
+        double at = Math.min(1, (ratio - CRITICAL) / (1 - CRITICAL)) * (SQUARE_OF_PSI.length - 1);
+        int i = Math.min((int) at, SQUARE_OF_PSI.length - 2);
+        return Math.sqrt(SQUARE_OF_PSI[i] + (at - i) * (SQUARE_OF_PSI[i + 1] - SQUARE_OF_PSI[i]));
     }
 }

@@ -1,7 +1,5 @@
 package fuelwright.simulated;
 
-import java.util.Locale;
-
 /** The log as CSV: headings with units, one row a sample, figures as coarse as a logger gives them. */
 final class RideWriter {
     private final Recorder recorder;
@@ -73,8 +71,10 @@ final class RideWriter {
     }
 
     private void figure(double value, int decimals, boolean comma) {
-        String figure = String.format(Locale.ROOT, "%." + decimals + "f", value);
-        text.append(comma ? "," : "").append(figure.matches("-0\\.?0*") ? figure.substring(1) : figure);
+        if (comma) {
+            text.append(',');
+        }
+        FixedPoint.append(text, value, decimals);
     }
 
     String csv() {
