@@ -33,6 +33,20 @@ class CatalogueTest {
                 .check(new ClassFileImporter().importPackages("fuelwright.simulated"));
     }
 
+    /** What the driver of such a machine would feel or read, taken from the truth. */
+    @Test
+    void theHiddenClosedLoopHidesTheOldTablesError() {
+        SimulatedRide ride = FaultyRides.hiddenClosedLoop().rides().get(0);
+        double before = Scores.mixtureError(FaultyRides.hiddenClosedLoop().table(), ride);
+        double seen = ride.moments().stream()
+                .filter(m -> m.timeS() > 400 && m.fuelOn() && m.target() > 0.99 && m.throttlePct() > 3)
+                .mapToDouble(m -> Math.log(m.lambda() / m.target()))
+                .average()
+                .orElseThrow();
+        assertTrue(before > 0.1 && Math.abs(seen) < 0.5 * before, "before " + before + ", seen " + seen);
+        assertTrue(!ride.csv().contains("trim"));
+    }
+
     @Test
     void thereAreEnoughMachinesAndTrialsAndNoTwoHaveTheSameName() {
         List<String> names = StudyRides.all().stream().map(Trial::name).collect(Collectors.toList());
@@ -66,7 +80,8 @@ class CatalogueTest {
         Grid factor = trial.tables().factor(trial.table(), trial.tables().truth());
         double rounding = trial.machine().unit().fuel().step();
         for (int c = 0; c < factor.cells(); c++) {
-            double delivered = Math.abs(trial.machine().unit().delivered(trial.table().at(c)));
+            double delivered =
+                    Math.abs(trial.machine().unit().delivered(trial.table().at(c)));
             double unitStep = trial.machine().unit().fuel() == ControlUnit.Fuel.TRIM ? rounding / 100 : rounding;
             assertEquals(1, factor.at(c), 0.0165 + 0.6 * unitStep / delivered, "cell " + c);
         }

@@ -17,7 +17,8 @@ public final class CleanRides {
         List<Trial> trials = new ArrayList<>();
         long seed = 201;
         for (Machine machine : SimulatedMachines.all()) {
-            boolean clean = machine.cylinderShare().isEmpty() && machine.exhaust().leakGPerS() == 0;
+            boolean clean =
+                    machine.cylinderShare().isEmpty() && machine.exhaust().leakGPerS() == 0;
             if (clean) {
                 RideProfile road = RideProfile.road(10 + seed % 5);
                 RideProfile profile = seed % 3 == 0 ? road.cold(25) : seed % 4 == 0 ? road.sparse(45, 0.8) : road;

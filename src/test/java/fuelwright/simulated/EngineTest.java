@@ -29,7 +29,8 @@ class EngineTest {
     /** The engine, no longer the plate, sets the flow at full throttle: common practice, no source. */
     @Test
     void aBiggerBoreGivesMuchAtSmallOpeningsAndAlmostNothingAtFullThrottle() {
-        double areaRatio = TWIN.bodiesAfter().effectiveAreaM2(15) / TWIN.bodiesBefore().effectiveAreaM2(15);
+        double areaRatio =
+                TWIN.bodiesAfter().effectiveAreaM2(15) / TWIN.bodiesBefore().effectiveAreaM2(15);
         assertEquals(1.34, areaRatio, 0.01);
         double small = gain(8000, 15);
         assertTrue(small > 1.24 && small < areaRatio, "small opening: " + small);
@@ -39,7 +40,8 @@ class EngineTest {
     }
 
     private static double gain(double rpm, double throttle) {
-        return AFTER.charge(rpm, AFTER.pressurePa(rpm, throttle)) / BEFORE.charge(rpm, BEFORE.pressurePa(rpm, throttle));
+        return AFTER.charge(rpm, AFTER.pressurePa(rpm, throttle))
+                / BEFORE.charge(rpm, BEFORE.pressurePa(rpm, throttle));
     }
 
     /** Naturally aspirated, full throttle: 80–90 % usual peak, 95 % excellent, up to 110 % best: common practice, no source. */

@@ -9,7 +9,8 @@ import java.util.List;
 /** Builds a {@link Machine} from an ordinary one: only what differs need be said. */
 public final class MachineBuilder {
     private static final int SPEEDS = 18;
-    private static final List<Double> THROTTLES = List.of(0.0, 1.0, 2.0, 4.0, 6.0, 8.0, 10.0, 12.0, 15.0, 18.0, 22.0, 27.0, 35.0, 48.0, 70.0, 100.0);
+    private static final List<Double> THROTTLES =
+            List.of(0.0, 1.0, 2.0, 4.0, 6.0, 8.0, 10.0, 12.0, 15.0, 18.0, 22.0, 27.0, 35.0, 48.0, 70.0, 100.0);
     private static final List<Double> PRESSURES =
             List.of(12.0, 16.0, 20.0, 25.0, 30.0, 36.0, 43.0, 50.0, 58.0, 66.0, 74.0, 82.0, 90.0, 96.0, 102.0);
 

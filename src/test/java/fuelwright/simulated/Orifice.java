@@ -20,7 +20,6 @@ final class Orifice {
         SQUARE_OF_PSI[SQUARE_OF_PSI.length - 1] = 0;
     }
 
-
     private Orifice() {}
 
     static double criticalRatio(double gamma) {
@@ -36,10 +35,7 @@ final class Orifice {
 
     /** Mass flow of air, kg/s, from pressure {@code upstreamPa} at {@code temperatureK} to {@code downstreamPa}. */
     static double massFlowKgPerS(double areaM2, double upstreamPa, double temperatureK, double downstreamPa) {
-        return areaM2
-                * upstreamPa
-                / StrictMath.sqrt(GAS_CONSTANT * temperatureK)
-                * psiOfAir(downstreamPa / upstreamPa);
+        return areaM2 * upstreamPa / StrictMath.sqrt(GAS_CONSTANT * temperatureK) * psiOfAir(downstreamPa / upstreamPa);
     }
 
     private static double psiOfAir(double ratio) {

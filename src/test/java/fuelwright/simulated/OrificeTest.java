@@ -23,7 +23,14 @@ class OrificeTest {
 
     /** Derived from first principles with γ = 1.4. */
     @ParameterizedTest
-    @CsvSource({"0.99, 0.140662", "0.95, 0.307641", "0.90, 0.422581", "0.80, 0.560661", "0.70, 0.638317", "0.60, 0.676915"})
+    @CsvSource({
+        "0.99, 0.140662",
+        "0.95, 0.307641",
+        "0.90, 0.422581",
+        "0.80, 0.560661",
+        "0.70, 0.638317",
+        "0.60, 0.676915"
+    })
     void theFlowFunctionHasItsKnownValues(double ratio, double psi) {
         assertEquals(psi, Orifice.psi(ratio, 1.4), 1e-6);
     }

@@ -46,7 +46,8 @@ class SimulationTest {
 
     @Test
     void theSameArgumentsGiveTheSameBytes() {
-        assertEquals(PLAIN.csv(), ride(new MachineTables(TWIN), RideProfile.road(5)).csv());
+        assertEquals(
+                PLAIN.csv(), ride(new MachineTables(TWIN), RideProfile.road(5)).csv());
     }
 
     @Test
@@ -176,7 +177,8 @@ class SimulationTest {
         SimulatedRide ride = ride(TABLES, RideProfile.road(5).with(RideFlaws.NONE.withMisfires(6)));
         List<Boolean> blamed = ride.moments().stream().map(Moment::tableAlone).collect(Collectors.toList());
         List<Boolean> plain = PLAIN.moments().stream().map(Moment::tableAlone).collect(Collectors.toList());
-        assertTrue(blamed.stream().filter(b -> !b).count() > plain.stream().filter(b -> !b).count());
+        assertTrue(blamed.stream().filter(b -> !b).count()
+                > plain.stream().filter(b -> !b).count());
     }
 
     @Test

@@ -58,7 +58,8 @@ class ThrottleBodiesTest {
     @Test
     void withAScaledShaftTheAreaGrowsWithTheSquareOfTheBoreAtEveryAngle() {
         for (double angle = 6; angle < 90; angle += 3) {
-            double ratio = one(44, 8 * 44 / 38.0, 5).areaOfOneMm2(angle) / one(38, 8, 5).areaOfOneMm2(angle);
+            double ratio = one(44, 8 * 44 / 38.0, 5).areaOfOneMm2(angle)
+                    / one(38, 8, 5).areaOfOneMm2(angle);
             assertEquals(Math.pow(44 / 38.0, 2), ratio, 1e-9);
         }
     }
