@@ -55,6 +55,15 @@ final class Cells {
         return "";
     }
 
+    static boolean hasDigit(String field) {
+        for (int i = 0; i < field.length(); i++) {
+            if (field.charAt(i) >= '0' && field.charAt(i) <= '9') {
+                return true;
+            }
+        }
+        return false;
+    }
+
     static Form form(String field, char decimalSign) {
         if (isMissing(field)) {
             return Form.MISSING;

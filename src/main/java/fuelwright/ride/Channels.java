@@ -42,7 +42,9 @@ final class Channels {
             } else {
                 draft.toCanonical(UnitChoice.of(draft, chosenUnit(draft), this));
             }
-            Plausible.dropImpossible(draft, this);
+            if (draft.confidence != Confidence.LEFT_OUT) {
+                Plausible.dropImpossible(draft, this);
+            }
         }
         new GaugePressure(this).convert(drafts);
         return drafts.stream().map(Draft::channel).toList();
@@ -70,12 +72,13 @@ final class Channels {
         return options.unitOf(draft.heading).isPresent();
     }
 
+    /** A warning about a channel; {@code what} follows its heading. */
     void warn(Draft draft, String what, String todo) {
-        issues.add(Issue.warning(file, headingLine, draft.column + 1, what, todo));
+        issues.add(Say.doubt(file, headingLine, draft.column + 1, draft.heading.text(), what, todo));
     }
 
     void note(String what) {
-        issues.add(Issue.note(file, what));
+        issues.add(Say.note(file, what));
     }
 
     /** Marks a draft as worth a look and warns. */
@@ -84,6 +87,6 @@ final class Channels {
             draft.confidence = Confidence.LOOK;
         }
         draft.say(what);
-        warn(draft, draft.heading.text() + ": " + what, todo);
+        warn(draft, what, todo);
     }
 }

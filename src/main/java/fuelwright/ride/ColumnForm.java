@@ -59,7 +59,9 @@ record ColumnForm(Kind kind, String suffix) {
         if (numbers == 0 && texts > 0) {
             return new ColumnForm(flags == texts ? Kind.FLAG : Kind.TEXT, "");
         }
+        int half = numbers / 2;
         String suffix = suffixes.entrySet().stream()
+                .filter(e -> e.getValue() > half)
                 .max(Map.Entry.<String, Integer>comparingByValue().thenComparing(Map.Entry.comparingByKey()))
                 .map(Map.Entry::getKey)
                 .orElse("");

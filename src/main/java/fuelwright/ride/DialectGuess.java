@@ -6,8 +6,8 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
- * The delimiter and decimal sign under which the most fields of a sample are figures, times or empty. A text field counts against,
- * twice, so that a decimal comma isn't taken for a delimiter.
+ * The delimiter and decimal sign under which the most fields of a sample are figures, times or empty. A field with figures
+ * in it that is none counts against, twice, so that a decimal comma isn't taken for a delimiter.
  */
 final class DialectGuess {
 
@@ -47,7 +47,7 @@ final class DialectGuess {
         for (String field : fields) {
             switch (Cells.form(field, dialect.decimalSign())) {
                 case NUMBER, CLOCK -> score++;
-                case TEXT -> score -= 2;
+                case TEXT -> score -= Cells.hasDigit(field) ? 2 : 0;
                 default -> {}
             }
         }

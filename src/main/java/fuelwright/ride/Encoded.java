@@ -1,6 +1,5 @@
 package fuelwright.ride;
 
-import fuelwright.issue.Issue;
 import fuelwright.issue.Loaded;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -65,7 +64,7 @@ record Encoded(ByteSource bytes, long start, Charset charset, String words) {
                 return refused(name, "this is " + magic.words() + ", not a log", TODO);
             }
         }
-        Optional<Charset> wide = options.charset().filter(c -> c.name().startsWith("UTF-16"));
+        Optional<Charset> wide = options.charset().filter(c -> !isAscii(c));
         int bom = 0;
         if (starts(head, 0xff, 0xfe)) {
             wide = Optional.of(StandardCharsets.UTF_16LE);
@@ -130,11 +129,17 @@ record Encoded(ByteSource bytes, long start, Charset charset, String words) {
     }
 
     private static Loaded<Encoded> refused(String name, String what, String todo) {
-        return Loaded.refused(Issue.error(name, 1, 1, what, todo));
+        return Loaded.refused(Say.error(name, 1, 1, what, todo));
     }
 
     private static boolean starts(byte[] head, int... bytes) {
         return new Magic("", bytes).starts(head);
+    }
+
+    /** Whether ASCII is ASCII in {@code charset}; otherwise the text is rewritten before it is read. */
+    private static boolean isAscii(Charset charset) {
+        String all = "0123456789+-.,;:|\t\r\n\"#EeANan";
+        return charset.canEncode() && Arrays.equals(all.getBytes(charset), all.getBytes(StandardCharsets.US_ASCII));
     }
 
     private static Optional<Charset> utf16WithoutMark(byte[] head) {

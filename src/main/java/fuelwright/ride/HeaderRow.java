@@ -51,7 +51,7 @@ final class HeaderRow {
     private Loaded<Layout> find() {
         int first = firstRow();
         if (first < 0) {
-            return Loaded.refused(Issue.error(
+            return Loaded.refused(Say.error(
                     file,
                     1,
                     1,
@@ -68,7 +68,7 @@ final class HeaderRow {
             units = -1;
         }
         if (heading < 0) {
-            return Loaded.refused(Issue.error(
+            return Loaded.refused(Say.error(
                     file,
                     records.get(first).line() + 1,
                     1,
@@ -90,7 +90,7 @@ final class HeaderRow {
                 && filled * 2 >= names.size() * 3
                 && rows.stream().flatMap(Arrays::stream).noneMatch(f -> f.indexOf('.') >= 0);
         if (decimalCommas) {
-            return Loaded.refused(Issue.error(
+            return Loaded.refused(Say.error(
                     file,
                     headingLine,
                     0,
@@ -101,11 +101,11 @@ final class HeaderRow {
         List<Issue> issues = new ArrayList<>();
         int above = heading;
         if (above > 0) {
-            issues.add(Issue.note(
+            issues.add(Say.note(
                     file, (headingLine - 1) + (headingLine == 2 ? " line" : " lines") + " above the headings skipped"));
         }
         for (int c = names.size(); c < filled; c++) {
-            issues.add(Issue.warning(
+            issues.add(Say.warning(
                     file,
                     headingLine,
                     c + 1,
@@ -137,7 +137,7 @@ final class HeaderRow {
                         firstRecord.line() + 1,
                         headingLine,
                         width,
-                        shorter * 10 > rows.size(),
+                        shorter >= 3 && shorter * 5 > rows.size(),
                         baseDay(rows),
                         List.copyOf(issues)),
                 List.of());
@@ -154,7 +154,7 @@ final class HeaderRow {
             }
             int times = seen.merge(text, 1, Integer::sum);
             if (times > 1) {
-                issues.add(Issue.warning(
+                issues.add(Say.warning(
                         file,
                         headingLine,
                         c + 1,
@@ -213,11 +213,11 @@ final class HeaderRow {
         for (String field : fields) {
             switch (Cells.form(field, dialect.decimalSign())) {
                 case NUMBER, CLOCK -> readable++;
-                case TEXT -> text++;
+                case TEXT -> text += Cells.hasDigit(field) ? 1 : 0;
                 default -> {}
             }
         }
-        return fields.length >= 2 && readable > text && !fields[0].startsWith("#");
+        return readable >= 2 && readable > text && !fields[0].startsWith("#");
     }
 
     private List<String[]> rowsFrom(int first) {

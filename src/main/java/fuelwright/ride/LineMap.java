@@ -21,6 +21,13 @@ final class LineMap {
         lines[size++] = line;
     }
 
+    /** Adds what {@code later} knows, its rows counted from {@code firstRow} on. */
+    void addAll(LineMap later, int firstRow) {
+        for (int i = 0; i < later.size; i++) {
+            add(later.rows[i] + firstRow, later.lines[i]);
+        }
+    }
+
     int line(int row) {
         if (size == 0) {
             return 0;

@@ -58,7 +58,7 @@ final class MixtureUnits {
         } else if (!commanded && unit != Unit.AIR_FUEL_RATIO && looksNarrow(stats)) {
             draft.leaveOut("values between " + Figures.plain(stats.p02()) + " and " + Figures.plain(stats.p98())
                     + " are a narrow-band sensor's volts, not lambda");
-            channels.warn(draft, draft.heading.text() + ": " + draft.remark, "log a wideband sensor");
+            channels.warn(draft, draft.remark, "log a wideband sensor");
             return;
         }
         if (unit == Unit.EQUIVALENCE_RATIO) {
@@ -93,7 +93,7 @@ final class MixtureUnits {
                 ratioSaid = true;
                 channels.warn(
                         draft,
-                        draft.heading.text() + ": what ratio the display was set to isn't known; 14.7 is taken",
+                        "what ratio the display was set to isn't known; 14.7 is taken",
                         "say the display's ratio (--afr-scale RATIO), whatever fuel is in the tank");
             }
         } else if (unit == Unit.EQUIVALENCE_RATIO) {
@@ -119,13 +119,11 @@ final class MixtureUnits {
         if (draft.stats.count() > 0 && high <= 1.15 && low < 0.4 && !draft.said) {
             draft.leaveOut("volts between " + Figures.plain(low) + " and " + Figures.plain(high)
                     + " are a narrow-band sensor's: they tell rich from lean, not how much");
-            channels.warn(draft, draft.heading.text() + ": " + draft.remark, "log a wideband sensor");
+            channels.warn(draft, draft.remark, "log a wideband sensor");
         } else if (options.widebandScale().isEmpty()) {
             draft.leaveOut("the volts' two-point scale isn't known");
             channels.warn(
-                    draft,
-                    draft.heading.text() + ": wideband volts without a scale can't be used",
-                    "say which lambda two voltages stand for");
+                    draft, "wideband volts without a scale can't be used", "say which lambda two voltages stand for");
         } else {
             WidebandScale scale = options.widebandScale().get();
             for (int i = 0; i < draft.values.length; i++) {

@@ -24,8 +24,7 @@ final class Plausible {
             String what = dropped + (dropped == 1 ? " value" : " values") + " that " + draft.role.words()
                     + " can't have (such as " + Figures.plain(example) + ") taken as missing";
             draft.say(what);
-            channels.warn(
-                    draft, draft.heading.text() + ": " + what, "check the column's role and unit if they are many");
+            channels.warn(draft, what, "check the column's role and unit if they are many");
         }
     }
 

@@ -87,7 +87,7 @@ final class RideAssembly {
     }
 
     private Loaded<Ride> refused(String what, String todo) {
-        return Loaded.refused(Issue.error(name, layout.headingLine(), 1, what, todo));
+        return Loaded.refused(Say.error(name, layout.headingLine(), 1, what, todo));
     }
 
     private String headings() {
@@ -96,10 +96,10 @@ final class RideAssembly {
 
     private void decided(int timeColumn, int rows) {
         String dialect = layout.dialect().words() + ", " + encoded.words();
-        remarks.add(Issue.note(
+        remarks.add(Say.note(
                 name, dialect + "; " + rows + " rows, " + raw.log().skippedCount() + " skipped" + skippedWords()));
         if (timeColumn >= 0) {
-            remarks.add(Issue.note(
+            remarks.add(Say.note(
                     name, "time is " + layout.headings().get(timeColumn).text()));
         }
     }
@@ -109,7 +109,8 @@ final class RideAssembly {
             return "";
         }
         return raw.log().skipped().entrySet().stream()
-                .map(e -> e.getValue().count() + " " + e.getKey().words())
+                .map(e -> e.getValue().count() + " "
+                        + e.getKey().words(e.getValue().count()))
                 .collect(Collectors.joining(", ", ": ", ""));
     }
 
@@ -118,7 +119,7 @@ final class RideAssembly {
         said.addAll(options.units().keySet());
         for (String column : said) {
             if (layout.headings().stream().noneMatch(h -> RideOptions.names(column, h))) {
-                remarks.add(Issue.warning(
+                remarks.add(Say.warning(
                         name,
                         layout.headingLine(),
                         0,
@@ -131,25 +132,21 @@ final class RideAssembly {
     private void skipped() {
         for (Map.Entry<RowLog.Skip, Lines> entry : raw.log().skipped().entrySet()) {
             Lines lines = entry.getValue();
-            String what = entry.getKey().words() + " skipped: " + lines.words();
+            String what = entry.getKey().words(lines.count()) + " skipped: " + lines.words();
             remarks.add(
                     entry.getKey().isBad()
-                            ? Issue.warning(name, lines.firstLine(), 0, what, "look at these lines if they are many")
-                            : Issue.note(name, what));
+                            ? Say.warning(name, lines.firstLine(), 0, what, "look at these lines if they are many")
+                            : Say.note(name, what));
         }
     }
 
     private void unreadableFields() {
-        raw.log()
-                .unreadable()
-                .forEach((column, lines) -> remarks.add(Issue.warning(
-                        name,
-                        lines.firstLine(),
-                        column + 1,
-                        layout.headings().get(column).text() + ": " + lines.count()
-                                + (lines.count() == 1 ? " field isn't a figure" : " fields aren't figures")
-                                + " and taken as missing ("
-                                + raw.log().example(column) + "; " + lines.words() + ")",
-                        "nothing, if the sensor was still warming up")));
+        raw.log().unreadable().forEach((column, lines) -> {
+            String what = lines.count() == 1 ? "1 field isn't a figure" : lines.count() + " fields aren't figures";
+            String where = " and taken as missing (" + raw.log().example(column) + "; " + lines.words() + ")";
+            String heading = layout.headings().get(column).text();
+            String todo = "nothing, if the sensor was still warming up";
+            remarks.add(Say.doubt(name, lines.firstLine(), column + 1, heading, what + where, todo));
+        });
     }
 }

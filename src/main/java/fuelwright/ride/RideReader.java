@@ -1,6 +1,5 @@
 package fuelwright.ride;
 
-import fuelwright.issue.Issue;
 import fuelwright.issue.Loaded;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -37,12 +36,12 @@ public final class RideReader {
         Path leaf = file.getFileName();
         String name = leaf == null ? file.toString() : leaf.toString();
         if (Files.isDirectory(file)) {
-            return Loaded.refused(Issue.error(name, 0, 0, "this is a folder", "choose a log file in it"));
+            return Loaded.refused(Say.error(name, 0, 0, "this is a folder", "choose a log file in it"));
         }
         try (ByteSource source = ByteSource.of(file)) {
-            return read(name, source, options, progress, cancelled, ReferenceRows::read);
+            return read(name, source, options, progress, cancelled, FastRows::read);
         } catch (NoSuchFileException e) {
-            return Loaded.refused(Issue.error(name, 0, 0, "there is no such file", "check the name and the folder"));
+            return Loaded.refused(Say.error(name, 0, 0, "there is no such file", "check the name and the folder"));
         } catch (IOException e) {
             return unreadable(name, e);
         }
@@ -50,7 +49,7 @@ public final class RideReader {
 
     /** Reads a log from memory; {@code content} must not change meanwhile. */
     public static Loaded<Ride> read(String name, byte[] content, RideOptions options) {
-        return read(name, content, options, ReferenceRows::read);
+        return read(name, content, options, FastRows::read);
     }
 
     static Loaded<Ride> read(String name, byte[] content, RideOptions options, RowSource rows) {
@@ -62,7 +61,7 @@ public final class RideReader {
     }
 
     private static Loaded<Ride> unreadable(String name, IOException e) {
-        return Loaded.refused(Issue.error(
+        return Loaded.refused(Say.error(
                 name, 0, 0, "the file can't be read (" + e.getMessage() + ")", "check the disk and the file's rights"));
     }
 
@@ -84,7 +83,7 @@ public final class RideReader {
         }
         RawTable raw = rows.read(encoded.value().get(), layout.value().get(), progress, cancelled);
         if (cancelled.getAsBoolean()) {
-            return Loaded.refused(Issue.error(name, 0, 0, "reading was cancelled", "read it again when you like"));
+            return Loaded.refused(Say.error(name, 0, 0, "reading was cancelled", "read it again when you like"));
         }
         return new RideAssembly(name, encoded.value().get(), layout.value().get(), raw, options).ride();
     }
@@ -93,7 +92,7 @@ public final class RideReader {
         Sample sample = Sample.of(encoded);
         return DialectGuess.of(sample, encoded.charset(), options)
                 .map(dialect -> HeaderRow.find(name, sample, dialect))
-                .orElseGet(() -> Loaded.refused(Issue.error(
+                .orElseGet(() -> Loaded.refused(Say.error(
                         name,
                         1,
                         1,

@@ -46,12 +46,12 @@ final class RoleGuess {
                 draft.leaveOut("also looks like " + lost.words() + "; " + winner.heading.text() + " is used");
                 if (winner.strength == draft.strength && !winner.said) {
                     winner.look("chosen before " + draft.heading.text() + ", which fits as well");
-                    issues.add(Issue.warning(
+                    issues.add(Say.doubt(
                             file,
                             headingLine,
                             winner.column + 1,
-                            winner.heading.text() + " and " + draft.heading.text() + " both fit " + lost.words() + "; "
-                                    + winner.heading.text() + " is used",
+                            winner.heading.text(),
+                            draft.heading.text() + " fits " + lost.words() + " as well; this one is used",
                             "choose the other by hand if that is wrong"));
                 }
             }
@@ -90,6 +90,9 @@ final class RoleGuess {
         draft.confidence = draft.role == Role.OTHER
                 ? Confidence.LEFT_OUT
                 : draft.strength >= 4 ? Confidence.SURE : Confidence.LOOK;
+        if (draft.role == Role.OTHER && draft.remark.isEmpty()) {
+            draft.say("not known: shown, not used");
+        }
         if (draft.confidence == Confidence.LOOK) {
             draft.say("by a name that can mean other things");
         }
@@ -118,19 +121,19 @@ final class RoleGuess {
                     + ", so it is not a reading");
             warn(
                     draft,
-                    draft.heading.text() + " is " + value + " throughout and isn't used as " + draft.role.words(),
+                    value + " throughout; it isn't used as " + draft.role.words(),
                     "nothing, if no such sensor is fitted; otherwise check its wiring");
         } else if (draft.role == Role.ENGINE_SPEED
                 || draft.role == Role.THROTTLE
                 || draft.role == Role.MANIFOLD_PRESSURE) {
             draft.look(value + " throughout");
-            warn(draft, draft.heading.text() + " is " + value + " throughout", "check that the right column is used");
+            warn(draft, value + " throughout", "check that the right column is used");
         } else if (mixture || trim) {
             draft.say(value + " throughout");
         }
     }
 
     private void warn(Draft draft, String what, String todo) {
-        issues.add(Issue.warning(file, headingLine, draft.column + 1, what, todo));
+        issues.add(Say.doubt(file, headingLine, draft.column + 1, draft.heading.text(), what, todo));
     }
 }

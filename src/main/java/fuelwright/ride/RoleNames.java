@@ -72,7 +72,7 @@ final class RoleNames {
                 " (o2|oxygen|o2s|ho2s|o2 ?\\d|lambdasonde|sonde|ego) ",
                 "an oxygen sensor's voltage tells rich from lean, not how much");
         other(
-                " (wheel|front|rear|turbo|turbine|input shaft|output shaft|fan|pump) (speed|rpm) ",
+                " (wheel|front|rear) rpm | (turbo|turbine|input shaft|output shaft|fan|pump) (speed|rpm) ",
                 "not the engine's speed");
         rule(
                 " (engine|eng|motor|crank|crankshaft) (speed|rpm|revs?|revolutions) | rpm | engine r min | motordrehzahl | drehzahl | revs | n mot | nmot | engine revolutions ",
@@ -121,7 +121,7 @@ final class RoleNames {
                 Role.BATTERY,
                 3);
         rule(
-                " (vehicle speed|road speed|ground speed|gps speed|vss|wheel speed|geschwindigkeit|velocity|kmh|kph|mph|vehicle speed sensor) ",
+                " (vehicle speed|road speed|ground speed|gps speed|vss|(front |rear )?wheel speed|geschwindigkeit|velocity|kmh|kph|mph|vehicle speed sensor) ",
                 Role.ROAD_SPEED,
                 3);
         rule(" speed ", Role.ROAD_SPEED, 1);

@@ -9,28 +9,33 @@ final class RowLog {
 
     /** Why a line isn't a row. */
     enum Skip {
-        BLANK("blank lines", false),
-        COMMENT("comment lines", false),
-        HEADING("repeated headings (the logger was restarted)", false),
-        NUL("lines with NUL bytes", true),
-        TOO_LONG("lines longer than 65,536 characters", true),
-        QUOTE("lines with a quote that isn't closed", true),
-        TOO_MANY("lines with more fields than columns", true),
-        CUT("lines cut short", true),
-        NOT_FIGURES("lines that aren't figures", true),
-        NO_TIME("lines without a time", true),
-        TIME_OUT_OF_LINE("lines whose time doesn't fit the lines around them", true);
+        BLANK("blank line", "blank lines", false),
+        COMMENT("comment line", "comment lines", false),
+        HEADING("repeated heading (the logger was restarted)", "repeated headings (the logger was restarted)", false),
+        NUL("line with NUL bytes", "lines with NUL bytes", true),
+        TOO_LONG("line longer than 65,536 characters", "lines longer than 65,536 characters", true),
+        QUOTE("line with a quote that isn't closed", "lines with a quote that isn't closed", true),
+        TOO_MANY("line with more fields than columns", "lines with more fields than columns", true),
+        CUT("line cut short", "lines cut short", true),
+        NOT_FIGURES("line that isn't figures", "lines that aren't figures", true),
+        NO_TIME("line without a time", "lines without a time", true),
+        TIME_OUT_OF_LINE(
+                "line whose time doesn't fit the lines around it",
+                "lines whose time doesn't fit the lines around them",
+                true);
 
-        private final String words;
+        private final String one;
+        private final String many;
         private final boolean bad;
 
-        Skip(String words, boolean bad) {
-            this.words = words;
+        Skip(String one, String many, boolean bad) {
+            this.one = one;
+            this.many = many;
             this.bad = bad;
         }
 
-        String words() {
-            return words;
+        String words(long count) {
+            return count == 1 ? one : many;
         }
 
         /** Whether the line should have been a row. */

@@ -113,7 +113,7 @@ final class RowReader {
     }
 
     /** The figure in a field, NaN where it is missing or can't be read. */
-    private double cell(int column, String field) {
+    double cell(int column, String field) {
         ColumnForm form = layout.forms().get(column);
         char sign = layout.dialect().decimalSign();
         switch (form.kind()) {

@@ -60,10 +60,7 @@ final class ThrottleUnit {
             draft.toCanonical(unit);
             draft.leaveOut(
                     "throttle volts that span only " + Figures.plain(span) + " V: closed and open can't be told");
-            channels.warn(
-                    draft,
-                    draft.heading.text() + ": " + draft.remark,
-                    "log a ride with the throttle closed and fully open");
+            channels.warn(draft, draft.remark, "log a ride with the throttle closed and fully open");
             return;
         }
         draft.scale(100 / (open - closed), -closed * 100 / (open - closed));

@@ -63,7 +63,7 @@ final class TimeChoice {
             if (!Double.isNaN(value)) {
                 if (!Double.isNaN(previous)) {
                     steps++;
-                    forward += value > previous ? 1 : 0;
+                    forward += value > previous || clock && previous - value > 43_200 ? 1 : 0;
                     still += value == previous ? 1 : 0;
                 }
                 previous = value;

@@ -87,7 +87,7 @@ final class TimeColumn {
         for (int r = 0; r < raw.restarts().size(); r++) {
             addSegment(raw.restarts().get(r));
         }
-        issues.add(Issue.note(
+        issues.add(Say.note(
                 file, "no time column: time counted at " + Figures.plain(rate) + " rows a second, as you said"));
     }
 
@@ -120,7 +120,7 @@ final class TimeColumn {
             if (!Double.isNaN(value)) {
                 if (previous - value > DAY_S / 2 && layout.baseDay() == 0) {
                     days += DAY_S;
-                    issues.add(Issue.note(file, "line " + raw.lines().line(i) + ": the clock passed midnight"));
+                    issues.add(Say.note(file, "line " + raw.lines().line(i) + ": the clock passed midnight"));
                 }
                 previous = value;
                 values[i] = value + days;
@@ -143,14 +143,14 @@ final class TimeColumn {
         Unit unit = said.orElse(likely);
         String gap = Figures.plain(step);
         if (said.isEmpty() && stated.isEmpty() && unit != Unit.SECOND) {
-            issues.add(Issue.warning(
+            issues.add(Say.warning(
                     file,
                     layout.headingLine(),
                     column + 1,
                     "time has no unit; rows are " + gap + " apart, so it was read as " + unit.symbol(),
                     "state the unit in the heading, or choose it here"));
         } else if (said.isEmpty() && stated.isPresent() && stated.get() != unit) {
-            issues.add(Issue.warning(
+            issues.add(Say.warning(
                     file,
                     layout.headingLine(),
                     column + 1,
@@ -168,7 +168,7 @@ final class TimeColumn {
             }
         }
         if (base != 0) {
-            issues.add(Issue.note(file, "time counts from a date; 0 s is the first row's second"));
+            issues.add(Say.note(file, "time counts from a date; 0 s is the first row's second"));
             base = Math.floor(base * unit.toCanonical(1)) / unit.toCanonical(1);
         }
         for (int i = 0; i < raw.rows(); i++) {
@@ -275,7 +275,7 @@ final class TimeColumn {
             }
         }
         if (backward.count() > 0) {
-            issues.add(Issue.warning(
+            issues.add(Say.warning(
                     file,
                     backward.firstLine(),
                     column + 1,
@@ -283,7 +283,7 @@ final class TimeColumn {
                             + " stretches, in the order of the file",
                     "nothing, if the logger was restarted; otherwise log again with a steady clock"));
         } else if (segments.size() > 1) {
-            issues.add(Issue.note(file, "the logger was restarted: " + segments.size() + " stretches"));
+            issues.add(Say.note(file, "the logger was restarted: " + segments.size() + " stretches"));
         }
     }
 
@@ -297,24 +297,36 @@ final class TimeColumn {
         }
         double step = medianStep(timeS, rows);
         if (shared * 4L < rows || step <= 0) {
-            issues.add(Issue.note(file, shared + " rows have the time of the row before"));
+            issues.add(
+                    Say.note(file, shared + (shared == 1 ? " row has" : " rows have") + " the time of the row before"));
             return;
         }
-        int groups = rows - shared;
-        int typical = Math.max(1, (int) Math.round((double) rows / groups));
+        int typical = typicalGroup();
         double[] spread = new double[rows];
         for (int s = 0; s < segments.size(); s++) {
             int to = s + 1 < segments.size() ? segments.get(s + 1) : rows;
             spreadSegment(spread, segments.get(s), to, step, typical);
         }
         timeS = spread;
-        issues.add(Issue.warning(
+        issues.add(Say.warning(
                 file,
                 layout.headingLine(),
                 column + 1,
                 "time stamps are shared by about " + typical
                         + " rows each; the rows were spread evenly over each stamp's " + Figures.plain(step) + " s",
                 "log with a finer clock if the logger can"));
+    }
+
+    /** How many rows usually share a stamp: the median. */
+    private int typicalGroup() {
+        int[] sizes = new int[rows];
+        int groups = 0;
+        for (int i = 0; i < rows; i++) {
+            groups += i == 0 || timeS[i] != timeS[i - 1] ? 1 : 0;
+            sizes[groups - 1]++;
+        }
+        Arrays.sort(sizes, 0, groups);
+        return sizes[groups / 2];
     }
 
     /** A first group that is short starts late in its stamp; one that is long began before it (the clock hadn't started). */
@@ -357,7 +369,7 @@ final class TimeColumn {
             }
         }
         if (gaps > 0) {
-            issues.add(Issue.warning(
+            issues.add(Say.warning(
                     file,
                     line(where),
                     column + 1,
@@ -365,7 +377,7 @@ final class TimeColumn {
                     "nothing: what lies in a gap isn't used"));
         }
         if (step > 0 && (step < 0.0005 || step > 20)) {
-            issues.add(Issue.warning(
+            issues.add(Say.warning(
                     file,
                     layout.headingLine(),
                     column + 1,

@@ -67,7 +67,7 @@ class RideReaderTest {
     void a_missing_file_is_refused_in_words() {
         Loaded<Ride> loaded = RideReader.read(Path.of("no-such-log.csv"), RideOptions.defaults(), p -> {}, () -> false);
         assertEquals(
-                "no-such-log.csv: there is no such file. check the name and the folder",
+                "no-such-log.csv: There is no such file. Check the name and the folder",
                 loaded.issues().get(0).sentence());
     }
 

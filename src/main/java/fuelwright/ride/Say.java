@@ -1,0 +1,30 @@
+package fuelwright.ride;
+
+import fuelwright.issue.Issue;
+
+/** Issues as sentences: the first letter is a capital, unless the sentence starts with a heading of the file. */
+final class Say {
+
+    private Say() {}
+
+    static Issue error(String file, int line, int column, String what, String todo) {
+        return Issue.error(file, line, column, capital(what), capital(todo));
+    }
+
+    static Issue warning(String file, int line, int column, String what, String todo) {
+        return Issue.warning(file, line, column, capital(what), capital(todo));
+    }
+
+    /** A warning that starts with the heading that it is about. */
+    static Issue doubt(String file, int line, int column, String heading, String what, String todo) {
+        return Issue.warning(file, line, column, heading + ": " + what, capital(todo));
+    }
+
+    static Issue note(String file, String what) {
+        return Issue.note(file, capital(what));
+    }
+
+    private static String capital(String sentence) {
+        return sentence.isEmpty() ? sentence : Character.toUpperCase(sentence.charAt(0)) + sentence.substring(1);
+    }
+}

@@ -1,0 +1,326 @@
+package fuelwright.ride;
+
+import static fuelwright.ride.BothWays.assertWarns;
+import static fuelwright.ride.BothWays.channel;
+import static fuelwright.ride.BothWays.ride;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import fuelwright.ride.Channel.Confidence;
+import fuelwright.unit.Unit;
+import java.nio.charset.StandardCharsets;
+import java.util.function.IntToDoubleFunction;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Roles by name, unit and values; and what would hurt if it were taken for what its heading says. */
+class RoleSpecTest {
+
+    private static final int ROWS = 40;
+
+    private static byte[] log(String heading, IntToDoubleFunction value) {
+        StringBuilder text = new StringBuilder("time [s];rpm;" + heading + "\n");
+        for (int i = 0; i < ROWS; i++) {
+            text.append(i / 10.0)
+                    .append(';')
+                    .append(i < 5 ? 0 : 1500 + 20 * i)
+                    .append(';')
+                    .append(value.applyAsDouble(i))
+                    .append('\n');
+        }
+        return text.toString().getBytes(StandardCharsets.UTF_8);
+    }
+
+    private static Ride read(String heading, IntToDoubleFunction value) {
+        return BothWays.ride(log(heading, value), RideOptions.defaults());
+    }
+
+    private static Ride read(String heading, IntToDoubleFunction value, RideOptions options) {
+        return BothWays.ride(log(heading, value), options);
+    }
+
+    /** The descriptions of SAE J1979 parameters (values from memory), and trade names. */
+    @ParameterizedTest(name = "R-R-01 {0} is {1}")
+    @CsvSource(delimiter = '|', textBlock = """
+            Engine Coolant Temperature [°C]|COOLANT|85
+            Short Term Fuel Trim - Bank 1 [%]|SHORT_TRIM|2
+            Long Term Fuel Trim - Bank 1 [%]|LONG_TRIM|2
+            Intake Manifold Absolute Pressure [kPa]|MANIFOLD_PRESSURE|60
+            Vehicle Speed Sensor [km/h]|ROAD_SPEED|50
+            Ignition Timing Advance for #1 Cylinder [°]|IGNITION|20
+            Intake Air Temperature [°C]|INTAKE_AIR|25
+            Absolute Throttle Position [%]|THROTTLE|30
+            Barometric Pressure [kPa]|BAROMETER|99
+            Control Module Voltage [V]|BATTERY|13.8
+            Commanded Equivalence Ratio|COMMANDED_LAMBDA|0.95
+            O2 Sensor 1 Equivalence Ratio|LAMBDA|0.95
+            Bank 1 Sensor 1 Lambda|LAMBDA|0.95
+            Calculated LOAD Value [%]|OTHER|30
+            Commanded Throttle Actuator Control [%]|OTHER|30
+            Accelerator Pedal Position D [%]|OTHER|30
+            Commanded Evaporative Purge [%]|OTHER|30
+            Time Since Diagnostic Trouble Codes Cleared [min]|OTHER|5
+            Ambient Air Temperature [°C]|OTHER|20
+            Catalyst Temperature Bank 1, Sensor 1 [°C]|OTHER|400
+            Air Flow Rate from Mass Air Flow Sensor [g/s]|OTHER|9
+            TPS (%)|THROTTLE|30
+            MAP_kPa|MANIFOLD_PRESSURE|60
+            CLT|COOLANT|85
+            IAT|INTAKE_AIR|25
+            AFR|AFR|13.5
+            air/fuel ratio|AFR|13.5
+            Lambda front|LAMBDA|0.9
+            wideband|LAMBDA|0.9
+            AFR target|COMMANDED_LAMBDA|13.5
+            target lambda|COMMANDED_LAMBDA|0.9
+            injector pulse width [ms]|INJECTOR_PULSE|4
+            Fuel cut|FUEL_CUT|1
+            gear|GEAR|3
+            EGT 1 [°C]|EXHAUST_TEMPERATURE|700
+            knock level|KNOCK|2
+            wheel speed [km/h]|ROAD_SPEED|40
+            lambda correction [%]|SHORT_TRIM|2
+            lambda sensor heater duty [%]|OTHER|40
+            Saugrohrdruck [mbar]|MANIFOLD_PRESSURE|600
+            O2 voltage [V]|OTHER|0.4
+            """)
+    void names(String heading, Role role, double about) {
+        Ride ride = read(heading, i -> about * (1 + 0.001 * i));
+        assertEquals(role, channel(ride, heading).role(), BothWays.remarks(ride));
+    }
+
+    @Test
+    @DisplayName("R-R-02 AFR in a lambda column")
+    void afrAsLambda() {
+        Ride ride = read("lambda", i -> 13 + 0.01 * i);
+        assertEquals(13.1 / 14.7, channel(ride, "lambda").values().at(10));
+        assertEquals(Confidence.LOOK, channel(ride, "lambda").confidence());
+        assertWarns(ride, "the heading says lambda, but values about 13.2 are an air–fuel ratio; read as AFR");
+    }
+
+    @Test
+    @DisplayName("R-R-03 lambda in an AFR column")
+    void lambdaAsAfr() {
+        Ride ride = read("AFR", i -> 0.9 + 0.001 * i);
+        assertEquals(0.91, channel(ride, "AFR").values().at(10));
+        assertWarns(ride, "the heading says AFR, but values about 0.92 are lambda; read as lambda");
+    }
+
+    @Test
+    @DisplayName("R-R-04 fuel–air equivalence ratio is turned over, the J1979 items aren't")
+    void equivalence() {
+        assertEquals(
+                1 / 1.1,
+                channel(read("phi", i -> i == 10 ? 1.1 : 1 + 0.001 * i), "phi")
+                        .values()
+                        .at(10));
+        assertEquals(
+                1.1,
+                channel(
+                                read("O2S1_WR equivalence ratio", i -> i == 10 ? 1.1 : 1 + 0.001 * i),
+                                "O2S1_WR equivalence ratio")
+                        .values()
+                        .at(10));
+        assertEquals(
+                1.1,
+                channel(
+                                read("FUEL_AIR_COMMANDED_EQUIV_RATIO ()", i -> i == 10 ? 1.1 : 1),
+                                "FUEL_AIR_COMMANDED_EQUIV_RATIO ()")
+                        .values()
+                        .at(10));
+    }
+
+    @Test
+    @DisplayName("R-R-05 wideband volts need their scale")
+    void volts() {
+        Ride without = read("wideband [V]", i -> 1 + 0.08 * i);
+        assertTrue(without.mixtures().isEmpty());
+        assertWarns(without, "wideband volts without a scale can't be used");
+        RideOptions scale = RideOptions.defaults().withWidebandScale(new WidebandScale(0, 0.5, 5, 1.5));
+        Ride with = read("wideband [V]", i -> 1 + 0.08 * i, scale);
+        assertEquals(0.5 + 1.8 * 1.0 / 5, with.mixtures().get(0).values().at(10), 1e-15);
+    }
+
+    @Test
+    @DisplayName("R-R-06 narrow-band volts are never taken for wideband")
+    void narrow() {
+        IntToDoubleFunction swing = i -> i % 4 < 2 ? 0.1 + 0.01 * (i % 3) : 0.85 + 0.01 * (i % 3);
+        Ride volts = read(
+                "wideband [V]", swing, RideOptions.defaults().withWidebandScale(new WidebandScale(0, 0.5, 5, 1.5)));
+        assertTrue(volts.mixtures().isEmpty());
+        assertWarns(volts, "narrow-band");
+        Ride lambda = read("lambda", swing);
+        assertTrue(lambda.mixtures().isEmpty());
+        assertWarns(lambda, "are a narrow-band sensor's volts, not lambda");
+    }
+
+    @Test
+    @DisplayName("R-R-07 a mixture that never moves is no reading, nor is a command of 0")
+    void constant() {
+        Ride ride = read("lambda", i -> 1);
+        assertTrue(ride.mixtures().isEmpty());
+        assertWarns(ride, "lambda: 1 throughout; it isn't used as lambda");
+        assertTrue(
+                read("commanded lambda", i -> 0).channel(Role.COMMANDED_LAMBDA).isEmpty());
+        assertTrue(
+                read("commanded lambda", i -> 1).channel(Role.COMMANDED_LAMBDA).isPresent());
+        assertTrue(read("Short term fuel trim [%]", i -> 99.21875)
+                .channel(Role.SHORT_TRIM)
+                .isEmpty());
+        assertTrue(read("Short term fuel trim [%]", i -> 0)
+                .channel(Role.SHORT_TRIM)
+                .isPresent());
+    }
+
+    @Test
+    @DisplayName("R-R-08 pressures in other units, stated or not")
+    void pressures() {
+        assertEquals(
+                60,
+                channel(read("MAP [mbar]", i -> 600 + i - 10), "MAP [mbar]")
+                        .values()
+                        .at(10),
+                1e-12);
+        assertEquals(60, channel(read("MAP", i -> 600 + i - 10), "MAP").values().at(10), 1e-12);
+        assertEquals(
+                60,
+                channel(read("MAP [bar]", i -> 0.6 + 0.01 * (i - 10)), "MAP [bar]")
+                        .values()
+                        .at(10),
+                1e-12);
+        assertEquals(
+                Unit.PSI.toCanonical(9),
+                channel(read("MAP [psi]", i -> 9 + 0.1 * (i - 10)), "MAP [psi]")
+                        .values()
+                        .at(10));
+        assertEquals(
+                Unit.INCH_OF_MERCURY.toCanonical(20),
+                channel(read("MAP [inHg]", i -> 20 + 0.1 * (i - 10)), "MAP [inHg]")
+                        .values()
+                        .at(10));
+        assertEquals(
+                Unit.INCH_OF_MERCURY.toCanonical(29.9),
+                channel(read("baro", i -> 29.9), "baro").values().at(10));
+        assertEquals(
+                Unit.PSI.toCanonical(14.5),
+                channel(read("baro", i -> 14.5), "baro").values().at(10));
+    }
+
+    @Test
+    @DisplayName("R-R-09 a unit that can't be is doubted")
+    void wrongUnit() {
+        Ride ride = read("MAP [kPa]", i -> 600 + i);
+        assertEquals(60, channel(ride, "MAP [kPa]").values().at(0), 1e-12);
+        assertWarns(ride, "kPa can't be manifold pressure; read as mbar");
+        assertWarns(read("coolant [°C]", i -> 180 + i), "can't be coolant; read as °F");
+    }
+
+    @Test
+    @DisplayName("R-R-10 gauge pressure: by negative values, by the key-on reading, by its heading")
+    void gauge() {
+        Ride negative = read("MAP [kPa]", i -> -60 + i);
+        assertEquals(101.325 - 60, channel(negative, "MAP [kPa]").values().at(0), 1e-12);
+        assertWarns(negative, "gauge pressure (values below 0): 101.3 kPa added, the standard atmosphere");
+        assertWarns(read("MAP [kPa]", i -> i < 5 ? 0.2 : 20 + i), "gauge pressure (about 0 with the engine stopped)");
+        assertWarns(read("boost [kPa]", i -> 20 + i), "gauge pressure (by its heading)");
+        Ride baro = ride("time [s];rpm;MAP [kPa];baro [kPa]\n0;900;-60;97\n1;910;-50;97\n2;920;-40;97\n");
+        assertEquals(97.0 - 60, channel(baro, "MAP [kPa]").values().at(0));
+        Ride absolute = read("MAP [kPa]", i -> i < 5 ? 100 : 20 + i);
+        assertEquals(100, channel(absolute, "MAP [kPa]").values().at(0));
+        BothWays.assertNoWarning(absolute);
+    }
+
+    @Test
+    @DisplayName("R-R-11 throttle from 0 to 1")
+    void fraction() {
+        Ride ride = read("throttle [%]", i -> i / 39.0);
+        assertEquals(100, channel(ride, "throttle [%]").values().at(39));
+        assertWarns(ride, "values only between 0 and 1: read as a fraction, not as %");
+    }
+
+    @Test
+    @DisplayName("R-R-12 throttle that never closes or never opens fully is said")
+    void throttleSpan() {
+        assertWarns(read("TPS [%]", i -> 15.7 + 2 * i), "never closes: its lowest value is 15.7 %");
+        assertWarns(read("TPS [%]", i -> i), "never opens fully: its highest value is 39 %");
+        BothWays.assertNoWarning(read("TPS [%]", i -> i * 100 / 39.0));
+    }
+
+    @Test
+    @DisplayName("R-R-13 throttle in volts, closed and open from the ride")
+    void throttleVolts() {
+        Ride ride = read("TPS [V]", i -> 0.5 + 4.0 * Math.max(0, i - 9) / 30);
+        assertEquals(0, channel(ride, "TPS [V]").values().at(0));
+        assertEquals(100, channel(ride, "TPS [V]").values().at(39), 1e-12);
+        assertWarns(ride, "0.5 V taken as closed and 4.5 V as open");
+        assertTrue(read("TPS [V]", i -> 0.5 + 0.01 * i).channel(Role.THROTTLE).isEmpty());
+    }
+
+    @Test
+    @DisplayName("R-R-14 temperatures and speeds in other units")
+    void others() {
+        assertEquals(
+                Unit.FAHRENHEIT.toCanonical(180),
+                channel(read("coolant", i -> 180 + 0.1 * i), "coolant").values().at(0));
+        assertEquals(
+                100 * 1.609344,
+                channel(read("GPS speed [mph]", i -> 100 + i), "GPS speed [mph]")
+                        .values()
+                        .at(0));
+        assertEquals(
+                Confidence.LOOK,
+                channel(read("vehicle speed", i -> 100 + i), "vehicle speed").confidence());
+        assertEquals(
+                5 * 1e-3,
+                channel(read("injector pulse", i -> 5 + 0.1 * i), "injector pulse")
+                        .values()
+                        .at(0));
+        assertEquals(
+                5000 * 1e-6,
+                channel(read("injector pulse", i -> 5000 + i), "injector pulse")
+                        .values()
+                        .at(0));
+    }
+
+    @Test
+    @DisplayName("R-R-15 where two columns fit, one is used and the other is named")
+    void twoFit() {
+        Ride ride = ride(
+                "time [s];rpm;engine speed;TPS [%];throttle B [%]\n0;900;901;0;16\n1;910;911;100;80\n2;920;921;0;30\n");
+        assertEquals("rpm", ride.channel(Role.ENGINE_SPEED).orElseThrow().heading());
+        assertWarns(ride, "rpm: engine speed fits engine speed as well; this one is used");
+        assertEquals("TPS [%]", ride.channel(Role.THROTTLE).orElseThrow().heading());
+        assertEquals(Role.OTHER, channel(ride, "throttle B [%]").role());
+    }
+
+    @Test
+    @DisplayName("R-R-16 several sensors of mixture are all kept")
+    void severalMixtures() {
+        Ride ride = ride(
+                "time [s];rpm;lambda 1;lambda 2;AFR 3\n0;900;0.9;0.91;13\n1;910;0.92;0.93;13.1\n2;920;0.9;0.91;13\n");
+        assertEquals(3, ride.mixtures().size());
+    }
+
+    @Test
+    @DisplayName("R-R-17 words and flags")
+    void words() {
+        Ride ride = ride("time [s];rpm;fuel cut;note\n0;900;off;start\n1;910;on;\n2;920;off;stop\n");
+        assertEquals(1, ride.column(Role.FUEL_CUT).orElseThrow().at(1));
+        assertEquals("words, not figures", channel(ride, "note").remark().replaceFirst(".*; ", ""));
+    }
+
+    @Test
+    @DisplayName("R-R-18 role and unit by hand")
+    void byHand() {
+        RideOptions options = RideOptions.defaults()
+                .withRole("x", Role.AFR)
+                .withUnit("throttle", Unit.PERCENT)
+                .withAfrScale(14.1);
+        Ride ride = read("x", i -> 12 + 0.1 * i, options);
+        assertEquals(12 / 14.1, ride.mixtures().get(0).values().at(0));
+        Ride percent = read("throttle", i -> i / 50.0, options);
+        assertEquals(39 / 50.0, percent.column(Role.THROTTLE).orElseThrow().at(39));
+    }
+}
