@@ -3,8 +3,8 @@ package fuelwright.airflow;
 import java.util.function.BiFunction;
 
 /**
- * What a bore forecast can't know. Each is taken as uniform over a stated range; both ends are tried, and half the larger effect's range
- * over √3 is its share of the standard uncertainty (the rule for rectangular distributions of the Guide to the Expression of
+ * What a bore forecast can't know. Each is taken as uniform over a stated range; both ends are tried, and the larger of the two effects over √3
+ * is its share of the standard uncertainty (the rule for rectangular distributions of the Guide to the Expression of
  * Uncertainty in Measurement, JCGM 100:2008, 4.3.7, from memory).
  */
 enum ForecastUnknown {
