@@ -164,4 +164,12 @@ class BoreForecastTest {
     void withoutBodiesOrDisplacementThereIsNoForecast() {
         assertFalse(BoreForecast.of(Machine.unknown()).isPresent());
     }
+
+    @Test
+    void whatThePhysicsSaysCanBeRead() {
+        String sentence = forecast(38, 44).sentence(2500, 4.5);
+        assertTrue(sentence.startsWith("At 2500 rpm and 4.5 % throttle the plate opens "), sentence);
+        assertTrue(sentence.contains("mm² instead of"), sentence);
+        assertTrue(forecast(38, 44).sentence(2500, 100).endsWith("in doubt mostly for the kind of model"));
+    }
 }
