@@ -15,8 +15,8 @@ import java.util.Optional;
 
 /**
  * The table for the first ride after a change of bodies, from physics alone: each cell's fuel times exp(forecast), and at high load
- * exp(forecast + z·uncertainty), never below 1 there. It errs to the rich side and is never leaner than the old table at high load.
- * A table indexed by manifold pressure stays as it is, and a note says why. Immutable.
+ * exp(forecast + z·uncertainty); never below 1, because a forecast is no measurement. So it errs to the rich side and is nowhere
+ * leaner than the old table. A table indexed by manifold pressure stays as it is, and a note says why. Immutable.
  */
 public final class FirstRideTable {
 
@@ -99,21 +99,19 @@ public final class FirstRideTable {
             double speed = old.speedAt(cell);
             double throttle = old.loadAt(cell);
             boolean high = highLoad.at(speed, throttle, Double.NaN, Double.NaN);
-            double factor = forecast.logFactor(speed, throttle);
-            if (high) {
-                factor = Math.max(0, factor + settings.richSideZ() * forecast.logUncertainty(speed, throttle));
-            }
+            double doubt = high ? settings.richSideZ() * forecast.logUncertainty(speed, throttle) : 0;
+            double factor = Math.max(0, forecast.logFactor(speed, throttle) + doubt);
             logFactors[cell] = factor;
             double value = old.quantity().corrected(old.at(cell), Math.exp(factor), settings.deadTimeMs());
-            values[cell] = rounded(old.quantity(), value, high);
+            values[cell] = factor > 0 ? rounded(old.quantity(), value) : old.at(cell);
         }
         return new FirstRideTable(old.withValues(values), logFactors);
     }
 
-    /** Digits that no hardware takes are dropped: upwards at high load. */
-    private static double rounded(Quantity quantity, double value, boolean up) {
+    /** Digits that no hardware takes are dropped, upwards. */
+    private static double rounded(Quantity quantity, double value) {
         double steps = quantity == Quantity.VOLUMETRIC_EFFICIENCY || quantity == Quantity.FUEL_TRIM ? 1e3 : 1e4;
         double noise = 1e-6;
-        return (up ? Math.ceil(value * steps - noise) : Math.rint(value * steps)) / steps;
+        return Math.ceil(value * steps - noise) / steps;
     }
 }

@@ -111,12 +111,13 @@ class BoreForecastTest {
             double middle = forecast.logFactor(at[0], at[1]);
             double sigma = forecast.logUncertainty(at[0], at[1]);
             for (int i = 0; i < engines; i++) {
-                IntakeModel a =
-                        BypassAir.intake(machine, drawn(old, random)).withConcentration(1 + 1.5 * random.nextDouble());
+                double closed = 2 * range(random);
+                IntakeModel a = BypassAir.intake(machine, drawn(old, closed, random))
+                        .withConcentration(1 + 1.5 * random.nextDouble());
                 double efficiency = 1 + 0.3 * range(random);
                 a = a.withFilling(a.filling().scaled(efficiency))
                         .withBypassMm2(a.bypassMm2() * Math.pow(4, range(random)));
-                IntakeModel b = a.withBody(drawn(bigger, random))
+                IntakeModel b = a.withBody(drawn(bigger, closed, random))
                         .withBypassMm2(a.bypassMm2() * Math.pow(1.5, range(random)))
                         .withDischargeCoefficient(0.8 * (1 + 0.06 * range(random)));
                 double truth = Math.log(b.fillingShare(at[0], at[1]) / a.fillingShare(at[0], at[1]));
@@ -130,11 +131,11 @@ class BoreForecastTest {
         return 2 * random.nextDouble() - 1;
     }
 
-    private static ThrottleBody drawn(ThrottleBody body, java.util.Random random) {
+    private static ThrottleBody drawn(ThrottleBody body, double closedDeg, java.util.Random random) {
         return new ThrottleBody(
                 body.boreMm(),
                 body.shaftMm(),
-                body.closedAngleDeg() + 2.5 * range(random),
+                Math.max(0, body.closedAngleDeg() + closedDeg + 1.5 * range(random)),
                 body.openAngleDeg() + 4 * range(random));
     }
 

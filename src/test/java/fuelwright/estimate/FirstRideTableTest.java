@@ -59,9 +59,8 @@ class FirstRideTableTest {
     }
 
     @Test
-    void atHighLoadItIsNeverLeanerThanTheOldTableEvenWithASmallerBody() {
+    void itIsNowhereLeanerThanTheOldTableEvenWithASmallerBody() {
         Machine machine = machine(44, 36);
-        HighLoad high = HighLoad.of(machine);
         for (Quantity quantity : new Quantity[] {
             Quantity.VOLUMETRIC_EFFICIENCY, Quantity.INJECTOR_PULSE, Quantity.FUEL_TRIM, Quantity.MULTIPLIER
         }) {
@@ -69,9 +68,7 @@ class FirstRideTableTest {
             FirstRideTable first =
                     FirstRideTable.of(old, machine, SETTINGS).value().orElseThrow();
             for (int cell = 0; cell < old.cells(); cell++) {
-                if (high.at(old.speedAt(cell), old.loadAt(cell), Double.NaN, Double.NaN)) {
-                    assertTrue(first.table().at(cell) >= old.at(cell) - 1e-9, quantity + " cell " + cell);
-                }
+                assertTrue(first.table().at(cell) >= old.at(cell) - 1e-9, quantity + " cell " + cell);
             }
         }
     }
