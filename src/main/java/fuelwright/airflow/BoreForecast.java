@@ -1,7 +1,10 @@
 package fuelwright.airflow;
 
+import java.text.DecimalFormat;
+import java.text.DecimalFormatSymbols;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -61,15 +64,48 @@ public final class BoreForecast {
 
     /** Standard uncertainty of {@link #logFactor}. */
     public double logUncertainty(double speedRpm, double throttlePercent) {
-        double middle = logFactor(speedRpm, throttlePercent);
         double variance = MODEL_ERROR * MODEL_ERROR;
-        for (List<ForecastUnknown.Pair> ends : variants) {
-            double low = ends.get(0).logFactor(speedRpm, throttlePercent) - middle;
-            double high = ends.get(1).logFactor(speedRpm, throttlePercent) - middle;
-            double halfWidth = Math.max(Math.abs(low), Math.abs(high));
-            variance += halfWidth * halfWidth / 3;
+        for (double part : doubts(speedRpm, throttlePercent)) {
+            variance += part * part;
         }
         return Math.sqrt(variance);
+    }
+
+    /** What each unknown adds, in the order of {@link ForecastUnknown}. */
+    private double[] doubts(double speedRpm, double throttlePercent) {
+        double middle = logFactor(speedRpm, throttlePercent);
+        double[] doubts = new double[variants.size()];
+        for (int i = 0; i < doubts.length; i++) {
+            double low = variants.get(i).get(0).logFactor(speedRpm, throttlePercent) - middle;
+            double high = variants.get(i).get(1).logFactor(speedRpm, throttlePercent) - middle;
+            doubts[i] = Math.max(Math.abs(low), Math.abs(high)) / Math.sqrt(3);
+        }
+        return doubts;
+    }
+
+    /** What the physics says of one place, for a person: areas, pressures, air, doubt and what most of the doubt comes from. */
+    public String sentence(double speedRpm, double throttlePercent) {
+        double[] doubts = doubts(speedRpm, throttlePercent);
+        int largest = 0;
+        for (int i = 1; i < doubts.length; i++) {
+            largest = doubts[i] > doubts[largest] ? i : largest;
+        }
+        double factor = Math.exp(logFactor(speedRpm, throttlePercent));
+        double uncertainty = logUncertainty(speedRpm, throttlePercent);
+        return String.format(
+                Locale.ROOT,
+                "At %.0f rpm and %s %% throttle the plate opens %.1f mm² instead of %.1f mm² for each body; the pressure behind it"
+                        + " becomes %.0f %% of the barometer instead of %.0f %%; so each cycle gets %+.1f %% air, ± %.1f %%, in"
+                        + " doubt mostly for %s",
+                speedRpm,
+                new DecimalFormat("0.##", DecimalFormatSymbols.getInstance(Locale.ROOT)).format(throttlePercent),
+                PlateArea.atThrottle(nominal.after().body(), throttlePercent),
+                PlateArea.atThrottle(nominal.before().body(), throttlePercent),
+                100 * nominal.after().pressureRatio(speedRpm, throttlePercent),
+                100 * nominal.before().pressureRatio(speedRpm, throttlePercent),
+                100 * (factor - 1),
+                100 * factor * uncertainty,
+                doubts[largest] > MODEL_ERROR ? ForecastUnknown.values()[largest].words() : "the kind of model");
     }
 
     /** Pressure behind the new body's plate over the ambient one, 0 to 1. */

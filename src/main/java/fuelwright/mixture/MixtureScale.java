@@ -20,6 +20,14 @@ public final class MixtureScale {
         return afr / displayRatio;
     }
 
+    /** What a display set to {@code displayRatio} shows for a lambda: the inverse of {@link #lambdaOfAfr}. */
+    public static double afrOfLambda(double lambda, double displayRatio) {
+        if (!(displayRatio > 0)) {
+            throw new IllegalArgumentException("displayRatio " + displayRatio + " must be above 0");
+        }
+        return lambda * displayRatio;
+    }
+
     /** Lambda of a fuel–air equivalence ratio: its reciprocal. */
     public static double lambdaOfEquivalenceRatio(double equivalenceRatio) {
         return 1 / equivalenceRatio;

@@ -109,17 +109,17 @@ final class AxisReader {
     private static Optional<Axis> axis(
             Axis.Kind kind, AxisLabel label, double[] breakpoints, int line, Problems problems) {
         Optional<Unit> unit = label.unit();
-        if (label.unitIsUnknown()
-                || unit.isPresent() && unit.get().dimension() != kind.unit().dimension()) {
-            problems.error(line, 1, "The unit [" + label.unitText() + "] doesn't fit " + kind.words(), todo());
-            return Optional.empty();
-        }
         if (kind == Axis.Kind.MANIFOLD_PRESSURE && label.isGauge()) {
             problems.error(
                     line,
                     1,
                     "The pressures are against the barometer, not absolute",
                     "Add the barometer to each and write manifold pressure [kPa]");
+            return Optional.empty();
+        }
+        if (label.unitIsUnknown()
+                || unit.isPresent() && unit.get().dimension() != kind.unit().dimension()) {
+            problems.error(line, 1, "The unit [" + label.unitText() + "] doesn't fit " + kind.words(), todo());
             return Optional.empty();
         }
         double[] converted = breakpoints.clone();

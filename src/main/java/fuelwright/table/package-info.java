@@ -1,5 +1,5 @@
 /**
- * Tables over engine speed and load: axes, cells, interpolation, and their neutral CSV. Entry class: {@link fuelwright.table.Table}.
- * Must not know rides, evidence or the window.
+ * Tables over engine speed and load: axes, cells, interpolation, and their neutral CSV. Entry classes: {@link fuelwright.table.Table},
+ * {@link fuelwright.table.TableReader}, {@link fuelwright.table.TableWriter}. Must not know rides, evidence or the window.
  */
 package fuelwright.table;

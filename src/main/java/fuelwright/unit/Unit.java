@@ -17,7 +17,8 @@ public enum Unit {
     HECTOPASCAL("hPa", Dimension.PRESSURE, 0.1, 0),
     MILLIBAR("mbar", Dimension.PRESSURE, 0.1, 0, "mb"),
     BAR("bar", Dimension.PRESSURE, 100, 0),
-    PSI("psi", Dimension.PRESSURE, 6.894757293168361, 0, "psia", "psig"),
+    // No gauge pressures: without a barometer they are no absolute ones.
+    PSI("psi", Dimension.PRESSURE, 6.894757293168361, 0, "psia"),
     INCH_OF_MERCURY("inHg", Dimension.PRESSURE, 3.386389, 0, "\"hg", "in hg"),
     CELSIUS("°C", Dimension.TEMPERATURE, 1, 0, "c", "degc", "deg c", "celsius"),
     FAHRENHEIT("°F", Dimension.TEMPERATURE, 5.0 / 9.0, -160.0 / 9.0, "f", "degf", "deg f", "fahrenheit"),

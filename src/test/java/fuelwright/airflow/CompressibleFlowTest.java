@@ -9,7 +9,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class CompressibleFlowTest {
 
-    /** Gas-dynamics tables: the critical ratio 0.5283 and choked flow function 0.6847 of air are printed in any (seen). */
+    /** Derived from the closed forms (the choked one seen in gas-dynamics texts; 0.528 for air is in any, from memory). */
     @ParameterizedTest
     @CsvSource({
         "1.40, 0.528282, 0.684731",
@@ -24,7 +24,7 @@ class CompressibleFlowTest {
         assertEquals(closedForm, CompressibleFlow.flowFunction(0, gamma), 1e-12);
     }
 
-    /** A gas with γ = 1.135, the value gas-dynamics pages give for saturated steam (seen). */
+    /** Derived; γ = 1.135 is the usual exponent of saturated steam and 0.577 its usual critical ratio (from memory). */
     @Test
     void steamsCriticalRatioIsMet() {
         assertEquals(0.577430, CompressibleFlow.criticalRatio(1.135), 6e-7);

@@ -10,7 +10,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class ExhaustGasTest {
 
     /**
-     * Measured gases with the lambda printed beside them in a workshop training text (seen; it cuts to two digits, it doesn't round), and
+     * Measured gases with the lambda that workshops print beside them (common practice, no source; cut to two digits, not rounded), and
      * the formula's own figures for two compositions of petrol, worked out by hand.
      */
     @ParameterizedTest
@@ -28,8 +28,7 @@ class ExhaustGasTest {
     }
 
     /**
-     * One plug lead grounded: the gas is rich, yet full of oxygen that makes a sensor read lean (printed as 'substantially rich' in a
-     * workshop training text: common practice).
+     * One plug lead grounded: the gas is rich, yet full of oxygen that makes a sensor read lean (common practice, no source).
      */
     @Test
     void aMisfiresGasIsRichDespiteItsOxygen() {

@@ -15,7 +15,7 @@ class StoichiometryTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "methane   | 1 | 4  | 0 | 17.239 | 17.19 | 0.4 % | a thermodynamics textbook with 3.76 N2 to O2, seen",
+                "methane   | 1 | 4  | 0 | 17.239 | 17.19 | 0.4 % | 3.76 parts of N2 to one of O2: common practice, no source",
                 "propane   | 3 | 8  | 0 | 15.679 | 15.67 | 0.3 % | value from memory",
                 "n-heptane | 7 | 16 | 0 | 15.180 | 15.15 | 0.5 % | value from memory",
                 "iso-octane| 8 | 18 | 0 | 15.132 | 15.13 | 0.1 % | value from memory",
