@@ -28,10 +28,8 @@ final class Dossier {
 
     /** Throttle above the ride's smallest up to which it is called closed, %. */
     private static final double CLOSED_PERCENT = 2;
-    /** At this share of its load a cell well inside high load is still at high load. */
-    private static final double DEEP_THROTTLE = 0.75;
-
-    private static final double DEEP_PRESSURE = 0.93;
+    /** From this share of the top speed on flow may be more than the fuel supply can follow. */
+    private static final double HIGH_FLOW_SHARE = 0.4;
 
     /** One sensor of one ride. */
     record Trace(int ride, int sensor, BurntTrace burnt, LeanScan scan) {}
@@ -42,8 +40,12 @@ final class Dossier {
     final Table target;
     final SensorModel sensor;
     private final boolean[] highCells;
+    private final boolean[] wellInside;
     private final List<Trace> traces = new ArrayList<>();
+    private final List<LoadThreshold> thresholds = new ArrayList<>();
+    private final List<RideRows> rows = new ArrayList<>();
     private final double barometerKpa;
+    final FlowModel flow;
 
     Dossier(CaseFile file) {
         this.file = file;
@@ -53,35 +55,40 @@ final class Dossier {
         sensor = file.estimate().map(e -> e.sensor().model()).orElse(USUAL_SENSOR);
         barometerKpa = barometer();
         highCells = new boolean[fuel.cells()];
+        wellInside = new boolean[fuel.cells()];
+        boolean byThrottle = fuel.load().kind() == Axis.Kind.THROTTLE;
+        LoadThreshold.Test test = (rpm, throttle, kpa) -> file.highLoad().at(rpm, throttle, kpa, barometerKpa);
         for (int c = 0; c < highCells.length; c++) {
-            highCells[c] = isHighLoad(fuel.speedAt(c), fuel.loadAt(c));
+            double throttle = byThrottle ? fuel.loadAt(c) : Double.NaN;
+            double kpa = byThrottle ? Double.NaN : fuel.loadAt(c);
+            highCells[c] = test.at(fuel.speedAt(c), throttle, kpa);
+            wellInside[c] = LoadThreshold.isWellInside(test, fuel.speedAt(c), throttle, kpa);
         }
         double deadTimeMs = file.proposal().map(p -> p.settings().deadTimeMs()).orElse(0.0);
-        FlowModel flow = FlowModel.of(file.machine(), fuel, deadTimeMs);
+        flow = FlowModel.of(file.machine(), fuel, deadTimeMs);
         for (int r = 0; r < rides(); r++) {
-            readTraces(r, flow);
+            thresholds.add(new LoadThreshold(file.highLoad(), median(ride(r), Role.BAROMETER)));
+            rows.add(new RideRows(screened(r), fuel.load().kind()));
+            readTraces(r);
         }
     }
 
-    private void readTraces(int r, FlowModel flow) {
+    private void readTraces(int r) {
         Ride ride = ride(r);
         int sensors = ride.mixtures().size();
-        if (sensors == 0) {
-            return;
-        }
-        LoadThreshold threshold = new LoadThreshold(file.highLoad(), median(ride, Role.BAROMETER));
         for (int s = 0; s < sensors; s++) {
             BurntTrace burnt = BurntTrace.of(ride, s, fuel.load().kind(), sensor, flow);
             LeanScan.Setting setting = new LeanScan.Setting(
                     r,
                     s,
-                    threshold,
+                    thresholds.get(r),
                     target,
                     target.load().kind() == Axis.Kind.THROTTLE,
                     fuel,
                     limits,
                     sensor.lagS(),
                     closedPercent(ride),
+                    HIGH_FLOW_SHARE * topRpm(),
                     FuelCutTimes.of(ride));
             traces.add(new Trace(r, s, burnt, LeanScan.of(burnt, setting)));
         }
@@ -97,6 +104,15 @@ final class Dossier {
 
     Ride ride(int ride) {
         return screened(ride).ride();
+    }
+
+    RideRows rows(int ride) {
+        return rows.get(ride);
+    }
+
+    /** Whether a moment of a ride is at high load. */
+    boolean isHighLoad(int ride, double speedRpm, double throttlePercent, double pressureKpa) {
+        return thresholds.get(ride).at(speedRpm, throttlePercent, pressureKpa);
     }
 
     List<Trace> traces() {
@@ -116,16 +132,20 @@ final class Dossier {
         return highCells[cell];
     }
 
-    /** Whether a place is at high load by more than a little, so that a coarse table or a model's error can't be the reason. */
-    boolean isDeep(double speedRpm, double load) {
-        boolean byThrottle = fuel.load().kind() == Axis.Kind.THROTTLE;
-        return isHighLoad(speedRpm, load) && isHighLoad(speedRpm, load * (byThrottle ? DEEP_THROTTLE : DEEP_PRESSURE));
+    /** Whether a cell is at high load by more than a little, see {@link LoadThreshold#isWellInside}. */
+    boolean isWellInside(int cell) {
+        return wellInside[cell];
     }
 
-    boolean isHighLoad(double speedRpm, double load) {
-        return fuel.load().kind() == Axis.Kind.THROTTLE
-                ? file.highLoad().at(speedRpm, load, Double.NaN, barometerKpa)
-                : file.highLoad().at(speedRpm, Double.NaN, load, barometerKpa);
+    /** The leanest allowed at a cell of high load, lambda. */
+    double limitAt(int cell) {
+        return limits.leanest(targetAt(cell), wellInside[cell]);
+    }
+
+    /** The highest engine speed in use, rpm: the redline, or the table's last breakpoint. */
+    double topRpm() {
+        double last = fuel.speed().last();
+        return Math.min(file.machine().redlineRpm().orElse(last), last);
     }
 
     /**
@@ -137,6 +157,15 @@ final class Dossier {
             return target.value(fuel.speedAt(cell), fuel.loadAt(cell));
         }
         return isHigh(cell) ? target.value(fuel.speedAt(cell), target.load().last()) : Double.NaN;
+    }
+
+    /** The fuel table's cell nearest to a place, by index; the highest load where that is unknown. */
+    int nearestCell(double speedRpm, double load) {
+        int i = (int) (fuel.speed().position(speedRpm) + 0.5);
+        int j = Double.isNaN(load)
+                ? fuel.load().size() - 1
+                : (int) (fuel.load().position(load) + 0.5);
+        return fuel.cell(j, i);
     }
 
     /** What a cell's figure rests on; without an estimate nothing does. */

@@ -9,7 +9,19 @@ public final class Judge {
 
     /** Order decides between cautions of one level. */
     private static final List<Rule> RULES =
-            List.of(new LeanUnderLoad(), new ProposalLean(), new ProposalShape(), new NotRidden());
+            List.of(
+                    new LeanUnderLoad(),
+                    new TargetTable(),
+                    new ProposalLean(),
+                    new Injectors(),
+                    new Plausible(),
+                    new EngineChannels(),
+                    new SensorHealth(),
+                    new ProposalShape(),
+                    new NotRidden(),
+                    new SensorsCompared(),
+                    new LeakAndMisfire(),
+                    new RideConditions());
 
     private Judge() {}
 

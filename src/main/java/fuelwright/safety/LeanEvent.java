@@ -14,10 +14,10 @@ package fuelwright.safety;
  * @param speedRpm engine speed there, rpm
  * @param load load there, in the table's unit
  * @param throttlePercent throttle there, %; NaN where unknown
+ * @param pressureKpa manifold pressure there, kPa; NaN where unknown
  * @param row the ride's row of the leanest reading
  * @param cell the fuel table's cell that weighs most there
  * @param kind what it looks like
- * @param bySpare whether the mixture kept within the target's excess: only the ceiling was passed
  */
 record LeanEvent(
         int ride,
@@ -31,10 +31,10 @@ record LeanEvent(
         double speedRpm,
         double load,
         double throttlePercent,
+        double pressureKpa,
         int row,
         int cell,
-        Kind kind,
-        boolean bySpare) {
+        Kind kind) {
 
     enum Kind {
         /** The cell is lean: it repeats, or nothing speaks against it. */
@@ -65,9 +65,9 @@ record LeanEvent(
                 speedRpm,
                 load,
                 throttlePercent,
+                pressureKpa,
                 row,
                 cell,
-                other,
-                bySpare);
+                other);
     }
 }

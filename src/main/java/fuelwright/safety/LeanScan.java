@@ -12,7 +12,7 @@ import java.util.List;
  * <p>The delay is undone by the trace. The lag is allowed for instead of undone, which would amplify noise: a reading is judged only where
  * load has been high for two time constants before it, so that what is left of an earlier mixture is below 14 %. Left out: the engine
  * not running, fuel cut (logged, or a closed throttle that reads free air) and the clearing after it, and a reading that stays exactly
- * the same for long while the engine moves, which is a frozen sensor and reported as such. Kept in, because a danger is one: movement of
+ * the same for long while the engine moves, which is a frozen sensor and reported as such, and a sensor that still warms up. Kept in, because a danger is one: movement of
  * throttle and speed, cold, and a reading at the sensor's lean end.
  */
 final class LeanScan {
@@ -24,6 +24,12 @@ final class LeanScan {
     private static final double FREE_AIR_LAMBDA = 1.2;
     private static final double LEAST_SHARE = 0.7;
     private static final int LEAST_READINGS = 3;
+    /** At the edge of high load a stretch has to last so many times longer: where the edge lies isn't sure. */
+    private static final double AT_EDGE = 2;
+
+    /** A sensor may show its lean end for so long after switching on, s. */
+    static final double WARMING_S = 60;
+
     private static final double TIP_IN_S = 1.5;
     private static final double TIP_IN_START_S = 0.3;
     /** Load may be low for so long before the fuel system is called rested. */
@@ -44,6 +50,7 @@ final class LeanScan {
             Limits limits,
             double lagS,
             double closedPercent,
+            double highFlowRpm,
             FuelCutTimes cuts) {}
 
     private final BurntTrace trace;
@@ -53,6 +60,7 @@ final class LeanScan {
     private final double lookBack;
     private final double floor;
     private final double ceiling;
+    private final double edgeCeiling;
     private final double spare;
     private final double top;
     private final double frozenS;
@@ -65,6 +73,8 @@ final class LeanScan {
     private final double[] leanTime;
     private final double[] fineTime;
     private final List<LeanEvent> events = new ArrayList<>();
+    /** For each event whether the mixture was already on its way back. */
+    private final List<Boolean> decays = new ArrayList<>();
 
     // State of the pass.
     private double highSince = Double.NaN;
@@ -76,13 +86,15 @@ final class LeanScan {
     private double sameThrottle;
     private boolean sameMoved;
     private double sameLambda = Double.NaN;
+    private boolean warming;
+    private double segmentStart;
     // The open event.
     private boolean open;
     private double start;
     private double end;
     private int count;
     private int all;
-    private int inside;
+    private int leanRows;
     private double least;
     private double sumEarly;
     private double sumLate;
@@ -92,7 +104,6 @@ final class LeanScan {
     private double worstExcess;
     private double worstLimit;
     private double worstTarget;
-    private boolean beyondTarget;
     private boolean frozen;
     private int allAtEnd;
     private double lastCounted;
@@ -105,6 +116,7 @@ final class LeanScan {
         clearing = limits.of(Limit.FUEL_CUT_CLEARING);
         lookBack = 2 * setting.lagS;
         ceiling = limits.of(Limit.LEAN_CEILING);
+        edgeCeiling = limits.edgeCeiling();
         spare = limits.of(Limit.LEAN_EXCESS);
         top = limits.of(Limit.SENSOR_TOP);
         frozenS = limits.of(Limit.SENSOR_FROZEN);
@@ -164,9 +176,16 @@ final class LeanScan {
                 close(false);
                 highSince = Double.NaN;
             }
+            if (Double.isNaN(before) || t < before - GAP_S) {
+                warming = lambda >= top;
+                segmentStart = t;
+            }
             before = t;
             track(i, t, lambda);
-            read(i, t, lambda);
+            warming &= lambda >= top && t - segmentStart < WARMING_S;
+            if (!warming) {
+                read(i, t, lambda);
+            }
         }
         close(false);
         nameKinds();
@@ -217,7 +236,10 @@ final class LeanScan {
         if (lambda > floor) {
             target = setting.target.value(
                     rpm, setting.targetByThrottle ? trace.throttlePercent(i) : trace.pressureKpa(i));
-            limit = target + spare < ceiling ? target + spare : ceiling;
+            double most = setting.highLoad.isWellInside(rpm, trace.throttlePercent(i), trace.pressureKpa(i))
+                    ? ceiling
+                    : edgeCeiling;
+            limit = target + spare < most ? target + spare : most;
             isLean = lambda > limit;
         }
         int cell = cell(rpm, trace.load(i));
@@ -254,14 +276,13 @@ final class LeanScan {
             start = t;
             count = 0;
             all = 0;
-            inside = 0;
+            leanRows = 0;
             least = lambda;
             sumEarly = 0;
             sumLate = 0;
             early = 0;
             late = 0;
             worstExcess = Double.NEGATIVE_INFINITY;
-            beyondTarget = false;
             frozen = false;
             lastCounted = Double.NEGATIVE_INFINITY;
         }
@@ -270,7 +291,7 @@ final class LeanScan {
             count++;
             lastCounted = t;
         }
-        inside++;
+        leanRows++;
         all++;
         allAtEnd = all;
         least = Math.min(least, lambda);
@@ -282,7 +303,6 @@ final class LeanScan {
             sumLate += excess;
             late++;
         }
-        beyondTarget |= Double.isNaN(target) || lambda > target + spare;
         frozen |= sameMoved && t - sameSince >= frozenS && lambda < top;
         if (excess > worstExcess) {
             worstExcess = excess;
@@ -299,15 +319,21 @@ final class LeanScan {
         open = false;
         double length = end - start;
         boolean flat = trace.lambda(worst) == least;
-        if (length < leanFor || count < LEAST_READINGS || inside < LEAST_SHARE * allAtEnd) {
+        if (length < leanFor || count < LEAST_READINGS || leanRows < LEAST_SHARE * allAtEnd) {
             return;
         }
         if (frozen && flat) {
             return;
         }
         double rpm = trace.speedRpm(worst);
+        boolean inside =
+                setting.highLoad.isWellInside(rpm, trace.throttlePercent(worst), trace.pressureKpa(worst));
+        if (!inside && length < AT_EDGE * leanFor) {
+            return;
+        }
         double load = trace.load(worst);
         eventsIn[cell(rpm, load)]++;
+        decays.add(late == 0 || early > 0 && sumLate / late < 0.6 * sumEarly / early);
         events.add(new LeanEvent(
                 setting.ride,
                 setting.sensor,
@@ -320,25 +346,27 @@ final class LeanScan {
                 rpm,
                 load,
                 trace.throttlePercent(worst),
+                trace.pressureKpa(worst),
                 trace.row(worst),
                 cell(rpm, load),
-                kind(recovered),
-                !beyondTarget));
+                kind(recovered)));
     }
 
+    /** What it looks like before the whole trace is known. */
     private LeanEvent.Kind kind(boolean recovered) {
-        boolean decays = late == 0 || early > 0 && sumLate / late < 0.6 * sumEarly / early;
         boolean atOpening = start >= highSince
                 && start - highSince <= lookBack + TIP_IN_START_S
                 && end - highSince <= TIP_IN_S + lookBack;
-        return recovered && decays && atOpening ? LeanEvent.Kind.TIP_IN : LeanEvent.Kind.TABLE;
+        return recovered && atOpening ? LeanEvent.Kind.TIP_IN : LeanEvent.Kind.TABLE;
     }
 
     /** With the whole trace seen: does the cell's fuel fade, is it lean each time, or was it once? */
     private void nameKinds() {
         for (int e = 0; e < events.size(); e++) {
             LeanEvent event = events.get(e);
-            if (event.kind() == LeanEvent.Kind.TABLE) {
+            boolean opening = event.kind() == LeanEvent.Kind.TIP_IN;
+            boolean fineOtherwise = fine[event.cell()] > lean[event.cell()];
+            if (!opening || !fineOtherwise && !decays.get(e)) {
                 events.set(e, event.with(kind(event)));
             }
         }
@@ -352,7 +380,9 @@ final class LeanScan {
         double later = leanAge[cell] / lean[cell] - fineAge[cell] / fine[cell];
         double laterInRide = leanTime[cell] / lean[cell] - fineTime[cell] / fine[cell];
         boolean again = eventsIn[cell] > 1;
-        if (later >= FADE_S || again && laterInRide >= FADE_IN_RIDE_S) {
+        boolean highFlow = event.speedRpm() >= setting.highFlowRpm
+                && setting.highLoad.isWellInside(event.speedRpm(), event.throttlePercent(), event.pressureKpa());
+        if (highFlow && (later >= FADE_S || again && laterInRide >= FADE_IN_RIDE_S)) {
             return LeanEvent.Kind.SUPPLY;
         }
         return !again && lean[cell] * 3 <= fine[cell] && event.lengthS() < 2 * leanFor

@@ -17,7 +17,7 @@ import java.util.TreeSet;
 final class LeanUnderLoad implements Rule {
 
     private static final double ONCE_EXCESS = 0.10;
-    private static final double STOICHIOMETRIC_AND_A_BIT = 1.03;
+    private static final double LEAN_LOG = 0.02;
 
     @Override
     public List<Caution> judge(Dossier d) {
@@ -53,7 +53,7 @@ final class LeanUnderLoad implements Rule {
         }
         double target = d.targetAt(cell);
         double surely = d.estimate().get().logFactor(cell) - d.estimate().get().logUncertainty(cell);
-        return surely > 0 && target * Math.exp(surely) > d.limits.leanest(target);
+        return surely > LEAN_LOG && target * Math.exp(surely) > d.limitAt(cell);
     }
 
     private static List<LeanEvent> of(List<LeanEvent> events, LeanEvent.Kind kind) {
@@ -61,11 +61,7 @@ final class LeanUnderLoad implements Rule {
     }
 
     private static void table(Dossier d, List<LeanEvent> all, List<Caution> out) {
-        List<LeanEvent> events = of(all, LeanEvent.Kind.TABLE);
-        List<LeanEvent> grave =
-                events.stream().filter(e -> !isTargetsDoing(d, e)).toList();
-        List<LeanEvent> asAsked =
-                events.stream().filter(e -> isTargetsDoing(d, e)).toList();
+        List<LeanEvent> grave = of(all, LeanEvent.Kind.TABLE);
         SortedSet<Integer> cells = cellsOf(grave);
         SortedSet<Integer> byEvidence = new TreeSet<>();
         for (int c = 0; c < d.fuel.cells(); c++) {
@@ -89,24 +85,6 @@ final class LeanUnderLoad implements Rule {
                     cells,
                     moments(d, grave)));
         }
-        if (!asAsked.isEmpty()) {
-            out.add(new Caution(
-                    "lean-as-the-target-asks",
-                    Caution.Level.CHECK,
-                    "As lean as the target asks",
-                    times(asAsked) + ", though no leaner than the target allows. Worst: " + place(d, asAsked.get(0)),
-                    "See whether the target table is rich enough where load is high",
-                    cellsOf(asAsked),
-                    moments(d, asAsked)));
-        }
-    }
-
-    /** At the edge of high load, and the mixture is what the target says: the question is then the target's. */
-    private static boolean isTargetsDoing(Dossier d, LeanEvent event) {
-        boolean wideOpen = !(event.throttlePercent() < 60);
-        return event.bySpare()
-                && event.leanest() <= STOICHIOMETRIC_AND_A_BIT
-                && !(d.isDeep(event.speedRpm(), event.load()) && wideOpen);
     }
 
     private static void supply(Dossier d, List<LeanEvent> events, List<Caution> out) {

@@ -11,6 +11,9 @@ import java.util.Objects;
  */
 public final class Limits {
 
+    /** The ceiling is so much higher at the edge of high load, lambda. */
+    private static final double EDGE = 0.08;
+
     private final Fuel fuel;
     private final Map<Limit, Double> changed;
 
@@ -62,11 +65,21 @@ public final class Limits {
         return new Limits(other, changed);
     }
 
-    /** The leanest allowed at high load for a target, lambda: the target plus the excess, never above the ceiling. NaN target: the ceiling. */
-    public double leanest(double targetLambda) {
-        double ceiling = of(Limit.LEAN_CEILING);
+    /**
+     * The leanest allowed at high load for a target, lambda: the target plus the excess, never above the ceiling.
+     *
+     * @param wellInside whether load is high by more than a little; at the edge of high load, where a target table may still be on its way
+     *     from light load to full load, the ceiling is a little lean of stoichiometric
+     */
+    public double leanest(double targetLambda, boolean wellInside) {
+        double ceiling = wellInside ? of(Limit.LEAN_CEILING) : edgeCeiling();
         double byTarget = targetLambda + of(Limit.LEAN_EXCESS);
         return byTarget < ceiling ? byTarget : ceiling;
+    }
+
+    /** The ceiling at the edge of high load, lambda. */
+    double edgeCeiling() {
+        return of(Limit.LEAN_CEILING) + EDGE;
     }
 
     @Override

@@ -11,6 +11,10 @@ final class LoadThreshold {
     private static final double STEP_RPM = 100;
     private static final int STEPS = 250;
     private static final double FULL_PERCENT = 100;
+    private static final double WIDE_OPEN_PERCENT = 80;
+    private static final double LEAST_OPEN_PERCENT = 60;
+    private static final double THROTTLE_SHARE = 0.75;
+    private static final double PRESSURE_SHARE = 0.93;
 
     private final HighLoad highLoad;
     private final double barometerKpa;
@@ -53,5 +57,26 @@ final class LoadThreshold {
             }
         }
         return pressureKpa == pressureKpa && highLoad.at(speedRpm, throttlePercent, pressureKpa, barometerKpa);
+    }
+
+    /**
+     * Whether load is high by more than a little, so that a coarse table or a model's error can't be the reason: nearly wide open, or
+     * still at high load with a quarter less throttle, or with 7 % less pressure.
+     */
+    boolean isWellInside(double speedRpm, double throttlePercent, double pressureKpa) {
+        return isWellInside(this::at, speedRpm, throttlePercent, pressureKpa);
+    }
+
+    /** High load or not, of engine speed in rpm, throttle in % and pressure in kPa. */
+    interface Test {
+        boolean at(double speedRpm, double throttlePercent, double pressureKpa);
+    }
+
+    static boolean isWellInside(Test test, double speedRpm, double throttlePercent, double pressureKpa) {
+        if (throttlePercent < LEAST_OPEN_PERCENT || !test.at(speedRpm, throttlePercent, pressureKpa)) {
+            return false;
+        }
+        return throttlePercent >= WIDE_OPEN_PERCENT
+                || test.at(speedRpm, THROTTLE_SHARE * throttlePercent, PRESSURE_SHARE * pressureKpa);
     }
 }

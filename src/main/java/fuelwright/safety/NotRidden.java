@@ -45,7 +45,7 @@ final class NotRidden implements Rule {
                     Caution.Level.CHECK,
                     "Unridden beside lean",
                     Say.cells(besideLean.size()) + " at high load, " + Say.speeds(table, besideLean)
-                            + ", have no readings and lie next to cells that were measured lean",
+                            + ": no readings, and right beside what was measured lean",
                     "Ride those next, gently and with the added fuel in; until then don't hold the engine there",
                     besideLean,
                     List.of()));
@@ -56,9 +56,9 @@ final class NotRidden implements Rule {
                     "high-load-not-ridden",
                     Caution.Level.CHECK,
                     none ? "High load never ridden" : "High load partly unridden",
-                    (none ? "None of the " + all + " cells" : unridden.size() + " of " + all + " cells")
-                            + " at high load " + (none ? "has" : "have no") + " readings, "
-                            + Say.speeds(table, unridden) + ": their figures come from neighbours or physics only",
+                    "No readings in " + (none ? "any of the " + all : unridden.size() + " of " + all)
+                            + " cells at high load, " + Say.speeds(table, unridden)
+                            + ": what they hold comes from neighbours or physics only",
                     "Ride them on a dynamometer or closed course before the engine is loaded there for long",
                     unridden,
                     List.of()));

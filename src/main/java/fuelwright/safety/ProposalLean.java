@@ -104,7 +104,7 @@ final class ProposalLean implements Rule {
         if (!isHigh(d, cell)) {
             return after > target + d.limits.of(Limit.LIGHT_LOAD_EXCESS) ? Place.LIGHT_LOAD : null;
         }
-        return after > d.limits.leanest(target) || Double.isNaN(after) ? Place.BEYOND_LIMIT : Place.HIGH_LOAD;
+        return after > d.limitAt(cell.cell()) || Double.isNaN(after) ? Place.BEYOND_LIMIT : Place.HIGH_LOAD;
     }
 
     private static boolean isHigh(Dossier d, CellProposal cell) {
@@ -118,7 +118,7 @@ final class ProposalLean implements Rule {
                 + Say.cell(d.fuel, worst.cell()) + " stays " + Say.percent(worst.leftLeanPercent()) + " lean, lambda "
                 + Say.lambda(after) + " for a target of " + Say.lambda(d.targetAt(worst.cell()))
                 + (place == Place.BEYOND_LIMIT
-                        ? ", limit " + Say.lambda(d.limits.leanest(d.targetAt(worst.cell())))
+                        ? ", limit " + Say.lambda(d.limitAt(worst.cell()))
                         : "");
         return new Caution(cause.rule, place.level, cause.title, what, cause.todo, numbers(cells), List.of());
     }

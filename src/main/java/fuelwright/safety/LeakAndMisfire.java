@@ -1,0 +1,193 @@
+package fuelwright.safety;
+
+import fuelwright.airflow.Machine;
+import fuelwright.table.Axis;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.TreeSet;
+
+/**
+ * Readings that mean a fault rather than a mixture. A misfire leaves its oxygen unused and reads lean, in bursts; a leak ahead of the
+ * sensor draws in air and reads lean where little flows (both common practice, no source). Enriching into either is wrong.
+ */
+final class LeakAndMisfire implements Rule {
+
+    private static final double BURST_LAMBDA = 0.10;
+    private static final double BACK_LAMBDA = 0.04;
+    private static final double BURST_S = 0.8;
+    private static final double STEADY_PERCENT = 6;
+    private static final double STEADY_S = 0.8;
+    private static final double AFTER_OVERRUN_S = 2.0;
+    private static final int BURSTS = 5;
+    private static final double BURSTS_A_MINUTE = 0.5;
+
+    private static final double LOW_FLOW_SHARE = 0.15;
+    private static final double HIGH_FLOW_SHARE = 0.5;
+    private static final double LEAK_LOG = 0.08;
+    private static final double FINE_LOG = 0.04;
+    private static final int LEAST_ROWS = 60;
+
+    @Override
+    public List<Caution> judge(Dossier d) {
+        List<Caution> out = new ArrayList<>();
+        for (int r = 0; r < d.rides(); r++) {
+            for (int s = 0; s < d.ride(r).mixtures().size(); s++) {
+                misfire(d, r, s, out);
+            }
+        }
+        if (d.fuel.load().kind() == Axis.Kind.MANIFOLD_PRESSURE || !isBodyChanged(d)) {
+            for (int r = 0; r < d.rides(); r++) {
+                leak(d, r, out);
+            }
+        }
+        return out;
+    }
+
+    /** A bigger body makes a throttle-indexed table lean at small openings by itself: then a leak can't be told. */
+    private static boolean isBodyChanged(Dossier d) {
+        Machine machine = d.file.machine();
+        return machine.before().isPresent()
+                && machine.after().isPresent()
+                && machine.after().get().boreMm() > 1.01 * machine.before().get().boreMm();
+    }
+
+    private static void misfire(Dossier d, int r, int s, List<Caution> out) {
+        RideRows rows = d.rows(r);
+        double[] lambda = rows.mixture(s);
+        List<Caution.Moment> moments = new ArrayList<>();
+        TreeSet<Integer> cells = new TreeSet<>();
+        double lastOverrun = Double.NEGATIVE_INFINITY;
+        int before = -1;
+        for (int i = 0; i < rows.size; i++) {
+            if (rows.isOverrun(i)) {
+                lastOverrun = rows.timeS[i];
+            }
+            if (!(lambda[i] > 0)) {
+                continue;
+            }
+            boolean jumps = before >= 0
+                    && lambda[i] - lambda[before] > BURST_LAMBDA
+                    && rows.timeS[i] - rows.timeS[before] < BURST_S / 2;
+            if (jumps && rows.timeS[i] - lastOverrun > AFTER_OVERRUN_S && rows.isRunning(i)) {
+                int end = endOfBurst(rows, lambda, before, i);
+                if (end > i && isSteady(rows, i, end)) {
+                    moments.add(rows.moment(r, i, end, highest(lambda, i, end)));
+                    cells.add(d.nearestCell(rows.speedRpm[i], rows.load[i]));
+                    i = end;
+                }
+            }
+            before = isNearly(rows, before, i) ? before : i;
+        }
+        double minutes = rows.seconds(rows::isRunning) / 60;
+        if (moments.size() >= BURSTS && moments.size() >= BURSTS_A_MINUTE * minutes) {
+            moments.sort((a, b) -> Double.compare(b.worst(), a.worst()));
+            out.add(new Caution(
+                    "misfire",
+                    Caution.Level.CHECK,
+                    "Looks like misfire",
+                    String.format(
+                            Locale.ROOT,
+                            "%d short lean bursts at steady throttle in %s, %.1f a minute, up to lambda %.2f: unused oxygen reads lean",
+                            moments.size(),
+                            rows.ride.name(),
+                            moments.size() / minutes,
+                            moments.get(0).worst()),
+                    "Look at plugs, coils, leads and gaps before adding fuel there",
+                    cells,
+                    moments));
+        }
+    }
+
+    /** The level before a jump is the one a fifth of a second back: a smeared edge mustn't pass as many small steps. */
+    private static boolean isNearly(RideRows rows, int before, int now) {
+        return before >= 0 && rows.timeS[now] - rows.timeS[before] < 0.2 && now - before < 8;
+    }
+
+    private static int endOfBurst(RideRows rows, double[] lambda, int before, int start) {
+        for (int k = start + 1; k < rows.size && rows.timeS[k] - rows.timeS[start] <= BURST_S; k++) {
+            if (lambda[k] - lambda[before] < BACK_LAMBDA) {
+                return k;
+            }
+        }
+        return start;
+    }
+
+    private static boolean isSteady(RideRows rows, int start, int end) {
+        double[] load = Double.isNaN(rows.throttlePercent[start]) ? rows.pressureKpa : rows.throttlePercent;
+        double least = load[start];
+        double most = load[start];
+        for (int k = end; k >= 0 && rows.timeS[start] - rows.timeS[k] < STEADY_S; k--) {
+            least = Math.min(least, load[k]);
+            most = Math.max(most, load[k]);
+        }
+        return most - least < STEADY_PERCENT;
+    }
+
+    private static double highest(double[] lambda, int from, int to) {
+        double most = 0;
+        for (int i = from; i <= to; i++) {
+            most = lambda[i] > most ? lambda[i] : most;
+        }
+        return most;
+    }
+
+    private static void leak(Dossier d, int r, List<Caution> out) {
+        RideRows rows = d.rows(r);
+        if (rows.ride.mixtures().isEmpty()) {
+            return;
+        }
+        double[] lambda = rows.mixture(0);
+        boolean byThrottle = d.target.load().kind() == Axis.Kind.THROTTLE;
+        double[] flow = new double[rows.size];
+        double most = 0;
+        for (int i = 0; i < rows.size; i++) {
+            boolean counts = rows.isEvidence(i) && lambda[i] > 0;
+            flow[i] = counts ? d.flow.gramsPerSecond(rows.speedRpm[i], rows.load[i]) : Double.NaN;
+            most = flow[i] > most ? flow[i] : most;
+        }
+        double[] low = new double[rows.size];
+        double[] high = new double[rows.size];
+        int lows = 0;
+        int highs = 0;
+        for (int i = 0; i < rows.size; i++) {
+            double target =
+                    d.target.value(rows.speedRpm[i], byThrottle ? rows.throttlePercent[i] : rows.pressureKpa[i]);
+            double y = Math.log(lambda[i] / target);
+            if (Double.isNaN(flow[i]) || Double.isNaN(y)) {
+                continue;
+            }
+            if (flow[i] < LOW_FLOW_SHARE * most) {
+                low[lows++] = y;
+            } else if (flow[i] > HIGH_FLOW_SHARE * most) {
+                high[highs++] = y;
+            }
+        }
+        if (lows < LEAST_ROWS || highs < LEAST_ROWS) {
+            return;
+        }
+        double atLow = median(low, lows);
+        double atHigh = median(high, highs);
+        if (atLow > LEAK_LOG && Math.abs(atHigh) < FINE_LOG) {
+            out.add(new Caution(
+                    "leak",
+                    Caution.Level.CHECK,
+                    "Lean only where little flows",
+                    String.format(
+                            Locale.ROOT,
+                            "In %s the mixture reads %.0f %% lean at small flow and is fine at large flow: a leak ahead of the sensor does that",
+                            rows.ride.name(),
+                            100 * Math.expm1(atLow)),
+                    "Look for an exhaust or intake leak before adding fuel at light load",
+                    new TreeSet<>(),
+                    List.of()));
+        }
+    }
+
+    private static double median(double[] values, int count) {
+        double[] sorted = Arrays.copyOf(values, count);
+        Arrays.sort(sorted);
+        return sorted[count / 2];
+    }
+}

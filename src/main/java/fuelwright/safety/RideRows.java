@@ -1,0 +1,101 @@
+package fuelwright.safety;
+
+import fuelwright.ride.Channel;
+import fuelwright.ride.Column;
+import fuelwright.ride.Ride;
+import fuelwright.ride.Role;
+import fuelwright.screen.Screen;
+import fuelwright.screen.ScreenedRide;
+import fuelwright.table.Axis;
+import java.util.Arrays;
+
+/** A ride's rows as the rules on sensors and conditions look at them. A channel that wasn't logged is NaN throughout. */
+final class RideRows {
+
+    private static final double CLOSED_PERCENT = 2;
+    private static final double OVERRUN_KPA = 40;
+    private static final double OVERRUN_RPM = 1200;
+    private static final double RUNNING_RPM = 500;
+    private static final double GAP_S = 1.0;
+
+    final Ride ride;
+    final int size;
+    final double[] timeS;
+    final double[] speedRpm;
+    final double[] throttlePercent;
+    final double[] pressureKpa;
+    final double[] load;
+    private final ScreenedRide screened;
+    private final double closedPercent;
+
+    RideRows(ScreenedRide screened, Axis.Kind loadKind) {
+        this.screened = screened;
+        ride = screened.ride();
+        size = ride.size();
+        timeS = ride.timeS().toArray();
+        speedRpm = values(Role.ENGINE_SPEED);
+        throttlePercent = values(Role.THROTTLE);
+        pressureKpa = values(Role.MANIFOLD_PRESSURE);
+        load = loadKind == Axis.Kind.THROTTLE ? throttlePercent : pressureKpa;
+        closedPercent = Arrays.stream(throttlePercent).filter(Double::isFinite).min().orElse(0) + CLOSED_PERCENT;
+    }
+
+    /** A role's values; NaN throughout where there is no such channel. */
+    double[] values(Role role) {
+        return ride.channel(role).map(Channel::values).map(Column::toArray).orElseGet(() -> {
+            double[] none = new double[size];
+            Arrays.fill(none, Double.NaN);
+            return none;
+        });
+    }
+
+    double[] mixture(int sensor) {
+        return ride.mixtures().get(sensor).values().toArray();
+    }
+
+    boolean isRunning(int row) {
+        return speedRpm[row] >= RUNNING_RPM;
+    }
+
+    /** Throttle closed well above idle, or the manifold nearly empty where there is no throttle. */
+    boolean isOverrun(int row) {
+        boolean closed = Double.isNaN(throttlePercent[row])
+                ? pressureKpa[row] < OVERRUN_KPA
+                : throttlePercent[row] <= closedPercent;
+        return closed && speedRpm[row] > OVERRUN_RPM;
+    }
+
+    boolean isEvidence(int row) {
+        return screened.counts(row);
+    }
+
+    boolean isScreened(int row, Screen screen) {
+        return screened.reason(row).filter(screen::equals).isPresent();
+    }
+
+    /** Time that a row stands for, s: up to the next row, nothing over a gap. */
+    double stepS(int row) {
+        double step = row + 1 < size ? timeS[row + 1] - timeS[row] : 0;
+        return step > 0 && step <= GAP_S ? step : 0;
+    }
+
+    /** Time of the rows that fulfil a condition, s. */
+    double seconds(java.util.function.IntPredicate condition) {
+        double sum = 0;
+        for (int i = 0; i < size; i++) {
+            sum += condition.test(i) ? stepS(i) : 0;
+        }
+        return sum;
+    }
+
+    Caution.Moment moment(int rideIndex, int from, int to, double worst) {
+        return new Caution.Moment(
+                rideIndex,
+                ride.name(),
+                timeS[from],
+                Math.max(0, timeS[to] - timeS[from]),
+                worst,
+                speedRpm[from],
+                load[from]);
+    }
+}

@@ -1,0 +1,216 @@
+package fuelwright.safety;
+
+import fuelwright.ride.Ride;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.TreeSet;
+
+/** Whether each mixture sensor can be believed: frozen, at its end, blind to a fuel cut, slow. */
+final class SensorHealth implements Rule {
+
+    private static final double MOVED_SPEED_SHARE = 0.1;
+    private static final double MOVED_THROTTLE_PERCENT = 10;
+    private static final double MOVED_PRESSURE_KPA = 10;
+    private static final double MUCH_SHARE = 0.2;
+    private static final double PEGGED_SHARE = 0.05;
+    private static final double BLIND_SHARE = 0.5;
+    private static final double RICH_END = 0.70;
+    private static final double FREE_AIR_LAMBDA = 1.2;
+    private static final double CUT_S = 1.5;
+    private static final int CUTS = 3;
+
+    @Override
+    public List<Caution> judge(Dossier d) {
+        List<Caution> out = new ArrayList<>();
+        for (int r = 0; r < d.rides(); r++) {
+            for (int s = 0; s < d.ride(r).mixtures().size(); s++) {
+                RideRows rows = d.rows(r);
+                double[] lambda = rows.mixture(s);
+                frozen(d, r, s, rows, lambda, out);
+                pegged(d, r, s, rows, lambda, out);
+                freeAir(d, r, s, rows, lambda, out);
+            }
+        }
+        slow(d, out);
+        return out;
+    }
+
+    private static String name(Ride ride, int sensor) {
+        return ride.mixtures().size() > 1
+                ? ride.mixtures().get(sensor).heading() + " in " + ride.name()
+                : "The mixture reading in " + ride.name();
+    }
+
+    private static void frozen(
+            Dossier d, int r, int s, RideRows rows, double[] lambda, List<Caution> out) {
+        double limit = d.limits.of(Limit.SENSOR_FROZEN);
+        double most = Arrays.stream(lambda).filter(Double::isFinite).max().orElse(0);
+        double least = Arrays.stream(lambda).filter(Double::isFinite).min().orElse(0);
+        double running = rows.seconds(rows::isRunning);
+        double total = 0;
+        double underLoad = 0;
+        List<Caution.Moment> moments = new ArrayList<>();
+        int start = 0;
+        int last = 0;
+        for (int i = 1; i <= lambda.length; i++) {
+            boolean same = i < lambda.length && (Double.isNaN(lambda[i]) || lambda[i] == lambda[start]);
+            if (same) {
+                last = i;
+                continue;
+            }
+            boolean atEnd = lambda[start] == most || lambda[start] == least;
+            double length = rows.timeS[last] - rows.timeS[start];
+            if (last > start && length >= limit && !(atEnd && most > least) && moved(rows, start, last)) {
+                total += length;
+                for (int k = start; k < last; k++) {
+                    underLoad += d.isHighLoad(r, rows.speedRpm[k], rows.throttlePercent[k], rows.pressureKpa[k])
+                            ? rows.stepS(k)
+                            : 0;
+                }
+                moments.add(rows.moment(r, start, last, lambda[start]));
+            }
+            start = i;
+            last = i;
+        }
+        if (moments.isEmpty()) {
+            return;
+        }
+        moments.sort((a, b) -> Double.compare(b.lengthS(), a.lengthS()));
+        boolean stop = underLoad >= d.limits.of(Limit.LEAN_FOR) || total > MUCH_SHARE * running;
+        out.add(new Caution(
+                "sensor-frozen",
+                stop ? Caution.Level.STOP : Caution.Level.CHECK,
+                "Sensor frozen",
+                name(rows.ride, s) + " stood still for " + Say.seconds(total) + " while the engine moved, "
+                        + (underLoad > 0 ? Say.seconds(underLoad) + " of it at high load" : "none of it at high load")
+                        + ": what was burnt then isn't known",
+                "See to the sensor, its heater and its wiring, and ride again",
+                new TreeSet<>(),
+                moments));
+    }
+
+    private static boolean moved(RideRows rows, int from, int to) {
+        return range(rows.speedRpm, from, to) > MOVED_SPEED_SHARE * rows.speedRpm[from]
+                || range(rows.throttlePercent, from, to) > MOVED_THROTTLE_PERCENT
+                || range(rows.pressureKpa, from, to) > MOVED_PRESSURE_KPA;
+    }
+
+    private static double range(double[] values, int from, int to) {
+        double least = Double.POSITIVE_INFINITY;
+        double most = Double.NEGATIVE_INFINITY;
+        for (int i = from; i <= to; i++) {
+            if (!Double.isNaN(values[i])) {
+                least = Math.min(least, values[i]);
+                most = Math.max(most, values[i]);
+            }
+        }
+        return most - least;
+    }
+
+    private static void pegged(
+            Dossier d, int r, int s, RideRows rows, double[] lambda, List<Caution> out) {
+        double top = d.limits.of(Limit.SENSOR_TOP);
+        FuelCutTimes cuts = FuelCutTimes.of(rows.ride);
+        double clearing = d.limits.of(Limit.FUEL_CUT_CLEARING);
+        double lastCut = Double.NEGATIVE_INFINITY;
+        double all = 0;
+        double lean = 0;
+        double rich = 0;
+        boolean warming = true;
+        for (int i = 0; i < lambda.length; i++) {
+            if (rows.isOverrun(i) || cuts.at(rows.timeS[i])) {
+                lastCut = rows.timeS[i];
+            }
+            warming &= !(lambda[i] < top) && rows.timeS[i] - rows.timeS[0] < LeanScan.WARMING_S;
+            if (!rows.isRunning(i) || Double.isNaN(lambda[i]) || warming || rows.timeS[i] - lastCut < clearing) {
+                continue;
+            }
+            double step = rows.stepS(i);
+            all += step;
+            lean += lambda[i] >= top ? step : 0;
+            rich += lambda[i] <= RICH_END ? step : 0;
+        }
+        if (all > 0 && lean + rich >= PEGGED_SHARE * all) {
+            boolean blind = lean + rich >= BLIND_SHARE * all;
+            boolean atLean = lean >= rich;
+            out.add(new Caution(
+                    "sensor-at-its-end",
+                    blind ? Caution.Level.STOP : Caution.Level.CHECK,
+                    blind ? "The sensor sees nothing" : "The sensor is at its end",
+                    name(rows.ride, s) + " is at its " + (atLean ? "lean" : "rich") + " end for "
+                            + Say.percent(100 * (lean + rich) / all)
+                            + " of the time with fuel on: how far beyond isn't known",
+                    atLean
+                            ? "See to sensor, heater, wiring and scale first; then look for an air leak or missing fuel"
+                            : "See to sensor and scale; then look for too much fuel",
+                    new TreeSet<>(),
+                    List.of()));
+        }
+    }
+
+    /** During a fuel cut the exhaust is air: a sensor that doesn't show it is slow, mis-scaled, or the flag is wrong. */
+    private static void freeAir(
+            Dossier d, int r, int s, RideRows rows, double[] lambda, List<Caution> out) {
+        FuelCutTimes cuts = FuelCutTimes.of(rows.ride);
+        int seen = 0;
+        int blind = 0;
+        double highest = 0;
+        int row = 0;
+        for (int c = 0; c < cuts.size(); c++) {
+            if (cuts.endS(c) - cuts.startS(c) < CUT_S) {
+                continue;
+            }
+            double most = Double.NaN;
+            while (row < lambda.length && rows.timeS[row] < cuts.startS(c)) {
+                row++;
+            }
+            for (int i = row; i < lambda.length && rows.timeS[i] <= cuts.endS(c) + 1; i++) {
+                most = Double.isNaN(most) || lambda[i] > most ? lambda[i] : most;
+            }
+            if (!Double.isNaN(most)) {
+                seen++;
+                blind += most < FREE_AIR_LAMBDA ? 1 : 0;
+                highest = Math.max(highest, most);
+            }
+        }
+        if (seen >= CUTS && blind > BLIND_SHARE * seen) {
+            out.add(new Caution(
+                    "sensor-blind-to-fuel-cut",
+                    Caution.Level.CHECK,
+                    "No free air at fuel cut",
+                    String.format(
+                            Locale.ROOT,
+                            "%s stays below lambda %.1f in %d of %d fuel cuts of %.1f s or more, though the exhaust is air then",
+                            name(rows.ride, s),
+                            FREE_AIR_LAMBDA,
+                            blind,
+                            seen,
+                            CUT_S),
+                    "Check the sensor in free air and the scale of its output before believing a figure",
+                    new TreeSet<>(),
+                    List.of()));
+        }
+    }
+
+    private static void slow(Dossier d, List<Caution> out) {
+        if (d.estimate().isEmpty() || !d.estimate().get().sensor().identified()) {
+            return;
+        }
+        double lagS = d.sensor.lagS();
+        if (lagS > d.limits.of(Limit.SENSOR_SLOW)) {
+            out.add(new Caution(
+                    "sensor-slow",
+                    Caution.Level.CHECK,
+                    "Sensor slow",
+                    String.format(
+                            Locale.ROOT,
+                            "The rides say that the sensor takes %.2f s for 63 %% of a step; 0.05 to 0.10 s is usual. Short lean moments stay hidden",
+                            lagS),
+                    "See to the sensor's age, heater and place, or to a filter in the logger",
+                    new TreeSet<>(),
+                    List.of()));
+        }
+    }
+}

@@ -1,0 +1,142 @@
+package fuelwright.safety;
+
+import fuelwright.ride.Ride;
+import fuelwright.table.Axis;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.TreeSet;
+
+/** Readings held against each other: two sensors, the same cells early and late, and what one sensor can't see. */
+final class SensorsCompared implements Rule {
+
+    private static final int LEAST_ROWS = 100;
+    private static final int LEAST_IN_CELL = 5;
+    private static final int LEAST_CELLS = 4;
+    private static final double AGREEING_SHARE = 0.75;
+
+    @Override
+    public List<Caution> judge(Dossier d) {
+        List<Caution> out = new ArrayList<>();
+        boolean single = false;
+        for (int r = 0; r < d.rides(); r++) {
+            Ride ride = d.ride(r);
+            single |= ride.mixtures().size() == 1;
+            for (int s = 1; s < ride.mixtures().size(); s++) {
+                apart(d, r, s, out);
+            }
+            if (!ride.mixtures().isEmpty()) {
+                drift(d, r, out);
+            }
+        }
+        if (single) {
+            out.add(new Caution(
+                    "one-sensor",
+                    Caution.Level.NOTE,
+                    "One sensor sees a mean",
+                    "One sensor shows the mean of the cylinders before it: one lean cylinder among them stays hidden",
+                    "Where the engine has more than one cylinder, look at the plugs or measure each pipe by itself",
+                    new TreeSet<>(),
+                    List.of()));
+        }
+        return out;
+    }
+
+    private static void apart(Dossier d, int r, int s, List<Caution> out) {
+        RideRows rows = d.rows(r);
+        double[] first = rows.mixture(0);
+        double[] other = rows.mixture(s);
+        double sum = 0;
+        int n = 0;
+        for (int i = 0; i < rows.size; i++) {
+            boolean both = first[i] > 0 && other[i] > 0 && rows.isRunning(i) && !rows.isOverrun(i);
+            if (both && first[i] < d.limits.of(Limit.SENSOR_TOP) && other[i] < d.limits.of(Limit.SENSOR_TOP)) {
+                sum += Math.log(other[i] / first[i]);
+                n++;
+            }
+        }
+        double percent = 100 * Math.expm1(sum / Math.max(1, n));
+        if (n < LEAST_ROWS || Math.abs(percent) <= d.limits.of(Limit.SENSORS_APART)) {
+            return;
+        }
+        String a = rows.ride.mixtures().get(0).heading();
+        String b = rows.ride.mixtures().get(s).heading();
+        out.add(new Caution(
+                "sensors-apart",
+                Caution.Level.CHECK,
+                "Two sensors disagree",
+                String.format(
+                        Locale.ROOT,
+                        "In %s %s reads %.1f %% leaner than %s on the whole",
+                        rows.ride.name(),
+                        percent > 0 ? b : a,
+                        Math.abs(percent),
+                        percent > 0 ? a : b),
+                "Swap the sensors: if the difference goes with the sensor it is the sensor, if it stays it is the cylinder",
+                new TreeSet<>(),
+                List.of()));
+    }
+
+    /** The same cells in the first and the last third of a ride. Trims would hide or fake it, so a ride with trims isn't judged. */
+    private static void drift(Dossier d, int r, List<Caution> out) {
+        RideRows rows = d.rows(r);
+        if (rows.ride.hasTrims() || rows.size == 0) {
+            return;
+        }
+        double[] lambda = rows.mixture(0);
+        int cells = d.fuel.cells();
+        double[][] sums = new double[2][cells];
+        int[][] counts = new int[2][cells];
+        double start = rows.timeS[0];
+        double length = rows.timeS[rows.size - 1] - start;
+        boolean byThrottle = d.target.load().kind() == Axis.Kind.THROTTLE;
+        for (int i = 0; i < rows.size; i++) {
+            double share = (rows.timeS[i] - start) / length;
+            if (!rows.isEvidence(i) || share > 1 / 3.0 && share < 2 / 3.0) {
+                continue;
+            }
+            double target =
+                    d.target.value(rows.speedRpm[i], byThrottle ? rows.throttlePercent[i] : rows.pressureKpa[i]);
+            double y = Math.log(lambda[i] / target);
+            if (!Double.isNaN(y)) {
+                int part = share <= 1 / 3.0 ? 0 : 1;
+                int cell = d.nearestCell(rows.speedRpm[i], rows.load[i]);
+                sums[part][cell] += y;
+                counts[part][cell]++;
+            }
+        }
+        double sum = 0;
+        double weights = 0;
+        int compared = 0;
+        int up = 0;
+        for (int c = 0; c < cells; c++) {
+            if (counts[0][c] >= LEAST_IN_CELL && counts[1][c] >= LEAST_IN_CELL) {
+                double difference = sums[1][c] / counts[1][c] - sums[0][c] / counts[0][c];
+                double weight = Math.min(counts[0][c], counts[1][c]);
+                sum += weight * difference;
+                weights += weight;
+                compared++;
+                up += difference > 0 ? 1 : 0;
+            }
+        }
+        double percent = 100 * Math.expm1(sum / Math.max(1, weights));
+        double agreeing = Math.max(up, compared - up) / (double) Math.max(1, compared);
+        if (compared >= LEAST_CELLS
+                && agreeing >= AGREEING_SHARE
+                && Math.abs(percent) > d.limits.of(Limit.DRIFT)) {
+            out.add(new Caution(
+                    "reading-drifts",
+                    Caution.Level.CHECK,
+                    "The reading drifts",
+                    String.format(
+                            Locale.ROOT,
+                            "In %s the same cells read %.1f %% %s in the last third of the ride than in the first",
+                            rows.ride.name(),
+                            Math.abs(percent),
+                            percent > 0 ? "leaner" : "richer"),
+                    "Look for what changed: sensor, fuel pressure, heat; judge early and late parts by themselves",
+                    new TreeSet<>(),
+                    List.of()));
+        }
+    }
+}

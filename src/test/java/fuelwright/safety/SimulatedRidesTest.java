@@ -1,0 +1,193 @@
+package fuelwright.safety;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import fuelwright.simulated.ControlUnit;
+import fuelwright.simulated.Grid;
+import fuelwright.simulated.Machine;
+import fuelwright.simulated.MachineTables;
+import fuelwright.simulated.Recorder;
+import fuelwright.simulated.RideFlaws;
+import fuelwright.simulated.RideProfile;
+import fuelwright.simulated.SimulatedMachines;
+import fuelwright.simulated.SimulatedRide;
+import fuelwright.simulated.Simulation;
+import fuelwright.simulated.TableFlaw;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.UnaryOperator;
+import org.junit.jupiter.api.Test;
+
+/** Rides simulated by code that shares nothing with the program: quiet where nothing is wrong, loud where something was planted. */
+class SimulatedRidesTest {
+
+    private static final RideProfile ROAD = RideProfile.road(6);
+    private static final RideProfile PULLS = RideProfile.dyno(100.0, 60.0, 100.0, 100.0);
+
+    private static final MachineTables TWIN = new MachineTables(SimulatedMachines.vTwin720());
+    private static final Grid RIGHT = TWIN.truth();
+
+    @Test
+    void noStopOnAnyCleanRide() {
+        List<String> stops = new ArrayList<>();
+        for (Machine machine : SimulatedMachines.all()) {
+            if (machine.cylinderShare().isEmpty()) {
+                MachineTables tables = new MachineTables(machine);
+                Grid right = tables.truth();
+                RideProfile profile = stops.size() % 2 == 0 ? ROAD : PULLS;
+                CaseFile file =
+                        SimulatedCases.of(tables, right, List.of(Simulation.ride(tables, right, profile, 11)), false);
+                for (Caution caution : Judge.judge(file)) {
+                    System.out.println(machine.name() + " | " + caution.rule() + " | " + caution.sentence());
+                    if (caution.isStop()) {
+                        stops.add(machine.name() + ": " + caution.sentence());
+                    }
+                }
+            }
+        }
+        assertEquals(List.of(), stops);
+    }
+
+    private static CaseFile twin(Grid table, RideProfile profile) {
+        return SimulatedCases.of(TWIN, table, List.of(Simulation.ride(TWIN, table, profile, 5)), false);
+    }
+
+    private static CaseFile machine(Machine machine, RideProfile profile) {
+        MachineTables tables = new MachineTables(machine);
+        Grid right = tables.truth();
+        return SimulatedCases.of(tables, right, List.of(Simulation.ride(tables, right, profile, 5)), false);
+    }
+
+    private static void assertFound(String rule, Caution.Level level, CaseFile file) {
+        List<Caution> all = Judge.judge(file);
+        all.forEach(c -> System.out.println("planted " + rule + " | " + c.rule() + " | " + c.sentence()));
+        assertTrue(all.stream().anyMatch(c -> c.rule().equals(rule) && c.level() == level), rule + " in " + all);
+    }
+
+    @Test
+    void starvationAtHighFlow() {
+        RideFlaws flaws = RideFlaws.NONE.withStarvation(new RideFlaws.Starvation(30, 0.06));
+        assertFound("fuel-supply-fading", Caution.Level.STOP, twin(RIGHT, PULLS.with(flaws)));
+    }
+
+    @Test
+    void leanHoleInTheTable() {
+        Grid hole = TWIN.spoilt(RIGHT, new TableFlaw(0, 0.125, 5500, 7000, 80, 100), 3);
+        assertFound("lean-under-load", Caution.Level.STOP, twin(hole, PULLS));
+    }
+
+    @Test
+    void theOldTableUnderBiggerBodies() {
+        assertFound("lean-under-load", Caution.Level.STOP, twin(TWIN.old(3), ROAD));
+    }
+
+    @Test
+    void frozenSensor() {
+        assertFound(
+                "sensor-frozen", Caution.Level.STOP, twin(RIGHT, ROAD.with(RideFlaws.NONE.withFrozen(100, 200))));
+    }
+
+    @Test
+    void injectorAtItsLimit() {
+        Machine small = SimulatedMachines.vTwin720()
+                .withUnit(u -> new ControlUnit(
+                        u.index(), u.fuel(), u.deadTimeMs(), 0.68 * u.injectorGPerS(), u.loop(), u.tipInShare()));
+        assertFound("injector-duty", Caution.Level.STOP, machine(small, PULLS));
+    }
+
+    @Test
+    void highLoadNeverRidden() {
+        assertFound("high-load-not-ridden", Caution.Level.CHECK, twin(RIGHT, ROAD.sparse(10, 0.5)));
+    }
+
+    @Test
+    void misfire() {
+        assertFound("misfire", Caution.Level.CHECK, twin(RIGHT, ROAD.with(RideFlaws.NONE.withMisfires(4))));
+    }
+
+    @Test
+    void exhaustLeak() {
+        Machine leaking = SimulatedMachines.vTwin720()
+                .withUnit(u -> u.with(ControlUnit.Index.PRESSURE))
+                .withExhaust(e -> e.withLeak(0.6));
+        Machine byPressure = SimulatedMachines.all().stream()
+                .filter(m -> m.name().contains("pressure-indexed"))
+                .findFirst()
+                .orElseThrow()
+                .withExhaust(e -> e.withLeak(0.6));
+        assertTrue(leaking.exhaust().leakGPerS() > 0);
+        assertFound("leak", Caution.Level.CHECK, machine(byPressure, ROAD));
+    }
+
+    @Test
+    void oneLeanCylinderOfTwoWithASensorEach() {
+        Machine lean = SimulatedMachines.all().stream()
+                .filter(m -> m.name().contains("a sensor for each cylinder"))
+                .findFirst()
+                .orElseThrow();
+        CaseFile file = machine(lean, PULLS);
+        assertFound("sensors-apart", Caution.Level.CHECK, file);
+    }
+
+    @Test
+    void mostlyCold() {
+        assertFound("mostly-cold", Caution.Level.CHECK, twin(RIGHT, RideProfile.road(3).cold(5)));
+    }
+
+    private static CaseFile rewritten(UnaryOperator<double[]> row) {
+        SimulatedRide ride = Simulation.ride(TWIN, RIGHT, ROAD, 5);
+        return SimulatedCases.rewritten(TWIN, RIGHT, ride, row);
+    }
+
+    @Test
+    void mixtureThatIsNoLambda() {
+        assertFound("mixture-unit", Caution.Level.STOP, rewritten(r -> {
+            r[4] *= 14.7;
+            return r;
+        }));
+    }
+
+    @Test
+    void mixtureUpsideDown() {
+        assertFound("mixture-upside-down", Caution.Level.STOP, rewritten(r -> {
+            r[4] = 1 / r[4];
+            return r;
+        }));
+    }
+
+    @Test
+    void clockInMillisecondsTakenForSeconds() {
+        assertFound("time-unit", Caution.Level.STOP, rewritten(r -> {
+            r[0] *= 1000;
+            return r;
+        }));
+    }
+
+    @Test
+    void clockInMinutesTakenForSeconds() {
+        assertFound("time-unit", Caution.Level.STOP, rewritten(r -> {
+            r[0] /= 60;
+            return r;
+        }));
+    }
+
+    @Test
+    void twoFaultsAtOnceAreBothFound() {
+        Grid hole = TWIN.spoilt(RIGHT, new TableFlaw(0, 0.125, 5500, 7000, 80, 100), 3);
+        CaseFile file = twin(hole, PULLS.with(RideFlaws.NONE.withMisfires(6).withFrozen(40, 50)));
+        assertFound("lean-under-load", Caution.Level.STOP, file);
+        assertFound("sensor-frozen", Caution.Level.STOP, file);
+    }
+
+    @Test
+    void recorderOfAnAfrDisplayChangesNothing() {
+        Machine afr = SimulatedMachines.vTwin720().withRecorder(r -> r.with(Recorder.Mixture.AFR));
+        assertEquals(
+                List.of(),
+                Judge.judge(machine(afr, PULLS)).stream()
+                        .filter(Caution::isStop)
+                        .map(Caution::sentence)
+                        .toList());
+    }
+}
