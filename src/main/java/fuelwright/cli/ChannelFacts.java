@@ -3,6 +3,7 @@ package fuelwright.cli;
 import fuelwright.ride.Channel;
 import fuelwright.ride.Column;
 import fuelwright.ride.Ride;
+import fuelwright.unit.Unit;
 import java.util.Arrays;
 import java.util.List;
 
@@ -20,6 +21,16 @@ record ChannelFacts(int values, double least, double most, double rateHz, int ga
 
     private static final double GAP_S = 1;
     private static final double GAP_STEPS = 5;
+
+    /** The unit that a channel's figures are in once they are read: the first of its dimension. */
+    static Unit unit(Channel channel) {
+        for (Unit unit : Unit.values()) {
+            if (unit.dimension() == channel.role().dimension()) {
+                return unit;
+            }
+        }
+        return channel.unit();
+    }
 
     static ChannelFacts of(Ride ride, Channel channel) {
         Column column = channel.values();

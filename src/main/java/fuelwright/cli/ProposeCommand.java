@@ -53,12 +53,8 @@ final class ProposeCommand implements Callable<Integer> {
             description = "smallest step of a cell that the hardware takes, in the table's own unit")
     private double step;
 
-    @Option(
-            names = "--dead-time",
-            paramLabel = "MS",
-            defaultValue = "0",
-            description = "injector dead time contained in a pulse table, ms")
-    private double deadTimeMs;
+    @Mixin
+    private DeadTimeOption deadTime;
 
     @Option(
             names = "--max-add",
@@ -115,7 +111,8 @@ final class ProposeCommand implements Callable<Integer> {
                 rides.stream().map(RideArguments::files).toList(),
                 bodies.machine(),
                 options,
-                settings);
+                settings,
+                deadTime.ms().isPresent());
         Loaded<Job> job = files.load(Progress.NONE, Cancellation.NEVER);
         return propose(spec, "propose", job, output, json);
     }
@@ -134,7 +131,6 @@ final class ProposeCommand implements Callable<Integer> {
 
     private ProposalSettings settings() {
         least("--step", step);
-        least("--dead-time", deadTimeMs);
         least("--max-add", maxAddPercent);
         if (!(maxCutPercent >= 0 && maxCutPercent < 100)) {
             throw CommandFailed.usage("--max-cut " + maxCutPercent + " must be from 0 to below 100");
@@ -142,7 +138,7 @@ final class ProposeCommand implements Callable<Integer> {
         return ProposalSettings.defaults()
                 .withCaps(maxAddPercent, maxCutPercent)
                 .withStep(step)
-                .withDeadTimeMs(deadTimeMs);
+                .withDeadTimeMs(deadTime.ms().orElse(0));
     }
 
     private static void least(String option, double value) {
