@@ -9,7 +9,8 @@ final class DeadTimeOption {
     @Option(
             names = "--dead-time",
             paramLabel = "MS",
-            description = "injector dead time contained in a pulse table, ms; 0 if it isn't contained; asked for with pulses")
+            description =
+                    "injector dead time contained in a pulse table, ms; 0 if it isn't contained; asked for with pulses")
     private Double deadTimeMs;
 
     /** Empty where the user hasn't said. */

@@ -63,7 +63,8 @@ final class EntryCheckCommand implements Callable<Integer> {
         if (!(step >= 0 && Double.isFinite(step))) {
             throw CommandFailed.usage("--step " + step + " must be at least 0");
         }
-        Loaded<CheckEntry.Outcome> loaded = CheckEntry.run(meant, typed, step, deadTime.ms(), Optional.ofNullable(target), bodies.machine());
+        Loaded<CheckEntry.Outcome> loaded =
+                CheckEntry.run(meant, typed, step, deadTime.ms(), Optional.ofNullable(target), bodies.machine());
         CheckEntry.Outcome outcome = CommandFailed.valueOf(loaded);
         int code = outcome.isStop() ? Exit.STOP : outcome.differences().isEmpty() ? Exit.DONE : Exit.DIFFERENCE;
         PrintWriter out = spec.commandLine().getOut();

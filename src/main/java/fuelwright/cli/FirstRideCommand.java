@@ -63,7 +63,9 @@ final class FirstRideCommand implements Callable<Integer> {
             out.println(Json.write(map));
         } else {
             out.println(String.format(
-                    Locale.ROOT, "First-ride table: up to %.1f %% more fuel, none taken away", outcome.mostAddedPercent()));
+                    Locale.ROOT,
+                    "First-ride table: up to %.1f %% more fuel, none taken away",
+                    outcome.mostAddedPercent()));
             out.println(outcome.remark());
             out.println("Written to " + output.folder() + ": " + String.join(", ", written));
         }

@@ -52,7 +52,8 @@ final class HeatMap {
         int loads = axes.load().size();
         int width = LEFT + speeds * WIDE + 4;
         int height = 4 + loads * HIGH + BOTTOM;
-        add("<svg class=\"map\" role=\"img\" aria-label=\"%s\" viewBox=\"0 0 %d %d\" preserveAspectRatio=\"xMinYMin\" style=\"max-width:%dpx\" xmlns=\"http://www.w3.org/2000/svg\">",
+        add(
+                "<svg class=\"map\" role=\"img\" aria-label=\"%s\" viewBox=\"0 0 %d %d\" preserveAspectRatio=\"xMinYMin\" style=\"max-width:%dpx\" xmlns=\"http://www.w3.org/2000/svg\">",
                 escape(label), width, height, width);
         add(
                 "<defs><pattern id=\"%s-hatch\" width=\"7\" height=\"7\" patternUnits=\"userSpaceOnUse\" patternTransform=\"rotate(45)\">"
@@ -84,10 +85,12 @@ final class HeatMap {
             add("<rect x=\"%d\" y=\"%d\" width=\"%d\" height=\"%d\" fill=\"url(#%s-hatch)\"/>", x, y, WIDE, HIGH, id);
         }
         boolean two = !cell.below().isEmpty();
-        String halo = cell.hatched() ? " stroke=\"" + Palette.hex(cell.fill()) + "\" stroke-width=\"3\" paint-order=\"stroke\"" : "";
-        add("<text x=\"%d\" y=\"%d\" font-size=\"%s\" fill=\"%s\"%s>%s</text>",
-                x + WIDE / 2, y + (two ? 16 : 22),
- Figures.trimmed(cell.size(), 1), ink, halo, escape(cell.figure()));
+        String halo = cell.hatched()
+                ? " stroke=\"" + Palette.hex(cell.fill()) + "\" stroke-width=\"3\" paint-order=\"stroke\""
+                : "";
+        add(
+                "<text x=\"%d\" y=\"%d\" font-size=\"%s\" fill=\"%s\"%s>%s</text>",
+                x + WIDE / 2, y + (two ? 16 : 22), Figures.trimmed(cell.size(), 1), ink, halo, escape(cell.figure()));
         if (two) {
             add(
                     "<text x=\"%d\" y=\"%d\" font-size=\"10\" fill=\"%s\"%s>%s</text>",

@@ -100,17 +100,22 @@ final class ReportMaps {
         double from = least;
         double span = most > least ? most - least : 1;
         int decimals = most < 3 ? 3 : most < 30 ? 2 : 1;
-        return HeatMap.of(table, id, label + ", " + table.quantity().words() + ", " + table.quantity().unit(), cell -> {
-            double value = figure.applyAsDouble(proposal.cell(cell));
-            return new HeatMap.Cell(
-                    Palette.amount((value - from) / span),
-                    Figures.plain(value, decimals),
-                    HeatMap.FULL_SIZE,
-                    "",
-                    inferred(cell),
-                    stopped.contains(cell),
-                    tip(cell));
-        });
+        return HeatMap.of(
+                table,
+                id,
+                label + ", " + table.quantity().words() + ", "
+                        + table.quantity().unit(),
+                cell -> {
+                    double value = figure.applyAsDouble(proposal.cell(cell));
+                    return new HeatMap.Cell(
+                            Palette.amount((value - from) / span),
+                            Figures.plain(value, decimals),
+                            HeatMap.FULL_SIZE,
+                            "",
+                            inferred(cell),
+                            stopped.contains(cell),
+                            tip(cell));
+                });
     }
 
     private boolean inferred(int cell) {
