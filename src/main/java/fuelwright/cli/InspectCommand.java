@@ -79,7 +79,8 @@ final class InspectCommand implements Callable<Integer> {
                     fixed(facts.rateHz(), 1),
                     facts.gaps() == 0
                             ? "no gaps"
-                            : facts.gaps() + " gaps, longest " + fixed(facts.longestGapS(), 1) + " s",
+                            : facts.gaps() + (facts.gaps() == 1 ? " gap of " : " gaps, longest ")
+                                    + fixed(facts.longestGapS(), 1) + " s",
                     channel.remark().isEmpty() ? "" : " (" + channel.remark() + ")"));
         }
         lines.add("Would count: " + screened.kept() + " rows. Screened out:");

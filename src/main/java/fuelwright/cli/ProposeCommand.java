@@ -119,7 +119,9 @@ final class ProposeCommand implements Callable<Integer> {
 
     /** Analyses a job, writes what it hands over and says so. */
     static int propose(CommandSpec spec, String command, Loaded<Job> job, OutputOptions output, boolean json) {
-        Loaded<Analysis> analysed = Analyse.run(CommandFailed.valueOf(job), Progress.NONE, Cancellation.NEVER);
+        Job usable = CommandFailed.valueOf(job);
+        HandOver.check(output.folder(), output.replace());
+        Loaded<Analysis> analysed = Analyse.run(usable, Progress.NONE, Cancellation.NEVER);
         Analysis analysis = CommandFailed.valueOf(analysed);
         List<Issue> remarks = new ArrayList<>(job.issues());
         remarks.addAll(analysed.issues());

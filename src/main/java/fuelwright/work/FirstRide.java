@@ -17,12 +17,15 @@ import java.util.OptionalDouble;
 
 /**
  * The first-ride table: what the bore forecast says before anybody has ridden, so that the first ride isn't lean where a bigger body
- * flows more. There is no cap on adding, and nothing is ever taken away, as a forecast is no measurement. At high load doubt adds fuel: the
- * factor is {@code exp(forecast + 1.65 · uncertainty)}, elsewhere {@code exp(forecast)}; never below 1.
+ * flows more. There is no cap on adding, and nothing is ever taken away, as a forecast is no measurement. Doubt adds fuel the more, the
+ * nearer a cell is to high load: the factor is {@code exp(forecast + z · uncertainty)}, never below 1, with z from 0 at a pressure ratio
+ * of 0.5 to 1.65 (95 % one-sided, normal distribution) where load is high.
  */
 public final class FirstRide {
 
     private static final double DOUBT_AT_HIGH_LOAD = 1.65;
+    /** Pressure ratio up to which the forecast is taken as it is. */
+    private static final double LIGHT_LOAD = 0.5;
 
     private FirstRide() {}
 
@@ -99,8 +102,10 @@ public final class FirstRide {
             double load = table.loadAt(cell);
             double log = forecast.logFactor(speed, load);
             double error = forecast.logUncertainty(speed, load);
-            boolean high = highLoad.at(speed, load, Double.NaN, Double.NaN);
-            double factor = Math.exp(Math.max(0, log + (high ? DOUBT_AT_HIGH_LOAD * error : 0)));
+            double z = highLoad.at(speed, load, Double.NaN, Double.NaN)
+                    ? DOUBT_AT_HIGH_LOAD
+                    : DOUBT_AT_HIGH_LOAD * shareOfHighLoad(forecast.pressureRatio(speed, load));
+            double factor = Math.exp(Math.max(0, log + z * error));
             after[cell] = table.quantity().corrected(table.at(cell), factor, dead);
             change[cell] = 100 * (factor - 1);
             uncertainty[cell] = 100 * Math.exp(log) * error;
@@ -113,6 +118,10 @@ public final class FirstRide {
                         table.with(Quantity.UNCERTAINTY, uncertainty),
                         "From the bore alone; nobody has ridden it yet"),
                 List.of());
+    }
+
+    private static double shareOfHighLoad(double pressureRatio) {
+        return Math.min(1, Math.max(0, (pressureRatio - LIGHT_LOAD) / (HighLoad.PRESSURE_SHARE - LIGHT_LOAD)));
     }
 
     /**

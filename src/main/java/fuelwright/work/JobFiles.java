@@ -6,6 +6,7 @@ import fuelwright.issue.Issue;
 import fuelwright.issue.Loaded;
 import fuelwright.job.Job;
 import fuelwright.job.JobRide;
+import fuelwright.mixture.MixtureScale;
 import fuelwright.ride.Ride;
 import fuelwright.ride.RideOptions;
 import fuelwright.table.Table;
@@ -102,7 +103,8 @@ public record JobFiles(
                 .withFuelTable(fuel.orElseThrow())
                 .withTargetTable(wanted.orElseThrow())
                 .withRides(made)
-                .withProposal(settings);
+                .withProposal(settings)
+                .withDisplayRatio(options.afrScale().orElse(MixtureScale.USUAL_DISPLAY_RATIO));
         return Loaded.of(job, issues);
     }
 
