@@ -222,7 +222,7 @@ public final class OutputFolder {
         }
     }
 
-    private static OutputException explained(Path folder, Exception cause) {
+    static OutputException explained(Path folder, Exception cause) {
         String nothing = ". Nothing was written: ";
         String reason = cause instanceof FileSystemException f && f.getReason() != null ? f.getReason() : "";
         String said = (reason + " " + cause.getMessage()).toLowerCase(Locale.ROOT);
