@@ -3,6 +3,8 @@ package fuelwright.cli;
 import fuelwright.ride.Channel;
 import fuelwright.ride.Column;
 import fuelwright.ride.Ride;
+import fuelwright.unit.Dimension;
+import fuelwright.unit.Unit;
 import java.util.Arrays;
 import java.util.List;
 
@@ -10,7 +12,7 @@ import java.util.List;
  * What can be told of a channel at a glance.
  *
  * @param values rows with a value
- * @param least least value, in the canonical unit; NaN where there is none
+ * @param least least value, in {@link #unit}; NaN where there is none
  * @param most greatest value
  * @param rateHz one over the middle step between values; NaN where there are fewer than two
  * @param gaps steps of more than a second, and more than five times the middle one
@@ -20,6 +22,16 @@ record ChannelFacts(int values, double least, double most, double rateHz, int ga
 
     private static final double GAP_S = 1;
     private static final double GAP_STEPS = 5;
+
+    /** The unit that the figures here are in: the file's own, but lambda for a mixture. */
+    static Unit unit(Channel channel) {
+        return channel.role().isMixture() ? Unit.LAMBDA : channel.unit();
+    }
+
+    private static double shown(Channel channel, double canonical) {
+        Unit unit = unit(channel);
+        return unit.dimension() == Dimension.MIXTURE ? canonical : unit.fromCanonical(canonical);
+    }
 
     static ChannelFacts of(Ride ride, Channel channel) {
         Column column = channel.values();
@@ -40,7 +52,7 @@ record ChannelFacts(int values, double least, double most, double rateHz, int ga
             if (!column.has(row)) {
                 continue;
             }
-            double value = column.at(row);
+            double value = shown(channel, column.at(row));
             values++;
             least = Double.isNaN(least) ? value : Math.min(least, value);
             most = Double.isNaN(most) ? value : Math.max(most, value);

@@ -29,7 +29,7 @@ final class CommandFailed extends RuntimeException {
     static CommandFailed input(List<Issue> issues) {
         return input(issues.stream()
                 .filter(i -> i.severity() == Issue.Severity.ERROR)
-                .map(Issue::sentence)
+                .map(Said::sentence)
                 .distinct()
                 .collect(Collectors.joining(System.lineSeparator())));
     }

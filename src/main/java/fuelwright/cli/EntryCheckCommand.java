@@ -14,6 +14,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
@@ -48,12 +49,11 @@ final class EntryCheckCommand implements Callable<Integer> {
             description = "the target table: cells with a rich target count as high load")
     private Path target;
 
-    @Option(
-            names = "--dead-time",
-            paramLabel = "MS",
-            defaultValue = "0",
-            description = "injector dead time contained in a pulse table, ms")
-    private double deadTimeMs;
+    @Mixin
+    private DeadTimeOption deadTime;
+
+    @Mixin
+    private BodyOptions bodies;
 
     @Option(names = "--json", description = "the same as JSON")
     private boolean json;
@@ -63,10 +63,8 @@ final class EntryCheckCommand implements Callable<Integer> {
         if (!(step >= 0 && Double.isFinite(step))) {
             throw CommandFailed.usage("--step " + step + " must be at least 0");
         }
-        if (!(deadTimeMs >= 0 && Double.isFinite(deadTimeMs))) {
-            throw CommandFailed.usage("--dead-time " + deadTimeMs + " must be at least 0");
-        }
-        Loaded<CheckEntry.Outcome> loaded = CheckEntry.run(meant, typed, step, deadTimeMs, Optional.ofNullable(target));
+        Loaded<CheckEntry.Outcome> loaded =
+                CheckEntry.run(meant, typed, step, deadTime.ms(), Optional.ofNullable(target), bodies.machine());
         CheckEntry.Outcome outcome = CommandFailed.valueOf(loaded);
         int code = outcome.isStop() ? Exit.STOP : outcome.differences().isEmpty() ? Exit.DONE : Exit.DIFFERENCE;
         PrintWriter out = spec.commandLine().getOut();

@@ -1,6 +1,14 @@
 package fuelwright.cli;
 
+import fuelwright.airflow.Machine;
+import fuelwright.issue.Loaded;
+import fuelwright.work.FirstRide;
+import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -28,12 +36,40 @@ final class FirstRideCommand implements Callable<Integer> {
     @Mixin
     private BodyOptions bodies;
 
+    @Mixin
+    private DeadTimeOption deadTime;
+
     @Option(names = "--json", description = "the summary as JSON")
     private boolean json;
 
     @Override
     public Integer call() {
-        bodies.machineWithBodies();
-        throw CommandFailed.input("The bore forecast isn't there yet. Nothing was written");
+        Machine machine = bodies.machineWithBodies();
+        Loaded<FirstRide.Outcome> loaded = FirstRide.run(table, machine, deadTime.ms());
+        FirstRide.Outcome outcome = CommandFailed.valueOf(loaded);
+        List<String> written = FirstRide.write(outcome, output.folder(), output.replace()).stream()
+                .sorted()
+                .toList();
+        PrintWriter out = spec.commandLine().getOut();
+        if (json) {
+            Map<String, Object> map = new LinkedHashMap<>();
+            map.put("command", "first-ride");
+            map.put("exit", Exit.DONE);
+            map.put("mostAddedPercent", outcome.mostAddedPercent());
+            map.put("remark", outcome.remark());
+            map.put("remarks", loaded.issues().stream().map(Said::asMap).toList());
+            map.put("folder", output.folder().toString());
+            map.put("written", written);
+            out.println(Json.write(map));
+        } else {
+            out.println(String.format(
+                    Locale.ROOT,
+                    "First-ride table: up to %.1f %% more fuel, none taken away",
+                    outcome.mostAddedPercent()));
+            out.println(outcome.remark());
+            out.println("Written to " + output.folder() + ": " + String.join(", ", written));
+        }
+        Said.remarks(loaded.issues(), spec.commandLine().getErr());
+        return Exit.DONE;
     }
 }

@@ -68,19 +68,19 @@ final class InspectCommand implements Callable<Integer> {
             ChannelFacts facts = ChannelFacts.of(ride, channel);
             lines.add(String.format(
                     Locale.ROOT,
-                    "  %s: %s [%s]%s, %d values, %s to %s%s, %s Hz, %s%s",
+                    "  %s: %s [%s]%s, %d values, %s to %s, %s Hz, %s%s",
                     channel.heading(),
                     channel.role().words(),
-                    channel.unit().symbol(),
+                    ChannelFacts.unit(channel).symbol(),
                     certainty(channel),
                     facts.values(),
                     fixed(facts.least(), 2),
                     fixed(facts.most(), 2),
-                    channel.role().isMixture() ? " lambda" : "",
                     fixed(facts.rateHz(), 1),
                     facts.gaps() == 0
                             ? "no gaps"
-                            : facts.gaps() + " gaps, longest " + fixed(facts.longestGapS(), 1) + " s",
+                            : facts.gaps() + (facts.gaps() == 1 ? " gap of " : " gaps, longest ")
+                                    + fixed(facts.longestGapS(), 1) + " s",
                     channel.remark().isEmpty() ? "" : " (" + channel.remark() + ")"));
         }
         lines.add("Would count: " + screened.kept() + " rows. Screened out:");
@@ -118,7 +118,7 @@ final class InspectCommand implements Callable<Integer> {
             Map<String, Object> one = new LinkedHashMap<>();
             one.put("heading", channel.heading());
             one.put("role", channel.role().words());
-            one.put("unit", channel.unit().symbol());
+            one.put("unit", ChannelFacts.unit(channel).symbol());
             one.put(
                     "confidence",
                     channel.confidence().name().toLowerCase(Locale.ROOT).replace('_', ' '));

@@ -53,12 +53,8 @@ final class ProposeCommand implements Callable<Integer> {
             description = "smallest step of a cell that the hardware takes, in the table's own unit")
     private double step;
 
-    @Option(
-            names = "--dead-time",
-            paramLabel = "MS",
-            defaultValue = "0",
-            description = "injector dead time contained in a pulse table, ms")
-    private double deadTimeMs;
+    @Mixin
+    private DeadTimeOption deadTime;
 
     @Option(
             names = "--max-add",
@@ -115,14 +111,17 @@ final class ProposeCommand implements Callable<Integer> {
                 rides.stream().map(RideArguments::files).toList(),
                 bodies.machine(),
                 options,
-                settings);
+                settings,
+                deadTime.ms().isPresent());
         Loaded<Job> job = files.load(Progress.NONE, Cancellation.NEVER);
         return propose(spec, "propose", job, output, json);
     }
 
     /** Analyses a job, writes what it hands over and says so. */
     static int propose(CommandSpec spec, String command, Loaded<Job> job, OutputOptions output, boolean json) {
-        Loaded<Analysis> analysed = Analyse.run(CommandFailed.valueOf(job), Progress.NONE, Cancellation.NEVER);
+        Job usable = CommandFailed.valueOf(job);
+        HandOver.check(output.folder(), output.replace());
+        Loaded<Analysis> analysed = Analyse.run(usable, Progress.NONE, Cancellation.NEVER);
         Analysis analysis = CommandFailed.valueOf(analysed);
         List<Issue> remarks = new ArrayList<>(job.issues());
         remarks.addAll(analysed.issues());
@@ -134,7 +133,6 @@ final class ProposeCommand implements Callable<Integer> {
 
     private ProposalSettings settings() {
         least("--step", step);
-        least("--dead-time", deadTimeMs);
         least("--max-add", maxAddPercent);
         if (!(maxCutPercent >= 0 && maxCutPercent < 100)) {
             throw CommandFailed.usage("--max-cut " + maxCutPercent + " must be from 0 to below 100");
@@ -142,7 +140,7 @@ final class ProposeCommand implements Callable<Integer> {
         return ProposalSettings.defaults()
                 .withCaps(maxAddPercent, maxCutPercent)
                 .withStep(step)
-                .withDeadTimeMs(deadTimeMs);
+                .withDeadTimeMs(deadTime.ms().orElse(0));
     }
 
     private static void least(String option, double value) {

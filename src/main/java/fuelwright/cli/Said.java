@@ -27,8 +27,17 @@ final class Said {
         cautions.stream().filter(Caution::isStop).forEach(c -> err.println(c.sentence() + " " + c.todo()));
     }
 
+    /** One line: place, what, what to do. */
+    static String sentence(Issue issue) {
+        String todo = issue.todo().isEmpty()
+                ? ""
+                : issue.todo().substring(0, 1).toUpperCase(Locale.ROOT)
+                        + issue.todo().substring(1);
+        return new Issue(issue.severity(), issue.file(), issue.line(), issue.column(), issue.what(), todo).sentence();
+    }
+
     private static String line(Issue issue) {
-        return (issue.severity() == Issue.Severity.WARNING ? "Look · " : "Note · ") + issue.sentence();
+        return (issue.severity() == Issue.Severity.WARNING ? "Look · " : "Note · ") + sentence(issue);
     }
 
     static Map<String, Object> asMap(Caution caution) {

@@ -6,6 +6,7 @@ import fuelwright.table.Table;
 import fuelwright.table.TableWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.function.IntToDoubleFunction;
 
@@ -22,6 +23,10 @@ public final class Exports {
     public static final String READINGS = "readings.csv";
     public static final String CAUTIONS = "cautions.csv";
     public static final String REPORT = "report.html";
+
+    /** The names of all files. */
+    public static final List<String> NAMES =
+            List.of(CAUTIONS, REPORT, READINGS, UNCERTAINTY, SHORTFALL, CHANGE, CORRECTED);
 
     private static final int DECIMALS = 4;
     private static final double LEAST_READINGS = 1e-4;

@@ -16,18 +16,22 @@ final class HeatMap {
      *
      * @param fill 24-bit colour
      * @param figure what stands in it
+     * @param size how big it is, in units of which a cell is 46 wide
      * @param below a smaller figure below, may be empty
      * @param hatched whether nobody rode it
      * @param framed whether a Stop caution concerns it
      * @param tip what it says when pointed at
      */
-    record Cell(int fill, String figure, String below, boolean hatched, boolean framed, String tip) {}
+    record Cell(int fill, String figure, double size, String below, boolean hatched, boolean framed, String tip) {}
 
     private static final int WIDE = 46;
     private static final int HIGH = 34;
     private static final int LEFT = 58;
     private static final int BOTTOM = 40;
-    private static final int MARK = 9;
+    private static final int MARK = 12;
+
+    /** The size of a sure figure. */
+    static final double FULL_SIZE = 13;
 
     private final StringBuilder svg = new StringBuilder();
 
@@ -49,7 +53,7 @@ final class HeatMap {
         int width = LEFT + speeds * WIDE + 4;
         int height = 4 + loads * HIGH + BOTTOM;
         add(
-                "<svg class=\"map\" role=\"img\" aria-label=\"%s\" viewBox=\"0 0 %d %d\" style=\"max-width:%dpx\" xmlns=\"http://www.w3.org/2000/svg\">",
+                "<svg class=\"map\" role=\"img\" aria-label=\"%s\" viewBox=\"0 0 %d %d\" preserveAspectRatio=\"xMinYMin\" style=\"max-width:%dpx\" xmlns=\"http://www.w3.org/2000/svg\">",
                 escape(label), width, height, width);
         add(
                 "<defs><pattern id=\"%s-hatch\" width=\"7\" height=\"7\" patternUnits=\"userSpaceOnUse\" patternTransform=\"rotate(45)\">"
@@ -85,8 +89,8 @@ final class HeatMap {
                 ? " stroke=\"" + Palette.hex(cell.fill()) + "\" stroke-width=\"3\" paint-order=\"stroke\""
                 : "";
         add(
-                "<text x=\"%d\" y=\"%d\" font-size=\"13\" fill=\"%s\"%s>%s</text>",
-                x + WIDE / 2, y + (two ? 16 : 22), ink, halo, escape(cell.figure()));
+                "<text x=\"%d\" y=\"%d\" font-size=\"%s\" fill=\"%s\"%s>%s</text>",
+                x + WIDE / 2, y + (two ? 16 : 22), Figures.trimmed(cell.size(), 1), ink, halo, escape(cell.figure()));
         if (two) {
             add(
                     "<text x=\"%d\" y=\"%d\" font-size=\"10\" fill=\"%s\"%s>%s</text>",

@@ -46,12 +46,9 @@ public final class OutputFolder {
             }
         }
         try {
+            check(folder, List.copyOf(files.keySet()), replace);
             if (Files.isDirectory(target)) {
-                refuseToOverwrite(folder, target, files, replace);
                 intoExisting(target.toRealPath(), files);
-            } else if (Files.exists(target, LinkOption.NOFOLLOW_LINKS)) {
-                throw new OutputException(
-                        Why.WRONG_KIND, folder + " is a file, not a folder. Give another --out folder", null);
             } else {
                 asNew(target, files);
             }
@@ -62,15 +59,34 @@ public final class OutputFolder {
         }
     }
 
-    private static void refuseToOverwrite(Path shown, Path target, Map<String, byte[]> files, boolean replace)
+    /**
+     * Whether a {@link #write} of files of these names would be refused at once; so that long work isn't done in vain.
+     *
+     * @throws OutputException as {@code write} would
+     */
+    public static void check(Path folder, List<String> names, boolean replace) throws OutputException {
+        Path target = folder.toAbsolutePath().normalize();
+        if (Files.isDirectory(target)) {
+            refuseToOverwrite(folder, target, names, replace);
+        } else if (Files.exists(target, LinkOption.NOFOLLOW_LINKS)) {
+            throw notAFolder(folder);
+        }
+    }
+
+    private static OutputException notAFolder(Path folder) {
+        return new OutputException(
+                Why.WRONG_KIND, folder + " is a file, not a folder. Nothing was written: give another folder", null);
+    }
+
+    private static void refuseToOverwrite(Path shown, Path target, List<String> names, boolean replace)
             throws OutputException {
         List<String> there = new ArrayList<>();
-        for (String name : files.keySet()) {
+        for (String name : names) {
             Path file = target.resolve(name);
             if (Files.isDirectory(file, LinkOption.NOFOLLOW_LINKS)) {
                 throw new OutputException(
                         Why.WRONG_KIND,
-                        shown.resolve(name) + " is a folder. Move it away or give another folder",
+                        shown.resolve(name) + " is a folder. Nothing was written: move it away or give another folder",
                         null);
             }
             if (Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
@@ -206,7 +222,7 @@ public final class OutputFolder {
         }
     }
 
-    private static OutputException explained(Path folder, Exception cause) {
+    static OutputException explained(Path folder, Exception cause) {
         String nothing = ". Nothing was written: ";
         String reason = cause instanceof FileSystemException f && f.getReason() != null ? f.getReason() : "";
         String said = (reason + " " + cause.getMessage()).toLowerCase(Locale.ROOT);

@@ -16,6 +16,8 @@ final class ReportMaps {
     private static final int[] RANGES = {10, 20, 40};
     /** Uncertainty at which a fill is palest, %. */
     private static final double VERY_UNSURE_PERCENT = 12;
+    /** How much smaller the least sure figure is. */
+    private static final double LEAST_SMALLER = 2.5;
 
     private final Proposal proposal;
     private final Estimate estimate;
@@ -53,6 +55,7 @@ final class ReportMaps {
             return new HeatMap.Cell(
                     Palette.change(c.changePercent() / range, 1 - unsure / VERY_UNSURE_PERCENT),
                     Figures.signed(c.changePercent(), 1),
+                    HeatMap.FULL_SIZE - Math.min(LEAST_SMALLER, LEAST_SMALLER * unsure / VERY_UNSURE_PERCENT),
                     "± " + Figures.plain(unsure, unsure < 9.95 ? 1 : 0),
                     inferred(cell),
                     stopped.contains(cell),
@@ -79,6 +82,7 @@ final class ReportMaps {
             return new HeatMap.Cell(
                     n > 0 ? Palette.amount(Math.log1p(n) / scale) : 0xffffff,
                     n > 0 ? Figures.plain(n, n < 9.95 ? 1 : 0) : "–",
+                    HeatMap.FULL_SIZE,
                     "",
                     inferred(cell),
                     stopped.contains(cell),
@@ -106,6 +110,7 @@ final class ReportMaps {
                     return new HeatMap.Cell(
                             Palette.amount((value - from) / span),
                             Figures.plain(value, decimals),
+                            HeatMap.FULL_SIZE,
                             "",
                             inferred(cell),
                             stopped.contains(cell),

@@ -1,6 +1,7 @@
 package fuelwright.work;
 
 import fuelwright.airflow.HighLoad;
+import fuelwright.airflow.Machine;
 import fuelwright.handover.EntryCheck;
 import fuelwright.handover.EntryDifference;
 import fuelwright.issue.Issue;
@@ -13,6 +14,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** Compares what was typed into the hardware with the table that was handed over. */
 public final class CheckEntry {
@@ -40,9 +42,12 @@ public final class CheckEntry {
 
     /**
      * @param step the hardware's step, in the table's own unit; 0: any difference counts
+     * @param deadTimeMs injector dead time contained in pulses; empty where not known, which only a pulse table minds
      * @param target where it is given, cells with a rich target count as high load too
+     * @param machine what high load is judged by, as far as it is known
      */
-    public static Loaded<Outcome> run(Path meant, Path typed, double step, double deadTimeMs, Optional<Path> target) {
+    public static Loaded<Outcome> run(
+            Path meant, Path typed, double step, OptionalDouble deadTimeMs, Optional<Path> target, Machine machine) {
         Loaded<Table> wanted = OpenTable.read(meant);
         Loaded<Table> got = OpenTable.read(typed);
         Optional<Loaded<Table>> mixture = target.map(OpenTable::target);
@@ -51,14 +56,20 @@ public final class CheckEntry {
         mixture.ifPresent(m -> issues.addAll(m.issues()));
         if (wanted.value().isPresent() && got.value().isPresent()) {
             whyNot(meant, wanted.value().get(), typed, got.value().get()).ifPresent(issues::add);
+            issues.addAll(FuelCells.objections(name(meant), wanted.value().get(), deadTimeMs));
         }
         if (issues.stream().anyMatch(i -> i.severity() == Issue.Severity.ERROR)) {
             return Loaded.refused(issues);
         }
         Table table = wanted.value().orElseThrow();
         Optional<Table> asked = mixture.flatMap(Loaded::value);
+        HighLoad rule = HighLoad.of(machine);
         List<EntryDifference> differences = EntryCheck.compare(
-                table, got.value().orElseThrow(), step, deadTimeMs, cell -> isHighLoad(table, cell, asked));
+                table,
+                got.value().orElseThrow(),
+                step,
+                deadTimeMs.orElse(0),
+                cell -> isHighLoad(rule, table, cell, asked));
         return Loaded.of(new Outcome(table, differences, asked), issues);
     }
 
@@ -68,35 +79,39 @@ public final class CheckEntry {
         }
         if (meant.quantity() != typed.quantity()) {
             return Optional.of(Issue.error(
-                    typedFile.toString(),
+                    name(typedFile),
                     0,
                     0,
-                    "this table holds " + typed.quantity().words() + ", but " + meantFile + " holds "
+                    "this table holds " + typed.quantity().words() + ", but " + name(meantFile) + " holds "
                             + meant.quantity().words(),
                     "Give two tables of the same quantity"));
         }
         if (!meant.sameAxes(typed)) {
             return Optional.of(Issue.error(
-                    typedFile.toString(),
+                    name(typedFile),
                     0,
                     0,
-                    "its breakpoints aren't those of " + meantFile,
+                    "its breakpoints aren't those of " + name(meantFile),
                     "Export the table for the hardware's own breakpoints, or correct them in the file"));
         }
         return Optional.of(Issue.error(
-                meantFile.toString(),
+                name(meantFile),
                 0,
                 0,
                 "a table of " + meant.quantity().words() + " is nothing that one types into the hardware",
                 "Give the corrected table, the change table or the target table"));
     }
 
-    /** By the table's own axis, as no machine is known here, and by the target where there is one. */
-    private static boolean isHighLoad(Table table, int cell, Optional<Table> target) {
+    private static String name(Path file) {
+        return String.valueOf(file.getFileName());
+    }
+
+    /** By what is known of the machine, and by the target where there is one. */
+    private static boolean isHighLoad(HighLoad rule, Table table, int cell, Optional<Table> target) {
         double load = table.loadAt(cell);
-        boolean byAxis = table.load().kind() == Axis.Kind.THROTTLE
-                ? load >= HighLoad.THROTTLE_PERCENT
-                : load >= HighLoad.PRESSURE_SHARE * HighLoad.STANDARD_BAROMETER_KPA;
+        boolean throttle = table.load().kind() == Axis.Kind.THROTTLE;
+        boolean byAxis =
+                rule.at(table.speedAt(cell), throttle ? load : Double.NaN, throttle ? Double.NaN : load, Double.NaN);
         boolean byTarget = target.filter(t -> t.load().kind() == table.load().kind())
                 .filter(t -> lambda(t, table.speedAt(cell), load) <= PROTECTING_LAMBDA)
                 .isPresent();

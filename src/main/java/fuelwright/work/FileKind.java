@@ -27,7 +27,7 @@ final class FileKind {
             return Optional.empty();
         }
         return Optional.of(Issue.error(
-                file.toString(),
+                String.valueOf(file.getFileName()),
                 0,
                 0,
                 "this is a ride, but it was given as the " + as,
@@ -41,7 +41,7 @@ final class FileKind {
         }
         Optional<Table> table = TableReader.read(file).value();
         return table.map(t -> Issue.error(
-                file.toString(),
+                String.valueOf(file.getFileName()),
                 0,
                 0,
                 "this is a table (" + t.quantity().words() + "), but it was given as a ride",
@@ -57,8 +57,8 @@ final class FileKind {
         String todo = quantity.isMixture()
                 ? "Target and fuel table are swapped, or the target was given twice: give the fuel table here"
                 : "Give the table that the control unit holds";
-        return Optional.of(
-                Issue.error(file.toString(), 0, 0, "this table holds " + quantity.words() + ", not fuel", todo));
+        return Optional.of(Issue.error(
+                String.valueOf(file.getFileName()), 0, 0, "this table holds " + quantity.words() + ", not fuel", todo));
     }
 
     /** Why a table can't be the target table: it holds something else. */
@@ -71,7 +71,11 @@ final class FileKind {
                 ? "Target and fuel table are swapped, or the fuel table was given twice: give the table of lambda or AFR here"
                 : "Give a table of lambda or AFR";
         return Optional.of(Issue.error(
-                file.toString(), 0, 0, "this table holds " + quantity.words() + ", not a target mixture", todo));
+                String.valueOf(file.getFileName()),
+                0,
+                0,
+                "this table holds " + quantity.words() + ", not a target mixture",
+                todo));
     }
 
     private static boolean looksLikeRide(Path file) throws IOException {

@@ -35,11 +35,28 @@ public final class HandOver {
         return write(Exports.files(of(analysis)), folder, replace);
     }
 
+    /**
+     * Whether {@link #write} would be refused at once, so that nothing is worked out in vain.
+     *
+     * @throws WorkException as {@code write} would
+     */
+    public static void check(Path folder, boolean replace) {
+        try {
+            OutputFolder.check(folder, Exports.NAMES, replace);
+        } catch (OutputException e) {
+            throw wrapped(e);
+        }
+    }
+
+    private static WorkException wrapped(OutputException e) {
+        return new WorkException(e.getMessage(), e.why() == OutputException.Why.EXISTS, e);
+    }
+
     static List<String> write(Map<String, byte[]> files, Path folder, boolean replace) {
         try {
             OutputFolder.write(folder, files, replace);
         } catch (OutputException e) {
-            throw new WorkException(e.getMessage(), e.why() == OutputException.Why.EXISTS, e);
+            throw wrapped(e);
         }
         return List.copyOf(files.keySet());
     }

@@ -6,6 +6,7 @@ import fuelwright.issue.Issue;
 import fuelwright.issue.Loaded;
 import fuelwright.job.Job;
 import fuelwright.job.JobRide;
+import fuelwright.mixture.MixtureScale;
 import fuelwright.ride.Ride;
 import fuelwright.ride.RideOptions;
 import fuelwright.table.Table;
@@ -14,6 +15,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * The files and settings that a job is put together from.
@@ -25,6 +27,7 @@ import java.util.Optional;
  * @param machine what is known of engine and change
  * @param options how the rides are to be read
  * @param settings rules of the proposal
+ * @param deadTimeTold whether the dead time among them was told, not merely left at 0
  */
 public record JobFiles(
         String name,
@@ -33,7 +36,8 @@ public record JobFiles(
         List<RideFiles> rides,
         Machine machine,
         RideOptions options,
-        ProposalSettings settings) {
+        ProposalSettings settings,
+        boolean deadTimeTold) {
 
     /**
      * One ride's files.
@@ -62,12 +66,13 @@ public record JobFiles(
     public Loaded<Job> load(Progress progress, Cancellation cancellation) {
         List<Issue> issues = new ArrayList<>();
         Optional<Table> fuel = keep(OpenTable.fuel(table), issues);
+        fuel.ifPresent(t -> issues.addAll(FuelCells.objections(nameOf(table), t, deadTimeMs())));
         Optional<Table> wanted = keep(OpenTable.target(target), issues);
         List<JobRide> made = new ArrayList<>();
         for (RideFiles files : rides) {
             if (files.secondLogger().isPresent()) {
                 issues.add(Issue.error(
-                        files.secondLogger().get().toString(),
+                        nameOf(files.secondLogger().get()),
                         0,
                         0,
                         "a ride from two loggers can't be put together yet",
@@ -80,7 +85,7 @@ public record JobFiles(
                     && madeWith.isPresent()
                     && fuel.get().quantity() != madeWith.get().quantity()) {
                 issues.add(Issue.error(
-                        files.madeWith().get().toString(),
+                        nameOf(files.madeWith().get()),
                         0,
                         0,
                         "this table holds " + madeWith.get().quantity().words() + ", the fuel table "
@@ -98,8 +103,17 @@ public record JobFiles(
                 .withFuelTable(fuel.orElseThrow())
                 .withTargetTable(wanted.orElseThrow())
                 .withRides(made)
-                .withProposal(settings);
+                .withProposal(settings)
+                .withDisplayRatio(options.afrScale().orElse(MixtureScale.USUAL_DISPLAY_RATIO));
         return Loaded.of(job, issues);
+    }
+
+    private OptionalDouble deadTimeMs() {
+        return deadTimeTold ? OptionalDouble.of(settings.deadTimeMs()) : OptionalDouble.empty();
+    }
+
+    private static String nameOf(Path file) {
+        return String.valueOf(file.getFileName());
     }
 
     private static <T> Optional<T> keep(Loaded<T> loaded, List<Issue> issues) {

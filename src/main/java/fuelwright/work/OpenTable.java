@@ -61,7 +61,7 @@ public final class OpenTable {
         List<Issue> issues = new ArrayList<>(loaded.issues());
         for (String caution : StopNotes.carriedBy(loaded.value().get())) {
             issues.add(Issue.warning(
-                    file.toString(),
+                    String.valueOf(file.getFileName()),
                     0,
                     0,
                     "this table was written while a caution stood (" + caution + ")",

@@ -58,7 +58,8 @@ public final class SampleJob {
                             rides,
                             MACHINE,
                             RideOptions.defaults(),
-                            ProposalSettings.defaults())
+                            ProposalSettings.defaults(),
+                            false)
                     .load(Progress.NONE, Cancellation.NEVER);
         } catch (IOException e) {
             throw new WorkException(

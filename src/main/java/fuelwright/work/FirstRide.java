@@ -1,0 +1,139 @@
+package fuelwright.work;
+
+import fuelwright.airflow.BoreForecast;
+import fuelwright.airflow.HighLoad;
+import fuelwright.airflow.Machine;
+import fuelwright.handover.ForecastFiles;
+import fuelwright.issue.Issue;
+import fuelwright.issue.Loaded;
+import fuelwright.table.Axis;
+import fuelwright.table.Quantity;
+import fuelwright.table.Table;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.OptionalDouble;
+
+/**
+ * The first-ride table: what the bore forecast says before anybody has ridden, so that the first ride isn't lean where a bigger body
+ * flows more. There is no cap on adding, and nothing is ever taken away, as a forecast is no measurement. Doubt adds fuel the more, the
+ * nearer a cell is to high load: the factor is {@code exp(forecast + z · uncertainty)}, never below 1, with z from 0 at a pressure ratio
+ * of 0.5 to 1.65 (95 % one-sided, normal distribution) where load is high.
+ */
+public final class FirstRide {
+
+    private static final double DOUBT_AT_HIGH_LOAD = 1.65;
+    /** Pressure ratio up to which the forecast is taken as it is. */
+    private static final double LIGHT_LOAD = 0.5;
+
+    private FirstRide() {}
+
+    /**
+     * @param before the table that was forecast from
+     * @param after the first-ride table
+     * @param change change of delivered fuel, %
+     * @param uncertainty standard error of the forecast, %
+     * @param remark one sentence on what the forecast did
+     */
+    public record Outcome(Table before, Table after, Table change, Table uncertainty, String remark) {
+        public Outcome {
+            Objects.requireNonNull(before, "before");
+            Objects.requireNonNull(after, "after");
+            Objects.requireNonNull(change, "change");
+            Objects.requireNonNull(uncertainty, "uncertainty");
+            Objects.requireNonNull(remark, "remark");
+        }
+
+        /** Most fuel added to a cell, %. */
+        public double mostAddedPercent() {
+            double most = 0;
+            for (int cell = 0; cell < change.cells(); cell++) {
+                most = Math.max(most, change.at(cell));
+            }
+            return most;
+        }
+    }
+
+    /** As {@link #of}, from a file. */
+    public static Loaded<Outcome> run(Path file, Machine machine, OptionalDouble deadTimeMs) {
+        Loaded<Table> loaded = OpenTable.fuel(file);
+        if (loaded.value().isEmpty()) {
+            return Loaded.refused(loaded.issues());
+        }
+        Loaded<Outcome> outcome =
+                of(String.valueOf(file.getFileName()), loaded.value().get(), machine, deadTimeMs);
+        List<Issue> issues = new ArrayList<>(loaded.issues());
+        issues.addAll(outcome.issues());
+        return new Loaded<>(outcome.value(), issues);
+    }
+
+    /**
+     * @param name the table's name as the user knows it
+     * @param table a fuel table
+     * @param machine with displacement and both bodies
+     * @param deadTimeMs injector dead time contained in pulses; empty where not known, which only a pulse table minds
+     */
+    public static Loaded<Outcome> of(String name, Table table, Machine machine, OptionalDouble deadTimeMs) {
+        List<Issue> objections = FuelCells.objections(name, table, deadTimeMs);
+        if (!objections.isEmpty()) {
+            return Loaded.refused(objections);
+        }
+        if (table.load().kind() == Axis.Kind.MANIFOLD_PRESSURE) {
+            double[] nothing = new double[table.cells()];
+            return Loaded.of(
+                    new Outcome(
+                            table,
+                            table,
+                            table.with(Quantity.CHANGE, nothing),
+                            table.with(Quantity.UNCERTAINTY, nothing.clone()),
+                            BoreForecast.WHY_PRESSURE_TABLES_KEEP),
+                    List.of());
+        }
+        BoreForecast forecast = BoreForecast.of(machine)
+                .orElseThrow(() -> new IllegalArgumentException("machine " + machine + " must have a body change"));
+        HighLoad highLoad = HighLoad.of(machine);
+        double dead = deadTimeMs.orElse(0);
+        double[] after = new double[table.cells()];
+        double[] change = new double[table.cells()];
+        double[] uncertainty = new double[table.cells()];
+        for (int cell = 0; cell < table.cells(); cell++) {
+            double speed = table.speedAt(cell);
+            double load = table.loadAt(cell);
+            double log = forecast.logFactor(speed, load);
+            double error = forecast.logUncertainty(speed, load);
+            double z = highLoad.at(speed, load, Double.NaN, Double.NaN)
+                    ? DOUBT_AT_HIGH_LOAD
+                    : DOUBT_AT_HIGH_LOAD * shareOfHighLoad(forecast.pressureRatio(speed, load));
+            double factor = Math.exp(Math.max(0, log + z * error));
+            after[cell] = table.quantity().corrected(table.at(cell), factor, dead);
+            change[cell] = 100 * (factor - 1);
+            uncertainty[cell] = 100 * Math.exp(log) * error;
+        }
+        return Loaded.of(
+                new Outcome(
+                        table,
+                        table.withValues(after),
+                        table.with(Quantity.CHANGE, change),
+                        table.with(Quantity.UNCERTAINTY, uncertainty),
+                        "From the bore alone; nobody has ridden it yet"),
+                List.of());
+    }
+
+    private static double shareOfHighLoad(double pressureRatio) {
+        return Math.min(1, Math.max(0, (pressureRatio - LIGHT_LOAD) / (HighLoad.PRESSURE_SHARE - LIGHT_LOAD)));
+    }
+
+    /**
+     * Writes the table, its change and its uncertainty, whole or not at all.
+     *
+     * @return the names of the files written
+     * @throws WorkException if nothing could be written
+     */
+    public static List<String> write(Outcome outcome, Path folder, boolean replace) {
+        return HandOver.write(
+                ForecastFiles.of(outcome.after(), outcome.change(), outcome.uncertainty(), outcome.remark()),
+                folder,
+                replace);
+    }
+}
