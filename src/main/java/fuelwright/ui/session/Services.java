@@ -29,7 +29,7 @@ public interface Services {
     /**
      * Writes the whole output folder, or nothing.
      *
-     * @return the files written
+     * @return the names of the files written
      */
-    List<Path> export(Analysis analysis, Path folder, boolean replace) throws IOException;
+    List<String> export(Analysis analysis, Path folder, boolean replace) throws IOException;
 }

@@ -132,7 +132,7 @@ public final class Session {
     }
 
     /** Writes the output folder. */
-    public void export(Path folder, boolean replace, java.util.function.Consumer<List<Path>> done) {
+    public void export(Path folder, boolean replace, java.util.function.Consumer<List<String>> done) {
         Analysis what = analysis.get();
         run(
                 "export",
