@@ -1,16 +1,21 @@
 package fuelwright.ui;
 
+import fuelwright.handover.StopNotes;
 import fuelwright.issue.Loaded;
 import fuelwright.job.Job;
 import fuelwright.ride.Ride;
+import fuelwright.ride.RideOptions;
 import fuelwright.table.Table;
-import fuelwright.table.TableReader;
 import fuelwright.table.TableWriter;
 import fuelwright.ui.session.Services;
 import fuelwright.work.Analyse;
 import fuelwright.work.Analysis;
 import fuelwright.work.Cancellation;
+import fuelwright.work.HandOver;
+import fuelwright.work.OpenRide;
+import fuelwright.work.OpenTable;
 import fuelwright.work.Progress;
+import fuelwright.work.SampleJob;
 import java.nio.file.Path;
 import java.util.List;
 
@@ -19,7 +24,7 @@ final class WorkServices implements Services {
 
     @Override
     public Loaded<Job> sample() {
-        return Loaded.of(Job.empty(), List.of());
+        return SampleJob.load();
     }
 
     @Override
@@ -29,21 +34,21 @@ final class WorkServices implements Services {
 
     @Override
     public Loaded<Ride> readRide(Path file, Progress progress, Cancellation cancellation) {
-        throw new IllegalStateException("rides can't be read yet");
+        return OpenRide.read(file, RideOptions.defaults(), progress, cancellation);
     }
 
     @Override
-    public Loaded<Table> readTable(Path file) {
-        return TableReader.read(file);
+    public Loaded<Table> readTable(Path file, boolean target) {
+        return target ? OpenTable.target(file) : OpenTable.fuel(file);
     }
 
     @Override
     public String tableText(Analysis analysis) {
-        return TableWriter.write(analysis.proposal().corrected());
+        return TableWriter.write(StopNotes.on(analysis.proposal().corrected(), analysis.cautions()));
     }
 
     @Override
     public List<String> export(Analysis analysis, Path folder, boolean replace) {
-        throw new IllegalStateException("nothing can be written yet");
+        return HandOver.write(analysis, folder, replace);
     }
 }

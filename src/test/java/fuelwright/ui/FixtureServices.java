@@ -32,7 +32,7 @@ public final class FixtureServices implements Services {
     }
 
     @Override
-    public Loaded<Table> readTable(Path file) {
+    public Loaded<Table> readTable(Path file, boolean target) {
         return TableReader.read(file);
     }
 

@@ -10,7 +10,7 @@ import javafx.scene.layout.VBox;
 /** The selected caution: what was found, what to do, where and when. */
 final class CautionPane {
 
-    private static final int MOST_MOMENTS = 12;
+    private static final int MOST_MOMENTS = 6;
 
     private final CautionsModel model;
     private final VBox box = new VBox(12);
@@ -53,6 +53,10 @@ final class CautionPane {
         if (!caution.moments().isEmpty()) {
             VBox when = new VBox(4, Parts.label(Words.of("cautions.when"), "section"));
             caution.moments().stream().limit(MOST_MOMENTS).forEach(m -> when.getChildren().add(moment(m)));
+            int more = caution.moments().size() - MOST_MOMENTS;
+            if (more > 0) {
+                when.getChildren().add(Parts.text(Words.of("issues.more", more), "muted"));
+            }
             box.getChildren().add(when);
         }
         box.getChildren().add(Parts.text(Words.of("cautions.levels"), "muted", "small"));

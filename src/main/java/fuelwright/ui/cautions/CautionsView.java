@@ -65,7 +65,8 @@ public final class CautionsView implements StagePane {
         String sign = caution.level() == Caution.Level.STOP ? "! " : caution.level() == Caution.Level.CHECK ? "? " : "";
         Label level = Parts.label(sign + caution.level().words(), "level");
         level.getStyleClass().add(caution.level().name().toLowerCase(Locale.ROOT));
-        level.setMinWidth(64);
+        level.setMinWidth(72);
+        level.setPrefWidth(72);
         level.setAlignment(javafx.geometry.Pos.CENTER);
         return level;
     }

@@ -63,7 +63,10 @@ final class MomentTrace {
     private Trace trace(JobRide ride, boolean afr) {
         Trace all = RideTrace.of(
                 ride.ride(), Optional.empty(), model.session().job().targetTable(), afr);
-        List<Lane> lanes = all.lanes().size() > 3 ? all.lanes().subList(0, 3) : all.lanes();
+        List<Lane> lanes = all.lanes().stream()
+                .filter(lane -> lane.target().isPresent() || !lane.unit().equals("kPa"))
+                .map(lane -> lane.target().isPresent() ? lane.tall(2) : lane)
+                .toList();
         return new Trace(all.clock(), lanes, all.screenedOut(), all.reason());
     }
 }

@@ -9,6 +9,7 @@ import fuelwright.ui.session.Mixture;
 import fuelwright.ui.session.Session;
 import fuelwright.ui.session.TableWords;
 import fuelwright.ui.theme.Figures;
+import fuelwright.ui.theme.Parts;
 import fuelwright.ui.theme.Words;
 import fuelwright.work.Analysis;
 import java.util.ArrayList;
@@ -135,7 +136,7 @@ public final class EvidenceModel {
         for (Screen screen : Screen.values()) {
             long count = analysis.screened().stream().mapToLong(s -> s.count(screen)).sum();
             if (count > 0) {
-                all.add(new Fact(screen.words(), Figures.count(count)));
+                all.add(new Fact(Parts.capital(screen.words()), Figures.count(count)));
             }
         }
         return all;

@@ -16,6 +16,7 @@ import fuelwright.work.Analysis;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
@@ -69,7 +70,7 @@ public final class HandoverModel {
             boolean stop = analysis.stops().stream().anyMatch(s -> s.cells().contains(c.cell()));
             cells.add(new HeatCell(
                     after,
-                    changed ? "(" + before + ")" : "",
+                    "",
                     changed
                             ? Colours.mix(palette.card(), palette.role("accent-soft"), CHANGED_TINT)
                             : palette.card(),
@@ -86,6 +87,24 @@ public final class HandoverModel {
                 TableWords.axisTitle(table.speed()),
                 TableWords.axisTitle(table.load()),
                 cells);
+    }
+
+    /** A cell as it is typed. */
+    public record Typed(String place, String before, String after) {}
+
+    /** The selected cell; empty where none is. */
+    public Optional<Typed> selected() {
+        Analysis analysis = session.analysis();
+        int cell = session.cellProperty().get();
+        if (analysis == null || cell < 0 || cell >= analysis.proposal().cells().size()) {
+            return Optional.empty();
+        }
+        Table table = analysis.proposal().corrected();
+        CellProposal c = analysis.proposal().cell(cell);
+        return Optional.of(new Typed(
+                TableWords.cell(table, cell),
+                TableWords.figure(table, c.before()),
+                Figures.plain(c.after(), TableWords.decimals(table))));
     }
 
     /** Whether a table may go out now: there is one, and no Stop caution is unread. */

@@ -98,8 +98,13 @@ public final class HandoverView implements StagePane {
     }
 
     private VBox explain() {
+        VBox selected = new VBox(4);
+        model.session().cellProperty().addListener((p, old, now) -> selected(selected));
+        model.mapProperty().addListener((p, old, now) -> selected(selected));
+        selected(selected);
         VBox box = new VBox(
                 12,
+                selected,
                 new VBox(
                         4,
                         Parts.label(Words.of("handover.after.title"), "section"),
@@ -112,6 +117,16 @@ public final class HandoverView implements StagePane {
                         Parts.text(Words.of("handover.files"), "muted")));
         box.getStyleClass().add("explanation-inner");
         return box;
+    }
+
+    private void selected(VBox box) {
+        box.getChildren().clear();
+        model.selected().ifPresent(cell -> box.getChildren()
+                .addAll(
+                        Parts.text(cell.place(), "section"),
+                        Parts.label(cell.after(), "big-figure"),
+                        Parts.text(Words.of("handover.cell.before", cell.before()), "muted")));
+        Parts.show(box, !box.getChildren().isEmpty());
     }
 
     @Override

@@ -56,7 +56,8 @@ public final class MachineView implements StagePane {
 
     private VBox bodies() {
         GridPane grid = grid(5);
-        grid.getColumnConstraints().get(0).setPercentWidth(14);
+        grid.getColumnConstraints().get(0).setPercentWidth(12);
+        grid.getColumnConstraints().stream().skip(1).forEach(c -> c.setPercentWidth(22));
         MachineForm.Field[] all = MachineForm.Field.values();
         for (int i = 0; i < 4; i++) {
             Label head = Parts.text(Words.of(all[MachineForm.Field.BORE_BEFORE.ordinal() + i].key()), "field-name");
@@ -78,8 +79,9 @@ public final class MachineView implements StagePane {
     }
 
     private VBox checks() {
-        VBox list = new VBox(10);
-        for (String check : CHECKS) {
+        GridPane list = grid(2);
+        for (int i = 0; i < CHECKS.length; i++) {
+            String check = CHECKS[i];
             CheckBox box = new CheckBox();
             box.setAccessibleText(Words.of("machine.check." + check));
             Label words = Parts.text(Words.of("machine.check." + check), "strong");
@@ -90,7 +92,7 @@ public final class MachineView implements StagePane {
             var row = Parts.row(10, box, text);
             row.setAlignment(Pos.TOP_LEFT);
             javafx.scene.layout.HBox.setHgrow(text, Priority.ALWAYS);
-            list.getChildren().add(row);
+            list.add(row, i % 2, i / 2);
         }
         return card("machine.checks", list);
     }

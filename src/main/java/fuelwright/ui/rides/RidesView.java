@@ -27,7 +27,7 @@ public final class RidesView implements StagePane {
     private final RidesModel model;
     private final Timeline timeline = new Timeline();
     private final FlowPane rides = new FlowPane(8, 8);
-    private final FlowPane chips = new FlowPane(8, 8);
+    private final FlowPane chips = new FlowPane(6, 6);
     private final StackPane root = new StackPane();
     private final Node explanation;
 
@@ -44,8 +44,8 @@ public final class RidesView implements StagePane {
         HBox top = new HBox(
                 8,
                 heading,
-                Parts.button("rides.remove", model::remove),
-                Parts.button("rides.open", this::open));
+                Parts.button("rides.remove", model::remove, "compact"),
+                Parts.button("rides.open", this::open, "compact"));
         VBox content = new VBox(12, top, rides, chips, timeline, Parts.text(Words.of("rides.hint"), "muted", "small"));
         content.visibleProperty().bind(model.traceProperty().isNotNull());
         VBox empty = Parts.empty(
@@ -114,7 +114,8 @@ public final class RidesView implements StagePane {
         chip.setGraphic(Parts.row(6, mark, name, Parts.label(figure, "chip-count")));
         chip.getStyleClass().add("chip");
         chip.setSelected(state.on());
-        chip.setDisable(!state.screen().canBeOff());
+        chip.setMouseTransparent(!state.screen().canBeOff());
+        chip.setFocusTraversable(state.screen().canBeOff());
         String why = Words.of("rides.chip", state.screen().words(), state.screen().why());
         chip.setTooltip(new Tooltip(why));
         chip.setAccessibleText(why + " " + figure);

@@ -66,7 +66,10 @@ public final class Session {
     }
 
     private void opened(Loaded<Job> loaded) {
-        issues.setAll(serious(loaded.issues()));
+        // What was doubtful in a ride is said beside the ride; only what can't be used is said at once.
+        issues.setAll(loaded.issues().stream()
+                .filter(i -> i.severity() == Issue.Severity.ERROR)
+                .toList());
         loaded.value().ifPresent(value -> {
             moment.set(null);
             edit(now -> value);

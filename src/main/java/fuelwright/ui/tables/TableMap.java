@@ -17,7 +17,7 @@ import java.util.List;
 final class TableMap {
 
     /** The tint is quieter than the maps': here the figures are the work. */
-    private static final double TINT = 0.55;
+    private static final double TINT = 0.6;
 
     private TableMap() {}
 
@@ -30,7 +30,7 @@ final class TableMap {
             String figure = figure(table, table.at(cell), afr);
             cells.add(HeatCell.plain(
                     figure,
-                    Colours.mix(palette.surface(), palette.sequential().at(share), TINT),
+                    Colours.mix(palette.surface(), palette.sequential().at(0.8 * share), TINT),
                     Words.of("tables.cell.words", TableWords.cell(table, cell), figure)));
         }
         return new HeatMap(

@@ -68,7 +68,7 @@ public final class TablesView implements StagePane {
                 Parts.choice(new ToggleGroup(), fuel, target),
                 Parts.gap(),
                 Parts.choice(new ToggleGroup(), chart, file),
-                Parts.button("tables.open", () -> AskFiles.choose(root, model.session()::open)));
+                Parts.button("tables.open", () -> AskFiles.choose(root, model.session()::open), "compact"));
     }
 
     private static ToggleButton toggle(String key, boolean on, Runnable action) {
