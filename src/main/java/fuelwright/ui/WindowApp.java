@@ -1,21 +1,123 @@
 package fuelwright.ui;
 
+import fuelwright.ui.cautions.CautionsModel;
+import fuelwright.ui.cautions.CautionsView;
+import fuelwright.ui.evidence.EvidenceModel;
+import fuelwright.ui.evidence.EvidenceView;
+import fuelwright.ui.handover.HandoverModel;
+import fuelwright.ui.handover.HandoverView;
+import fuelwright.ui.machine.MachineModel;
+import fuelwright.ui.machine.MachineView;
+import fuelwright.ui.proposal.ProposalModel;
+import fuelwright.ui.proposal.ProposalView;
+import fuelwright.ui.rides.RidesModel;
+import fuelwright.ui.rides.RidesView;
+import fuelwright.ui.session.BackgroundRunner;
+import fuelwright.ui.session.Services;
+import fuelwright.ui.session.Session;
+import fuelwright.ui.session.Stage;
+import fuelwright.ui.shell.Shell;
+import fuelwright.ui.tables.TablesModel;
+import fuelwright.ui.tables.TablesView;
+import fuelwright.ui.theme.StagePane;
+import fuelwright.ui.theme.Theme;
+import fuelwright.ui.theme.Words;
+import java.nio.file.Path;
+import java.util.EnumMap;
+import java.util.Locale;
+import java.util.Map;
+import java.util.function.Supplier;
 import javafx.application.Application;
-import javafx.scene.Scene;
-import javafx.scene.control.Label;
-import javafx.stage.Stage;
 
-/** The window; a placeholder. */
-public final class WindowApp extends Application {
+/**
+ * The window, opened on the sample job. For pictures and trials: {@code --stage=rides} opens that stage, {@code --theme=dark} that theme,
+ * {@code --cell=112} selects a cell, {@code --afr} shows mixtures as AFR; other arguments are files to open.
+ */
+public class WindowApp extends Application {
+
+    private final Services services;
+    private Session session;
+
+    public WindowApp() {
+        this(new WorkServices());
+    }
+
+    protected WindowApp(Services services) {
+        this.services = services;
+    }
 
     /** Opens the window and waits until it is closed. */
-    public static void open(String[] args) {
-        launch(WindowApp.class, args);
+    public static void open(String... arguments) {
+        QuietStart.apply();
+        launch(WindowApp.class, arguments);
     }
 
     @Override
-    public void start(Stage stage) {
-        stage.setScene(new Scene(new Label("Fuelwright"), 400, 300));
+    public void start(javafx.stage.Stage stage) {
+        session = new Session(services, new BackgroundRunner());
+        Map<String, String> named = getParameters().getNamed();
+        session.stageProperty().set(option(Stage.class, named.get("stage"), Stage.MACHINE));
+        session.themeProperty().set(option(Theme.class, named.get("theme"), Theme.LIGHT));
+        session.afrProperty().set(getParameters().getUnnamed().contains("--afr"));
+        setUserAgentStylesheet(session.themeProperty().get().base());
+        Shell shell = new Shell(session, panes(session));
+        stage.setScene(shell.scene());
+        stage.setTitle(Words.of("app.name"));
+        stage.setMinWidth(1040);
+        stage.setMinHeight(680);
+        if (named.containsKey("cell")) {
+            int cell = Integer.parseInt(named.get("cell"));
+            session.analysisProperty().addListener((p, old, now) -> {
+                if (old == null) {
+                    session.cellProperty().set(cell);
+                }
+            });
+        }
+        var screen = javafx.stage.Screen.getPrimary().getVisualBounds();
+        if (screen.getWidth() < 1400) {
+            stage.setMaximized(true);
+        } else {
+            stage.setWidth(Math.min(screen.getWidth(), 1680));
+            stage.setHeight(Math.min(screen.getHeight(), 1000));
+        }
+        if (named.containsKey("full")) {
+            stage.setMaximized(true);
+        }
         stage.show();
+        session.openSample();
+        var files = getParameters().getUnnamed().stream()
+                .filter(a -> !a.startsWith("--"))
+                .map(Path::of)
+                .toList();
+        if (!files.isEmpty()) {
+            session.open(files);
+        }
+    }
+
+    /** What makes each stage's pane. */
+    public static Map<Stage, Supplier<StagePane>> panes(Session session) {
+        Map<Stage, Supplier<StagePane>> panes = new EnumMap<>(Stage.class);
+        panes.put(Stage.MACHINE, () -> new MachineView(new MachineModel(session)));
+        panes.put(Stage.TABLES, () -> new TablesView(new TablesModel(session)));
+        panes.put(Stage.RIDES, () -> new RidesView(new RidesModel(session)));
+        panes.put(Stage.EVIDENCE, () -> new EvidenceView(new EvidenceModel(session)));
+        panes.put(Stage.PROPOSAL, () -> new ProposalView(new ProposalModel(session)));
+        panes.put(Stage.CAUTIONS, () -> new CautionsView(new CautionsModel(session)));
+        panes.put(Stage.HANDOVER, () -> new HandoverView(new HandoverModel(session)));
+        return panes;
+    }
+
+    private static <E extends Enum<E>> E option(Class<E> kind, String name, E otherwise) {
+        for (E value : kind.getEnumConstants()) {
+            if (value.name().toLowerCase(Locale.ROOT).equals(name)) {
+                return value;
+            }
+        }
+        return otherwise;
+    }
+
+    @Override
+    public void stop() {
+        session.close();
     }
 }

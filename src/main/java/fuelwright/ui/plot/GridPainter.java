@@ -12,7 +12,7 @@ import javafx.scene.text.TextAlignment;
 /** Draws a {@link HeatMap}: fills, hatching, figures, the line around high load, Stop frames, the selection, the axes. */
 final class GridPainter {
 
-    static final double LEFT = 56;
+    static final double LEFT = 62;
     static final double BOTTOM = 44;
     static final double TOP = 4;
     static final double RIGHT = 4;
@@ -81,8 +81,8 @@ final class GridPainter {
         if (c.figure().isEmpty()) {
             return;
         }
-        boolean both = !c.below().isEmpty() && cellHeight >= 30;
-        double size = Math.max(8, Math.min(c.weight() == HeatCell.Weight.SMALL ? 12 : 14, cellWidth / 3.5));
+        boolean both = !c.below().isEmpty() && cellHeight >= 25;
+        double size = Math.max(8, Math.min(sizeOf(c.weight()), cellWidth / 3.5));
         double smallSize = Math.max(8, Math.min(11, cellWidth / 4.3));
         double middleX = x(cell) + cellWidth / 2;
         double middleY = y(cell) + cellHeight / 2;
@@ -90,15 +90,26 @@ final class GridPainter {
         g.setTextBaseline(VPos.CENTER);
         g.setFill(Colours.inkOn(c.fill()));
         g.setFont(Fonts.figure(size, c.weight() == HeatCell.Weight.STRONG));
-        g.fillText(c.figure(), middleX, both ? middleY - smallSize * 0.62 : middleY);
+        g.fillText(c.figure(), middleX, both ? middleY - Math.min(smallSize * 0.62, cellHeight / 5) : middleY);
         if (both) {
             g.setFont(Fonts.figure(smallSize, false));
-            g.fillText(c.below(), middleX, middleY + size * 0.6);
+            g.fillText(c.below(), middleX, middleY + Math.min(size * 0.6, cellHeight / 3.6));
         }
         mark(c, x(cell), y(cell));
     }
 
-    /** A square in the lower left corner: filled for held, open for set. The explanation says it in words. */
+    private static double sizeOf(HeatCell.Weight weight) {
+        switch (weight) {
+            case STRONG:
+                return 14;
+            case NORMAL:
+                return 13;
+            default:
+                return 11.5;
+        }
+    }
+
+    /** A square in the upper left corner: filled for held, open for set. The explanation says it in words. */
     private void mark(HeatCell c, double x, double y) {
         if (c.mark() == HeatCell.Mark.NONE) {
             return;
@@ -118,7 +129,7 @@ final class GridPainter {
         double x = x(cell) + cellWidth - 2;
         double y = y(cell) + 2;
         g.setFill(palette.stop());
-        g.fillPolygon(new double[] {x - 13, x, x}, new double[] {y, y, y + 13}, 3);
+        g.fillPolygon(new double[] {x - 10, x, x}, new double[] {y, y, y + 10}, 3);
     }
 
     private void selection(int cell, boolean focused) {

@@ -14,7 +14,7 @@ import java.util.function.IntToDoubleFunction;
  * @param low value at the lane's lower edge
  * @param high value at the lane's upper edge
  * @param decimals of a figure read off
- * @param scale factor on the values when shown
+ * @param height how tall it is, in shares
  */
 public record Lane(
         String name,
@@ -25,7 +25,7 @@ public record Lane(
         double low,
         double high,
         int decimals,
-        double scale) {
+        double height) {
 
     /** A lane whose edges fit the values (scaled), with a little room. */
     public static Lane fitted(
@@ -56,6 +56,23 @@ public record Lane(
                 low - room,
                 high + room,
                 decimals,
-                scale);
+                1);
+    }
+
+    /** The same, so many times as tall. */
+    public Lane tall(double times) {
+        return new Lane(name, unit, colour, values, target, low, high, decimals, times);
+    }
+
+    /** Least value that is drawn. */
+    double least() {
+        MinMaxPyramid.Extent all = values.extent(0, values.size());
+        return all.isEmpty() ? low : Math.max(low, all.min());
+    }
+
+    /** Greatest value that is drawn. */
+    double most() {
+        MinMaxPyramid.Extent all = values.extent(0, values.size());
+        return all.isEmpty() ? high : Math.min(high, all.max());
     }
 }

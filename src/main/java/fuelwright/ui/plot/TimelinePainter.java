@@ -41,10 +41,13 @@ final class TimelinePainter {
         times();
         marked(fromS, toS);
         screenedOut();
-        double laneHeight =
-                (plotHeight - LANE_GAP * trace.lanes().size()) / trace.lanes().size();
-        for (int i = 0; i < trace.lanes().size(); i++) {
-            lane(trace.lanes().get(i), LANE_GAP / 2 + i * (laneHeight + LANE_GAP), laneHeight);
+        double shares =
+                trace.lanes().stream().mapToDouble(Lane::height).sum();
+        double share = (plotHeight - LANE_GAP * trace.lanes().size()) / shares;
+        double top = LANE_GAP / 2;
+        for (Lane lane : trace.lanes()) {
+            lane(lane, top, share * lane.height());
+            top += share * lane.height() + LANE_GAP;
         }
         if (crossX >= LEFT && crossX <= LEFT + plotWidth) {
             cross(crossX);
@@ -96,16 +99,20 @@ final class TimelinePainter {
             if (out && from < 0) {
                 from = px;
             } else if (!out && from >= 0) {
-                Hatch.paint(
-                        g,
-                        LEFT + from,
-                        0,
-                        px - from,
-                        plotHeight,
-                        8,
-                        palette.hatch().deriveColor(0, 1, 1, 0.45));
+                out(LEFT + from, px - from);
                 from = -1;
             }
+        }
+    }
+
+    /** Too narrow for slanted lines: a pale stripe. */
+    private void out(double x, double wide) {
+        Color hatch = palette.hatch();
+        if (wide < 5) {
+            g.setFill(Color.color(hatch.getRed(), hatch.getGreen(), hatch.getBlue(), 0.14));
+            g.fillRect(x, 0, wide, plotHeight);
+        } else {
+            Hatch.paint(g, x, 0, wide, plotHeight, 8, hatch.deriveColor(0, 1, 1, 0.45));
         }
     }
 
@@ -137,8 +144,8 @@ final class TimelinePainter {
         g.fillText(lane.unit(), 0, top + laneHeight / 2 + 8, LEFT - 40);
         g.setTextAlign(TextAlignment.RIGHT);
         g.setFont(Fonts.figure(12, false));
-        g.fillText(Figures.plain(lane.high(), lane.decimals()), LEFT - 6, top + 6);
-        g.fillText(Figures.plain(lane.low(), lane.decimals()), LEFT - 6, top + laneHeight - 6);
+        g.fillText(Figures.plain(lane.most(), lane.decimals()), LEFT - 6, y(lane.most(), lane, top, laneHeight));
+        g.fillText(Figures.plain(lane.least(), lane.decimals()), LEFT - 6, y(lane.least(), lane, top, laneHeight));
         g.save();
         g.beginPath();
         g.rect(LEFT, top - 3, plotWidth, laneHeight + 6);
@@ -164,6 +171,7 @@ final class TimelinePainter {
         if (b - a <= 2 * plotWidth) {
             rows(values, lane, top, laneHeight, a, b);
         } else {
+            g.setLineWidth(thick * 0.6);
             columns(values, lane, top, laneHeight);
         }
         g.setLineDashes((double[]) null);

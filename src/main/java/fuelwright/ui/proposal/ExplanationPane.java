@@ -58,7 +58,7 @@ final class ExplanationPane {
             box.getChildren().add(callout(caution));
         }
         VBox steps = new VBox(Parts.label(Words.of("explain.steps"), "section"));
-        e.steps().forEach(s -> steps.getChildren().add(Parts.fact(s.words(), s.change())));
+        e.steps().forEach(s -> steps.getChildren().add(Parts.fact(Parts.capital(s.words()), s.change())));
         box.getChildren().addAll(steps, readings(e), decisions(e));
     }
 

@@ -29,6 +29,7 @@ public final class ProposalView implements StagePane {
     private final TextField add = field("proposal.add");
     private final TextField cut = field("proposal.cut");
     private final TextField step = field("proposal.step");
+    private final Label stepUnit = Parts.label("", "muted");
     private final StackPane root = new StackPane();
     private final Node explanation;
 
@@ -113,14 +114,18 @@ public final class ProposalView implements StagePane {
                 cut,
                 Parts.label("%   ", "muted"),
                 Parts.label(Words.of("proposal.step"), "muted"),
-                step);
+                step,
+                stepUnit);
     }
 
     private void fillRules() {
         ProposalSettings s = model.settings();
         add.setText(Figures.shortest(s.maxAddPercent()));
         cut.setText(Figures.shortest(s.maxCutPercent()));
-        step.setText(Figures.shortest(s.step()));
+        step.setText(s.step() > 0 ? Figures.shortest(s.step()) : "");
+        step.setPromptText(Words.of("proposal.step.none"));
+        String unit = model.session().job().fuelTable().map(t -> t.quantity().unit()).orElse("1");
+        stepUnit.setText(unit.equals("1") ? "" : unit);
     }
 
     private void commitRules() {
@@ -133,7 +138,8 @@ public final class ProposalView implements StagePane {
     }
 
     private static double number(TextField field) {
-        return Double.parseDouble(field.getText().strip().replace(',', '.'));
+        String text = field.getText().strip();
+        return text.isEmpty() ? 0 : Double.parseDouble(text.replace(',', '.'));
     }
 
     private HBox legend() {

@@ -48,8 +48,10 @@ public record Opened(List<Table> tables, List<Ride> rides, List<Issue> issues) {
             int done = i;
             Progress part = (fraction, what) -> progress.at((done + Math.max(0, fraction)) / files.size(), what);
             part.at(0, file.getFileName().toString());
-            if (quantityOf(file).isPresent()) {
-                Loaded<Table> loaded = services.readTable(file);
+            Optional<Quantity> quantity = quantityOf(file);
+            if (quantity.isPresent()) {
+                Loaded<Table> loaded =
+                        services.readTable(file, quantity.get().isMixture());
                 loaded.value().ifPresent(tables::add);
                 issues.addAll(loaded.issues());
             } else {

@@ -21,7 +21,8 @@ public interface Services {
 
     Loaded<Ride> readRide(Path file, Progress progress, Cancellation cancellation) throws IOException;
 
-    Loaded<Table> readTable(Path file) throws IOException;
+    /** @param target whether it is a target table by what it names itself */
+    Loaded<Table> readTable(Path file, boolean target) throws IOException;
 
     /** A table as its file would be written, cautions above the grid. */
     String tableText(Analysis analysis);
@@ -29,7 +30,7 @@ public interface Services {
     /**
      * Writes the whole output folder, or nothing.
      *
-     * @return the files written
+     * @return the names of the files written
      */
-    List<Path> export(Analysis analysis, Path folder, boolean replace) throws IOException;
+    List<String> export(Analysis analysis, Path folder, boolean replace) throws IOException;
 }

@@ -66,7 +66,10 @@ public final class Session {
     }
 
     private void opened(Loaded<Job> loaded) {
-        issues.setAll(serious(loaded.issues()));
+        // What was doubtful in a ride is said beside the ride; only what can't be used is said at once.
+        issues.setAll(loaded.issues().stream()
+                .filter(i -> i.severity() == Issue.Severity.ERROR)
+                .toList());
         loaded.value().ifPresent(value -> {
             moment.set(null);
             edit(now -> value);
@@ -132,7 +135,7 @@ public final class Session {
     }
 
     /** Writes the output folder. */
-    public void export(Path folder, boolean replace, java.util.function.Consumer<List<Path>> done) {
+    public void export(Path folder, boolean replace, java.util.function.Consumer<List<String>> done) {
         Analysis what = analysis.get();
         run(
                 "export",

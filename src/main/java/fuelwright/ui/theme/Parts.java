@@ -23,6 +23,11 @@ public final class Parts {
         return label;
     }
 
+    /** The words with a capital in front. */
+    public static String capital(String words) {
+        return words.isEmpty() ? words : words.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + words.substring(1);
+    }
+
     /** A paragraph that wraps. */
     public static Label text(String text, String... styles) {
         Label label = label(text, styles);

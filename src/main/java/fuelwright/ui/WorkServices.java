@@ -1,0 +1,54 @@
+package fuelwright.ui;
+
+import fuelwright.handover.StopNotes;
+import fuelwright.issue.Loaded;
+import fuelwright.job.Job;
+import fuelwright.ride.Ride;
+import fuelwright.ride.RideOptions;
+import fuelwright.table.Table;
+import fuelwright.table.TableWriter;
+import fuelwright.ui.session.Services;
+import fuelwright.work.Analyse;
+import fuelwright.work.Analysis;
+import fuelwright.work.Cancellation;
+import fuelwright.work.HandOver;
+import fuelwright.work.OpenRide;
+import fuelwright.work.OpenTable;
+import fuelwright.work.Progress;
+import fuelwright.work.SampleJob;
+import java.nio.file.Path;
+import java.util.List;
+
+/** The real thing: what the window asks for, from the use cases. */
+final class WorkServices implements Services {
+
+    @Override
+    public Loaded<Job> sample() {
+        return SampleJob.load();
+    }
+
+    @Override
+    public Loaded<Analysis> analyse(Job job, Progress progress, Cancellation cancellation) {
+        return Analyse.run(job, progress, cancellation);
+    }
+
+    @Override
+    public Loaded<Ride> readRide(Path file, Progress progress, Cancellation cancellation) {
+        return OpenRide.read(file, RideOptions.defaults(), progress, cancellation);
+    }
+
+    @Override
+    public Loaded<Table> readTable(Path file, boolean target) {
+        return target ? OpenTable.target(file) : OpenTable.fuel(file);
+    }
+
+    @Override
+    public String tableText(Analysis analysis) {
+        return TableWriter.write(StopNotes.on(analysis.proposal().corrected(), analysis.cautions()));
+    }
+
+    @Override
+    public List<String> export(Analysis analysis, Path folder, boolean replace) {
+        return HandOver.write(analysis, folder, replace);
+    }
+}

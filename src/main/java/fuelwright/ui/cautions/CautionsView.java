@@ -1,0 +1,117 @@
+package fuelwright.ui.cautions;
+
+import fuelwright.safety.Caution;
+import fuelwright.ui.theme.Parts;
+import fuelwright.ui.theme.StagePane;
+import fuelwright.ui.theme.Words;
+import java.util.Locale;
+import javafx.beans.binding.Bindings;
+import javafx.collections.ListChangeListener;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.control.ListCell;
+import javafx.scene.control.ListView;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
+
+/** The stage Cautions. */
+public final class CautionsView implements StagePane {
+
+    private final CautionsModel model;
+    private final ListView<Caution> list = new ListView<>();
+    private final StackPane root = new StackPane();
+    private final Node explanation;
+
+    public CautionsView(CautionsModel model) {
+        this.model = model;
+        list.setItems(model.cautions());
+        list.setCellFactory(view -> new Row());
+        list.getStyleClass().add("quiet-list");
+        list.setAccessibleText(Words.of("cautions.title"));
+        list.setId("cautions-list");
+        list.getSelectionModel().selectedItemProperty().addListener((p, old, now) -> {
+            if (now != null) {
+                model.selectedProperty().set(now);
+            }
+        });
+        model.selectedProperty().addListener((p, old, now) -> select(now));
+        select(model.selectedProperty().get());
+        VBox.setVgrow(list, Priority.ALWAYS);
+        Label summary = new Label(model.summary());
+        model.cautions().addListener((ListChangeListener<Caution>) c -> summary.setText(model.summary()));
+        MomentTrace trace = new MomentTrace(model);
+        VBox content = new VBox(
+                12, Parts.heading(new Label(Words.of("cautions.title")), summary), list, trace.node());
+        content.visibleProperty().bind(Bindings.isNotEmpty(model.cautions()));
+        Node waiting = Parts.empty(Words.of("cautions.empty.title"), Words.of("cautions.empty"));
+        waiting.visibleProperty().bind(model.session().analysisProperty().isNull());
+        Node none = Parts.empty(Words.of("cautions.none.title"), Words.of("cautions.none"));
+        none.visibleProperty()
+                .bind(model.session().analysisProperty().isNotNull().and(Bindings.isEmpty(model.cautions())));
+        root.getChildren().addAll(content, waiting, none);
+        root.getStyleClass().add("work");
+        explanation = new CautionPane(model).node();
+    }
+
+    private void select(Caution caution) {
+        if (list.getSelectionModel().getSelectedItem() != caution) {
+            list.getSelectionModel().select(caution);
+        }
+    }
+
+    static Label level(Caution caution) {
+        String sign = caution.level() == Caution.Level.STOP ? "! " : caution.level() == Caution.Level.CHECK ? "? " : "";
+        Label level = Parts.label(sign + caution.level().words(), "level");
+        level.getStyleClass().add(caution.level().name().toLowerCase(Locale.ROOT));
+        level.setMinWidth(72);
+        level.setPrefWidth(72);
+        level.setAlignment(javafx.geometry.Pos.CENTER);
+        return level;
+    }
+
+    private final class Row extends ListCell<Caution> {
+
+        private Row() {
+            setPrefWidth(0);
+        }
+
+        @Override
+        protected void updateItem(Caution caution, boolean empty) {
+            super.updateItem(caution, empty);
+            setText(null);
+            if (empty || caution == null) {
+                setGraphic(null);
+                setAccessibleText("");
+                return;
+            }
+            VBox text = new VBox(
+                    2, Parts.text(capital(caution.title()), "strong"), Parts.text(caution.what()), Parts.text(caution.todo(), "muted"));
+            HBox.setHgrow(text, Priority.ALWAYS);
+            HBox row = new HBox(12, level(caution), text);
+            row.getStyleClass().add("list-row");
+            setGraphic(row);
+            setAccessibleText(caution.sentence() + " " + caution.todo());
+        }
+    }
+
+    static String capital(String words) {
+        return words.isEmpty() ? words : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
+    }
+
+    @Override
+    public Node work() {
+        return root;
+    }
+
+    @Override
+    public Node explanation() {
+        return explanation;
+    }
+
+    @Override
+    public Node first() {
+        return list;
+    }
+}

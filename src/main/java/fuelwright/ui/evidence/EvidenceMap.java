@@ -1,0 +1,145 @@
+package fuelwright.ui.evidence;
+
+import fuelwright.estimate.CellMeans;
+import fuelwright.estimate.Estimate;
+import fuelwright.estimate.Standing;
+import fuelwright.table.Table;
+import fuelwright.ui.plot.HeatCell;
+import fuelwright.ui.plot.HeatMap;
+import fuelwright.ui.session.TableWords;
+import fuelwright.ui.theme.Colours;
+import fuelwright.ui.theme.Figures;
+import fuelwright.ui.theme.Palette;
+import fuelwright.ui.theme.Words;
+import fuelwright.work.Analysis;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import javafx.scene.paint.Color;
+
+/** The evidence as a grid to be drawn. Pure. */
+final class EvidenceMap {
+
+    /** What the cells show. */
+    enum Shown {
+        SHORTFALL,
+        READINGS,
+        UNCERTAINTY,
+        MEAN
+    }
+
+    static final int RANGE = 40;
+    private static final double PALE = 0.55;
+
+    private EvidenceMap() {}
+
+    static HeatMap of(Analysis analysis, Shown shown, int range, Palette palette) {
+        Table table = analysis.estimate().table();
+        double most = most(analysis, shown);
+        List<HeatCell> cells = new ArrayList<>();
+        for (int cell = 0; cell < table.cells(); cell++) {
+            cells.add(cell(analysis, shown, range, palette, cell, most));
+        }
+        return new HeatMap(
+                TableWords.breakpoints(table.speed()),
+                TableWords.breakpoints(table.load()),
+                TableWords.axisTitle(table.speed()),
+                TableWords.axisTitle(table.load()),
+                cells);
+    }
+
+    private static HeatCell cell(
+            Analysis analysis, Shown shown, int range, Palette palette, int cell, double most) {
+        Estimate e = analysis.estimate();
+        Standing standing = e.standing(cell);
+        boolean ridden = standing != Standing.INFERRED;
+        boolean high = analysis.proposal().cell(cell).highLoad();
+        String place = TableWords.cell(e.table(), cell);
+        switch (shown) {
+            case READINGS:
+                double readings = e.independentReadings(cell);
+                return readings < 0.5
+                        ? nobody(place, palette, high)
+                        : cell(
+                                Figures.plain(readings, 0),
+                                "",
+                                palette.sequential().at(Math.sqrt(readings / most)),
+                                standing,
+                                high,
+                                Words.of("evidence.cell.readings", place, Figures.plain(readings, 0)));
+            case UNCERTAINTY:
+                double uncertainty = e.uncertaintyPercent(cell);
+                return cell(
+                        Figures.plusMinus(uncertainty, 1),
+                        "",
+                        palette.sequential().at(uncertainty / most),
+                        standing,
+                        high,
+                        Words.of("evidence.cell.uncertainty", place, Figures.plain(uncertainty, 1)));
+            case MEAN:
+                Optional<CellMeans.Mean> mean = analysis.means().at(cell);
+                return mean.isEmpty()
+                        ? nobody(place, palette, high)
+                        : cell(
+                                Figures.signed(mean.get().meanShortfallPercent(), 1),
+                                Figures.count(mean.get().readings()),
+                                palette.diverging().at(mean.get().meanShortfallPercent() / range),
+                                standing,
+                                high,
+                                Words.of(
+                                        "evidence.cell.mean",
+                                        place,
+                                        Figures.signed(mean.get().meanShortfallPercent(), 1)));
+            default:
+                Color full = palette.diverging().at(e.shortfallPercent(cell) / range);
+                return cell(
+                        Figures.signed(e.shortfallPercent(cell), 1),
+                        Figures.plusMinus(e.uncertaintyPercent(cell), 1),
+                        standing == Standing.MEASURED
+                                ? full
+                                : Colours.mix(palette.surface(), full, ridden ? 0.8 : PALE),
+                        standing,
+                        high,
+                        Words.of(
+                                "evidence.cell.shortfall",
+                                place,
+                                Figures.signed(e.shortfallPercent(cell), 1),
+                                Figures.plain(e.uncertaintyPercent(cell), 1),
+                                standing.words()));
+        }
+    }
+
+    private static HeatCell cell(
+            String figure, String below, Color fill, Standing standing, boolean high, String words) {
+        HeatCell.Weight weight = standing == Standing.MEASURED
+                ? HeatCell.Weight.STRONG
+                : standing == Standing.THIN ? HeatCell.Weight.NORMAL : HeatCell.Weight.SMALL;
+        return new HeatCell(
+                figure, below, fill, weight, standing == Standing.INFERRED, false, HeatCell.Mark.NONE, high, words);
+    }
+
+    /** A cell that nobody rode has no figure at all; it is never shown as nothing needed. */
+    private static HeatCell nobody(String place, Palette palette, boolean high) {
+        return new HeatCell(
+                "–",
+                "",
+                palette.surface(),
+                HeatCell.Weight.SMALL,
+                true,
+                false,
+                HeatCell.Mark.NONE,
+                high,
+                Words.of("evidence.cell.nobody", place));
+    }
+
+    /** The greatest figure of a map of amounts; at least 1. */
+    static double most(Analysis analysis, Shown shown) {
+        double most = 1;
+        Estimate e = analysis.estimate();
+        for (int cell = 0; cell < e.table().cells(); cell++) {
+            most = Math.max(
+                    most, shown == Shown.READINGS ? e.independentReadings(cell) : e.uncertaintyPercent(cell));
+        }
+        return most;
+    }
+}

@@ -1,0 +1,179 @@
+package fuelwright.ui.evidence;
+
+import fuelwright.estimate.CellMeans;
+import fuelwright.estimate.Estimate;
+import fuelwright.screen.Screen;
+import fuelwright.screen.ScreenedRide;
+import fuelwright.ui.plot.HeatMap;
+import fuelwright.ui.session.Mixture;
+import fuelwright.ui.session.Session;
+import fuelwright.ui.session.TableWords;
+import fuelwright.ui.theme.Figures;
+import fuelwright.ui.theme.Parts;
+import fuelwright.ui.theme.Words;
+import fuelwright.work.Analysis;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.property.SimpleObjectProperty;
+
+/** The stage Evidence without its looks. */
+public final class EvidenceModel {
+
+    /** A line of words and a figure. */
+    public record Fact(String words, String figure) {}
+
+    /**
+     * The selected cell.
+     *
+     * @param lines what made the figure
+     */
+    public record CellFacts(String place, String shortfall, String uncertainty, String standing, List<Fact> lines) {
+        public CellFacts {
+            lines = List.copyOf(lines);
+        }
+    }
+
+    private final Session session;
+    private final ObjectProperty<EvidenceMap.Shown> shown = new SimpleObjectProperty<>(EvidenceMap.Shown.SHORTFALL);
+    private final ReadOnlyObjectWrapper<HeatMap> map = new ReadOnlyObjectWrapper<>();
+    private final ReadOnlyObjectWrapper<CellFacts> cell = new ReadOnlyObjectWrapper<>();
+
+    public EvidenceModel(Session session) {
+        this.session = session;
+        session.analysisProperty().addListener((p, old, now) -> update());
+        session.themeProperty().addListener((p, old, now) -> update());
+        session.cellProperty().addListener((p, old, now) -> updateCell());
+        session.afrProperty().addListener((p, old, now) -> updateCell());
+        shown.addListener((p, old, now) -> update());
+        update();
+    }
+
+    private void update() {
+        Analysis analysis = session.analysis();
+        map.set(
+                analysis == null
+                        ? null
+                        : EvidenceMap.of(
+                                analysis,
+                                shown.get(),
+                                range(),
+                                session.themeProperty().get().palette()));
+        updateCell();
+    }
+
+    private void updateCell() {
+        Analysis analysis = session.analysis();
+        int at = session.cellProperty().get();
+        boolean there = analysis != null && at >= 0 && at < analysis.estimate().table().cells();
+        cell.set(there ? facts(analysis, at) : null);
+    }
+
+    private CellFacts facts(Analysis analysis, int at) {
+        Estimate e = analysis.estimate();
+        List<Fact> lines = new ArrayList<>();
+        lines.add(new Fact(Words.of("evidence.independent"), Figures.plain(e.independentReadings(at), 0)));
+        Optional<CellMeans.Mean> mean = analysis.means().at(at);
+        mean.ifPresent(m -> {
+            lines.add(new Fact(Words.of("evidence.touched"), Figures.count(m.readings())));
+            lines.add(new Fact(
+                    Words.of("evidence.meanmixture"),
+                    Mixture.words(session.afrProperty().get(), m.meanLambda())));
+            lines.add(new Fact(Words.of("evidence.mean"), Figures.signed(m.meanShortfallPercent(), 1) + " %"));
+            lines.add(new Fact(Words.of("evidence.spread"), Figures.plusMinus(m.spreadPercent(), 1) + " %"));
+            lines.add(new Fact(
+                    Words.of("evidence.moved"),
+                    Figures.signed(e.shortfallPercent(at) - m.meanShortfallPercent(), 1) + " %"));
+        });
+        return new CellFacts(
+                TableWords.cell(e.table(), at),
+                Figures.signed(e.shortfallPercent(at), 1),
+                Figures.plusMinus(e.uncertaintyPercent(at), 1),
+                Words.of("evidence.standing." + e.standing(at).name()),
+                lines);
+    }
+
+    /** What holds for all cells: sensor, validation, what was kept out, remarks. */
+    public List<String> sentences() {
+        Analysis analysis = session.analysis();
+        if (analysis == null) {
+            return List.of();
+        }
+        List<String> all = new ArrayList<>();
+        all.add(Words.of("evidence.sensor", sentence(analysis.estimate().sensor().words())));
+        all.add(analysis.validation()
+                .map(v -> Words.of(
+                        "evidence.validation",
+                        v.blocks(),
+                        Figures.plain(v.errorBeforePercent(), 1),
+                        Figures.plain(v.errorAfterPercent(), 1)))
+                .orElse(Words.of("evidence.novalidation")));
+        analysis.estimate().remarks().forEach(r -> all.add(sentence(r)));
+        return all;
+    }
+
+    private static String sentence(String words) {
+        if (words.isEmpty()) {
+            return words;
+        }
+        String capital = words.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + words.substring(1);
+        return capital.endsWith(".") ? capital : capital + ".";
+    }
+
+    /** How many readings count, and how many each screen kept out, over all rides. */
+    public List<Fact> counts() {
+        Analysis analysis = session.analysis();
+        List<Fact> all = new ArrayList<>();
+        if (analysis == null) {
+            return all;
+        }
+        all.add(new Fact(
+                Words.of("evidence.count"),
+                Figures.count(analysis.screened().stream().mapToLong(ScreenedRide::kept).sum())));
+        for (Screen screen : Screen.values()) {
+            long count = analysis.screened().stream().mapToLong(s -> s.count(screen)).sum();
+            if (count > 0) {
+                all.add(new Fact(Parts.capital(screen.words()), Figures.count(count)));
+            }
+        }
+        return all;
+    }
+
+    /** ±% of the maps with two directions: the smallest of 10, 20 and 40 that holds every shortfall. */
+    public int range() {
+        Analysis analysis = session.analysis();
+        double most = 0;
+        if (analysis != null) {
+            for (int at = 0; at < analysis.estimate().table().cells(); at++) {
+                most = Math.max(most, Math.abs(analysis.estimate().shortfallPercent(at)));
+            }
+        }
+        return most <= 10 ? 10 : most <= 20 ? 20 : EvidenceMap.RANGE;
+    }
+
+    /** The greatest figure of the map that is shown, where it is one of amounts. */
+    public double most() {
+        return session.analysis() == null ? 1 : EvidenceMap.most(session.analysis(), shown.get());
+    }
+
+    ObjectProperty<EvidenceMap.Shown> shownProperty() {
+        return shown;
+    }
+
+    /** Null where there is no evidence. */
+    public ReadOnlyObjectProperty<HeatMap> mapProperty() {
+        return map.getReadOnlyProperty();
+    }
+
+    /** Null where no cell is selected. */
+    public ReadOnlyObjectProperty<CellFacts> cellProperty() {
+        return cell.getReadOnlyProperty();
+    }
+
+    public Session session() {
+        return session;
+    }
+}

@@ -1,0 +1,135 @@
+package fuelwright.ui.evidence;
+
+import fuelwright.ui.plot.HeatGrid;
+import fuelwright.ui.plot.ScaleBar;
+import fuelwright.ui.theme.Figures;
+import fuelwright.ui.theme.Parts;
+import fuelwright.ui.theme.StagePane;
+import fuelwright.ui.theme.Theme;
+import fuelwright.ui.theme.Words;
+import java.util.List;
+import java.util.Locale;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.control.ToggleGroup;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
+
+/** The stage Evidence. */
+public final class EvidenceView implements StagePane {
+
+    private final EvidenceModel model;
+    private final HeatGrid grid = new HeatGrid();
+    private final ScaleBar bar = new ScaleBar(260);
+    private final Label below = new Label();
+    private final StackPane root = new StackPane();
+    private final VBox facts = new VBox(12);
+    private final Node explanation = Parts.scroll(facts);
+
+    public EvidenceView(EvidenceModel model) {
+        this.model = model;
+        grid.mapProperty().bind(model.mapProperty());
+        grid.themeProperty().bind(model.session().themeProperty());
+        grid.selectedProperty().bindBidirectional(model.session().cellProperty());
+        VBox.setVgrow(grid, Priority.ALWAYS);
+        HBox legend = Parts.row(
+                16,
+                bar,
+                Parts.row(4, Parts.label("▨"), Parts.label(Words.of("legend.inferred"), "muted", "small")),
+                Parts.row(4, Parts.label("━"), Parts.label(Words.of("legend.highload"), "muted", "small")));
+        legend.setMinHeight(34);
+        VBox content =
+                new VBox(12, Parts.heading(new Label(Words.of("evidence.title")), below), toolbar(), grid, legend);
+        content.visibleProperty().bind(model.mapProperty().isNotNull());
+        VBox empty = Parts.empty(Words.of("evidence.empty.title"), Words.of("evidence.empty"));
+        empty.visibleProperty().bind(model.mapProperty().isNull());
+        root.getChildren().addAll(content, empty);
+        root.getStyleClass().add("work");
+        facts.getStyleClass().add("explanation-inner");
+        model.mapProperty().addListener((p, old, now) -> refresh());
+        model.cellProperty().addListener((p, old, now) -> explain());
+        refresh();
+    }
+
+    private HBox toolbar() {
+        ToggleButton[] toggles = new ToggleButton[EvidenceMap.Shown.values().length];
+        for (EvidenceMap.Shown what : EvidenceMap.Shown.values()) {
+            ToggleButton toggle =
+                    new ToggleButton(Words.of("evidence.shown." + what.name().toLowerCase(Locale.ROOT)));
+            toggle.setSelected(what == model.shownProperty().get());
+            toggle.setOnAction(e -> model.shownProperty().set(what));
+            toggles[what.ordinal()] = toggle;
+        }
+        return Parts.choice(new ToggleGroup(), toggles);
+    }
+
+    private void refresh() {
+        EvidenceMap.Shown shown = model.shownProperty().get();
+        below.setText(Words.of("evidence.below." + shown.name().toLowerCase(Locale.ROOT)));
+        Theme theme = model.session().themeProperty().get();
+        String range = Integer.toString(model.range());
+        if (shown == EvidenceMap.Shown.SHORTFALL || shown == EvidenceMap.Shown.MEAN) {
+            bar.show(
+                    theme,
+                    t -> theme.palette().diverging().at(2 * t - 1),
+                    List.of("−" + range + " %", Words.of("legend.rich"), "0", Words.of("legend.lean"), "+" + range + " %"));
+        } else if (shown == EvidenceMap.Shown.READINGS) {
+            bar.show(
+                    theme,
+                    t -> theme.palette().sequential().at(t),
+                    List.of("0", Figures.plain(model.most() / 4, 0), Figures.plain(model.most(), 0)));
+        } else {
+            bar.show(
+                    theme,
+                    t -> theme.palette().sequential().at(t),
+                    List.of("±0 %", "±" + Figures.plain(model.most() / 2, 1) + " %", "±" + Figures.plain(model.most(), 1) + " %"));
+        }
+        explain();
+    }
+
+    private void explain() {
+        facts.getChildren().clear();
+        EvidenceModel.CellFacts cell = model.cellProperty().get();
+        if (cell != null) {
+            Label big = Parts.label(cell.shortfall(), "big-figure");
+            HBox figure = new HBox(8, big, Parts.label("% " + cell.uncertainty(), "unit-word"));
+            figure.setAlignment(javafx.geometry.Pos.BASELINE_LEFT);
+            VBox lines = new VBox(Parts.label(Words.of("evidence.made"), "section"));
+            cell.lines().forEach(f -> lines.getChildren().add(Parts.fact(f.words(), f.figure())));
+            facts.getChildren()
+                    .addAll(
+                            new VBox(
+                                    4,
+                                    Parts.text(cell.place(), "section"),
+                                    Parts.text(cell.standing(), "muted"),
+                                    figure,
+                                    Parts.text(Words.of("evidence.shortfall.words"), "muted")),
+                            lines);
+        } else {
+            facts.getChildren().add(Parts.text(Words.of("evidence.none"), "muted"));
+        }
+        VBox all = new VBox(8, Parts.label(Words.of("evidence.all"), "section"));
+        model.sentences().forEach(s -> all.getChildren().add(Parts.text(s, "muted")));
+        VBox counts = new VBox(Parts.label(Words.of("evidence.kept"), "section"));
+        model.counts().forEach(f -> counts.getChildren().add(Parts.fact(f.words(), f.figure())));
+        facts.getChildren().addAll(all, counts);
+    }
+
+    @Override
+    public Node work() {
+        return root;
+    }
+
+    @Override
+    public Node explanation() {
+        return explanation;
+    }
+
+    @Override
+    public Node first() {
+        return grid;
+    }
+}

@@ -1,0 +1,141 @@
+package fuelwright.ui.handover;
+
+import fuelwright.safety.Caution;
+import fuelwright.ui.plot.HeatGrid;
+import fuelwright.ui.theme.Parts;
+import fuelwright.ui.theme.StagePane;
+import fuelwright.ui.theme.Words;
+import java.io.File;
+import java.util.List;
+import javafx.beans.binding.Bindings;
+import javafx.beans.binding.BooleanBinding;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.CheckBox;
+import javafx.scene.control.Label;
+import javafx.scene.input.Clipboard;
+import javafx.scene.input.DataFormat;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
+import javafx.stage.DirectoryChooser;
+
+/** The stage Handover: Stop cautions first, then the figures, then the ways out. */
+public final class HandoverView implements StagePane {
+
+    private final HandoverModel model;
+    private final HeatGrid grid = new HeatGrid();
+    private final VBox stops = new VBox(8);
+    private final StackPane root = new StackPane();
+    private final Node explanation;
+
+    public HandoverView(HandoverModel model) {
+        this.model = model;
+        grid.mapProperty().bind(model.mapProperty());
+        grid.viewProperty().bind(model.viewProperty());
+        grid.themeProperty().bind(model.session().themeProperty());
+        grid.selectedProperty().bindBidirectional(model.session().cellProperty());
+        VBox.setVgrow(grid, Priority.ALWAYS);
+        BooleanBinding stays = Bindings.createBooleanBinding(
+                () -> !model.mayLeave(), model.stopsProperty(), model.stopsReadProperty(), model.mapProperty());
+        Button export = Parts.button("handover.export", this::export, "primary");
+        Button copy = Parts.button("handover.copy", this::copy);
+        export.disableProperty().bind(stays);
+        copy.disableProperty().bind(stays);
+        Label outcome = Parts.text("", "strong");
+        outcome.textProperty().bind(model.outcomeProperty());
+        outcome.managedProperty().bind(outcome.textProperty().isNotEmpty());
+        HBox ways = Parts.row(8, export, copy);
+        ways.setMinHeight(32);
+        VBox content = new VBox(
+                12,
+                Parts.heading(new Label(Words.of("handover.title")), new Label(Words.of("handover.below"))),
+                stops,
+                ways,
+                outcome,
+                grid);
+        content.visibleProperty().bind(model.mapProperty().isNotNull());
+        VBox empty = Parts.empty(Words.of("handover.empty.title"), Words.of("handover.empty"));
+        empty.visibleProperty().bind(model.mapProperty().isNull());
+        root.getChildren().addAll(content, empty);
+        root.getStyleClass().add("work");
+        explanation = Parts.scroll(explain());
+        model.stopsProperty().addListener((p, old, now) -> stops());
+        stops();
+    }
+
+    private void stops() {
+        stops.getChildren().clear();
+        List<Caution> all = model.stopsProperty().get();
+        Parts.show(stops, !all.isEmpty());
+        for (Caution caution : all) {
+            stops.getChildren()
+                    .add(Parts.callout(
+                            "stop",
+                            caution.level().words() + " · " + caution.title(),
+                            caution.what() + " " + caution.todo()));
+        }
+        if (!all.isEmpty()) {
+            CheckBox read = new CheckBox(Words.of("handover.read"));
+            read.setId("stops-read");
+            read.selectedProperty().bindBidirectional(model.stopsReadProperty());
+            stops.getChildren().add(read);
+        }
+    }
+
+    private void export() {
+        DirectoryChooser chooser = new DirectoryChooser();
+        chooser.setTitle(Words.of("handover.folder"));
+        File folder = chooser.showDialog(root.getScene().getWindow());
+        if (folder != null) {
+            model.export(folder.toPath(), true);
+        }
+    }
+
+    private void copy() {
+        Clipboard.getSystemClipboard().setContent(java.util.Map.of(DataFormat.PLAIN_TEXT, model.copy()));
+    }
+
+    private VBox explain() {
+        VBox selected = new VBox(4);
+        model.session().cellProperty().addListener((p, old, now) -> selected(selected));
+        model.mapProperty().addListener((p, old, now) -> selected(selected));
+        selected(selected);
+        VBox box = new VBox(
+                12,
+                selected,
+                new VBox(
+                        4,
+                        Parts.label(Words.of("handover.after.title"), "section"),
+                        Parts.text(Words.of("handover.after.trims")),
+                        Parts.text(Words.of("handover.after.type")),
+                        Parts.text(Words.of("handover.after.ride"))),
+                new VBox(
+                        4,
+                        Parts.label(Words.of("handover.files.title"), "section"),
+                        Parts.text(Words.of("handover.files"), "muted")));
+        box.getStyleClass().add("explanation-inner");
+        return box;
+    }
+
+    private void selected(VBox box) {
+        box.getChildren().clear();
+        model.selected().ifPresent(cell -> box.getChildren()
+                .addAll(
+                        Parts.text(cell.place(), "section"),
+                        Parts.label(cell.after(), "big-figure"),
+                        Parts.text(Words.of("handover.cell.before", cell.before()), "muted")));
+        Parts.show(box, !box.getChildren().isEmpty());
+    }
+
+    @Override
+    public Node work() {
+        return root;
+    }
+
+    @Override
+    public Node explanation() {
+        return explanation;
+    }
+}

@@ -1,0 +1,158 @@
+package fuelwright.ui.machine;
+
+import fuelwright.airflow.Machine;
+import fuelwright.airflow.ThrottleBody;
+import fuelwright.mixture.Fuel;
+import fuelwright.ui.theme.Figures;
+import fuelwright.ui.theme.Words;
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * What stands in the form's fields, and the machine that follows from it. Pure.
+ *
+ * @param texts what is typed; an empty text is 'not known'
+ */
+record MachineForm(Map<Field, String> texts, Fuel fuel) {
+
+    /** The fields, with the span that is let in. */
+    enum Field {
+        DISPLACEMENT(20, 20000),
+        BODIES(1, 16),
+        REDLINE(500, 25000),
+        BORE_BEFORE(5, 200),
+        SHAFT_BEFORE(0, 50),
+        CLOSED_BEFORE(0, 45),
+        OPEN_BEFORE(1, 90),
+        BORE_AFTER(5, 200),
+        SHAFT_AFTER(0, 50),
+        CLOSED_AFTER(0, 45),
+        OPEN_AFTER(1, 90);
+
+        private final double least;
+        private final double most;
+
+        Field(double least, double most) {
+            this.least = least;
+            this.most = most;
+        }
+
+        String key() {
+            return "machine.field." + name().toLowerCase(java.util.Locale.ROOT);
+        }
+    }
+
+    private static final double USUAL_SHAFT_MM = 8;
+    private static final double USUAL_CLOSED_DEG = 5;
+    private static final double USUAL_OPEN_DEG = 85;
+
+    MachineForm {
+        texts = java.util.Collections.unmodifiableMap(new EnumMap<>(texts));
+    }
+
+    static MachineForm of(Machine machine) {
+        Map<Field, String> texts = new EnumMap<>(Field.class);
+        for (Field field : Field.values()) {
+            texts.put(field, "");
+        }
+        machine.displacementCc().ifPresent(v -> texts.put(Field.DISPLACEMENT, Figures.shortest(v)));
+        texts.put(Field.BODIES, Integer.toString(machine.bodies()));
+        machine.redlineRpm().ifPresent(v -> texts.put(Field.REDLINE, Figures.shortest(v)));
+        machine.before().ifPresent(b -> put(texts, b, Field.BORE_BEFORE));
+        machine.after().ifPresent(b -> put(texts, b, Field.BORE_AFTER));
+        return new MachineForm(texts, machine.fuel());
+    }
+
+    private static void put(Map<Field, String> texts, ThrottleBody body, Field bore) {
+        Field[] all = Field.values();
+        texts.put(bore, Figures.shortest(body.boreMm()));
+        texts.put(all[bore.ordinal() + 1], Figures.shortest(body.shaftMm()));
+        texts.put(all[bore.ordinal() + 2], Figures.shortest(body.closedAngleDeg()));
+        texts.put(all[bore.ordinal() + 3], Figures.shortest(body.openAngleDeg()));
+    }
+
+    MachineForm with(Field field, String text) {
+        Map<Field, String> other = new EnumMap<>(texts);
+        other.put(field, text);
+        return new MachineForm(other, fuel);
+    }
+
+    MachineForm with(Fuel other) {
+        return new MachineForm(texts, other);
+    }
+
+    /** What is wrong with a field, a sentence; empty where nothing is. */
+    Optional<String> problem(Field field) {
+        String text = texts.get(field).strip();
+        if (text.isEmpty()) {
+            return Optional.empty();
+        }
+        OptionalDouble value = number(field);
+        if (value.isEmpty()) {
+            return Optional.of(Words.of("machine.nonumber"));
+        }
+        double v = value.getAsDouble();
+        if (!(v >= field.least && v <= field.most) || field == Field.BODIES && v != Math.rint(v)) {
+            return Optional.of(
+                    Words.of("machine.range", Figures.shortest(field.least), Figures.shortest(field.most)));
+        }
+        return bodyProblem(field, v);
+    }
+
+    private Optional<String> bodyProblem(Field field, double value) {
+        Field[] all = Field.values();
+        if (field == Field.SHAFT_BEFORE || field == Field.SHAFT_AFTER) {
+            double bore = number(all[field.ordinal() - 1]).orElse(Double.POSITIVE_INFINITY);
+            return value < bore ? Optional.empty() : Optional.of(Words.of("machine.shaft"));
+        }
+        if (field == Field.OPEN_BEFORE || field == Field.OPEN_AFTER) {
+            double closed = number(all[field.ordinal() - 1]).orElse(USUAL_CLOSED_DEG);
+            return value > closed ? Optional.empty() : Optional.of(Words.of("machine.open"));
+        }
+        return Optional.empty();
+    }
+
+    private OptionalDouble number(Field field) {
+        try {
+            double value = Double.parseDouble(texts.get(field).strip().replace(',', '.'));
+            return Double.isFinite(value) ? OptionalDouble.of(value) : OptionalDouble.empty();
+        } catch (NumberFormatException e) {
+            return OptionalDouble.empty();
+        }
+    }
+
+    /** The machine; empty while any field has a problem. */
+    Optional<Machine> machine() {
+        for (Field field : Field.values()) {
+            if (problem(field).isPresent()) {
+                return Optional.empty();
+            }
+        }
+        try {
+            return Optional.of(new Machine(
+                    number(Field.DISPLACEMENT),
+                    (int) number(Field.BODIES).orElse(1),
+                    body(Field.BORE_BEFORE),
+                    body(Field.BORE_AFTER),
+                    fuel,
+                    number(Field.REDLINE)));
+        } catch (IllegalArgumentException e) {
+            return Optional.empty();
+        }
+    }
+
+    private Optional<ThrottleBody> body(Field bore) {
+        Field[] all = Field.values();
+        OptionalDouble mm = number(bore);
+        if (mm.isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(new ThrottleBody(
+                mm.getAsDouble(),
+                number(all[bore.ordinal() + 1]).orElse(Math.min(USUAL_SHAFT_MM, mm.getAsDouble() / 4)),
+                number(all[bore.ordinal() + 2]).orElse(USUAL_CLOSED_DEG),
+                number(all[bore.ordinal() + 3]).orElse(USUAL_OPEN_DEG)));
+    }
+}

@@ -1,0 +1,115 @@
+package fuelwright.ui.machine;
+
+import fuelwright.airflow.Machine;
+import fuelwright.mixture.Fuel;
+import fuelwright.ui.session.Session;
+import fuelwright.ui.theme.Figures;
+import fuelwright.ui.theme.Words;
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.Optional;
+import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.ReadOnlyStringProperty;
+import javafx.beans.property.ReadOnlyStringWrapper;
+import javafx.beans.property.SimpleObjectProperty;
+import javafx.beans.property.SimpleStringProperty;
+import javafx.beans.property.StringProperty;
+
+/** The stage Machine without its looks: texts of the fields, what is wrong with each, and the machine in the job. */
+public final class MachineModel {
+
+    private final Session session;
+    private final Map<MachineForm.Field, StringProperty> texts = new EnumMap<>(MachineForm.Field.class);
+    private final Map<MachineForm.Field, ReadOnlyStringWrapper> problems = new EnumMap<>(MachineForm.Field.class);
+    private final ObjectProperty<Fuel> fuel = new SimpleObjectProperty<>(Fuel.PETROL);
+    private final StringProperty name = new SimpleStringProperty("");
+    private final ReadOnlyStringWrapper consequence = new ReadOnlyStringWrapper("");
+    private boolean filling;
+
+    public MachineModel(Session session) {
+        this.session = session;
+        for (MachineForm.Field field : MachineForm.Field.values()) {
+            texts.put(field, new SimpleStringProperty(""));
+            problems.put(field, new ReadOnlyStringWrapper(""));
+            texts.get(field).addListener((p, old, now) -> check());
+        }
+        fuel.addListener((p, old, now) -> commit());
+        session.jobProperty().addListener((p, old, now) -> fill());
+        fill();
+    }
+
+    private void fill() {
+        filling = true;
+        MachineForm form = MachineForm.of(session.job().machine());
+        form.texts().forEach((field, text) -> texts.get(field).set(text));
+        fuel.set(form.fuel());
+        name.set(session.job().name());
+        filling = false;
+        check();
+        consequence.set(consequence(session.job().machine()));
+    }
+
+    private MachineForm form() {
+        Map<MachineForm.Field, String> typed = new EnumMap<>(MachineForm.Field.class);
+        texts.forEach((field, text) -> typed.put(field, text.get() == null ? "" : text.get()));
+        return new MachineForm(typed, fuel.get());
+    }
+
+    private void check() {
+        if (filling) {
+            return;
+        }
+        MachineForm form = form();
+        problems.forEach((field, problem) -> problem.set(form.problem(field).orElse("")));
+    }
+
+    /** Puts what is typed into the job, if it makes a machine. */
+    public void commit() {
+        if (filling) {
+            return;
+        }
+        Optional<Machine> machine = form().machine();
+        machine.ifPresent(m -> session.edit(job -> job.withMachine(m).withName(kept(name.get(), job.name()))));
+    }
+
+    private static String kept(String typed, String old) {
+        return typed == null || typed.isBlank() ? old : typed.strip();
+    }
+
+    /** What the change of bodies means by geometry alone: open area, from bore to bore. */
+    private static String consequence(Machine machine) {
+        if (machine.before().isEmpty() || machine.after().isEmpty()) {
+            return Words.of("machine.consequence.unknown");
+        }
+        double before = machine.before().get().boreMm();
+        double after = machine.after().get().boreMm();
+        double percent = 100 * (after * after / (before * before) - 1);
+        return Words.of(
+                machine.hasBodyChange() ? "machine.consequence" : "machine.consequence.nodisplacement",
+                Figures.shortest(before),
+                Figures.shortest(after),
+                Figures.signed(percent, 0));
+    }
+
+    StringProperty textProperty(MachineForm.Field field) {
+        return texts.get(field);
+    }
+
+    /** What is wrong with the field; empty where nothing is. */
+    ReadOnlyStringProperty problemProperty(MachineForm.Field field) {
+        return problems.get(field).getReadOnlyProperty();
+    }
+
+    public ObjectProperty<Fuel> fuelProperty() {
+        return fuel;
+    }
+
+    /** The job's name. */
+    public StringProperty nameProperty() {
+        return name;
+    }
+
+    public ReadOnlyStringProperty consequenceProperty() {
+        return consequence.getReadOnlyProperty();
+    }
+}

@@ -1,0 +1,211 @@
+package fuelwright.ui.machine;
+
+import fuelwright.mixture.Fuel;
+import fuelwright.ui.theme.Figures;
+import fuelwright.ui.theme.Parts;
+import fuelwright.ui.theme.StagePane;
+import fuelwright.ui.theme.Words;
+import javafx.geometry.Pos;
+import javafx.scene.Node;
+import javafx.scene.control.CheckBox;
+import javafx.scene.control.ComboBox;
+import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
+import javafx.scene.layout.ColumnConstraints;
+import javafx.scene.layout.GridPane;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+import javafx.util.StringConverter;
+
+/** The stage Machine: a form, and the check list before the first start; on the right what to take care of. */
+public final class MachineView implements StagePane {
+
+    private static final String[] CHECKS = {"sensor", "balance", "idle", "trims"};
+    private static final String[] CARE = {"where", "screen", "gas", "hot", "law", "person"};
+
+    private final MachineModel model;
+    private final Node work;
+    private final Node explanation;
+    private final TextField name = new TextField();
+
+    public MachineView(MachineModel model) {
+        this.model = model;
+        name.textProperty().bindBidirectional(model.nameProperty());
+        commitOnLeave(name);
+        VBox content = new VBox(
+                16,
+                Parts.heading(new Label(Words.of("machine.title")), new Label(Words.of("machine.below"))),
+                engine(),
+                bodies(),
+                checks());
+        content.getStyleClass().add("work");
+        work = Parts.scroll(content);
+        explanation = Parts.scroll(care());
+    }
+
+    private VBox engine() {
+        GridPane grid = grid(3);
+        name.setAccessibleText(Words.of("machine.name"));
+        grid.add(named(Words.of("machine.name"), name, null), 0, 0, 2, 1);
+        grid.add(named(Words.of("machine.fuel"), fuel(), null), 2, 0);
+        add(grid, MachineForm.Field.DISPLACEMENT, 0, 1);
+        add(grid, MachineForm.Field.BODIES, 1, 1);
+        add(grid, MachineForm.Field.REDLINE, 2, 1);
+        return card("machine.engine", grid);
+    }
+
+    private VBox bodies() {
+        GridPane grid = grid(5);
+        grid.getColumnConstraints().get(0).setPercentWidth(12);
+        grid.getColumnConstraints().stream().skip(1).forEach(c -> c.setPercentWidth(22));
+        MachineForm.Field[] all = MachineForm.Field.values();
+        for (int i = 0; i < 4; i++) {
+            Label head = Parts.text(Words.of(all[MachineForm.Field.BORE_BEFORE.ordinal() + i].key()), "field-name");
+            grid.add(head, i + 1, 0);
+        }
+        for (int row = 0; row < 2; row++) {
+            MachineForm.Field bore = row == 0 ? MachineForm.Field.BORE_BEFORE : MachineForm.Field.BORE_AFTER;
+            Label label = Parts.label(Words.of(row == 0 ? "machine.before" : "machine.after"), "strong");
+            label.setMinHeight(32);
+            grid.add(label, 0, row + 1);
+            for (int i = 0; i < 4; i++) {
+                MachineForm.Field field = all[bore.ordinal() + i];
+                grid.add(new VBox(2, field(field), problem(field)), i + 1, row + 1);
+            }
+        }
+        Label consequence = Parts.text("", "strong");
+        consequence.textProperty().bind(model.consequenceProperty());
+        return card("machine.bodies", grid, consequence, Parts.text(Words.of("machine.bodies.hint"), "muted"));
+    }
+
+    private VBox checks() {
+        GridPane list = grid(2);
+        for (int i = 0; i < CHECKS.length; i++) {
+            String check = CHECKS[i];
+            CheckBox box = new CheckBox();
+            box.setAccessibleText(Words.of("machine.check." + check));
+            Label words = Parts.text(Words.of("machine.check." + check), "strong");
+            Label why = Parts.text(Words.of("machine.check." + check + ".why"), "muted");
+            words.setLabelFor(box);
+            VBox text = new VBox(1, words, why);
+            text.setOnMouseClicked(e -> box.fire());
+            var row = Parts.row(10, box, text);
+            row.setAlignment(Pos.TOP_LEFT);
+            javafx.scene.layout.HBox.setHgrow(text, Priority.ALWAYS);
+            list.add(row, i % 2, i / 2);
+        }
+        return card("machine.checks", list);
+    }
+
+    private VBox care() {
+        VBox box = new VBox(12, Parts.label(Words.of("machine.care"), "section"));
+        for (String care : CARE) {
+            box.getChildren()
+                    .add(new VBox(
+                            2,
+                            Parts.text(Words.of("machine.care." + care), "strong"),
+                            Parts.text(Words.of("machine.care." + care + ".why"), "muted")));
+        }
+        box.getStyleClass().add("explanation-inner");
+        return box;
+    }
+
+    private static VBox card(String key, Node... content) {
+        VBox card = new VBox(12, Parts.label(Words.of(key), "section"));
+        card.getChildren().addAll(content);
+        card.getStyleClass().add("card");
+        return card;
+    }
+
+    private static GridPane grid(int columns) {
+        GridPane grid = new GridPane();
+        grid.setHgap(12);
+        grid.setVgap(8);
+        for (int i = 0; i < columns; i++) {
+            ColumnConstraints column = new ColumnConstraints();
+            column.setHgrow(Priority.ALWAYS);
+            column.setPercentWidth(100.0 / columns);
+            grid.getColumnConstraints().add(column);
+        }
+        return grid;
+    }
+
+    private void add(GridPane grid, MachineForm.Field field, int column, int row) {
+        grid.add(named(Words.of(field.key()), field(field), problem(field)), column, row);
+    }
+
+    private static VBox named(String words, Node field, Node problem) {
+        VBox box = new VBox(4, Parts.label(words, "field-name"), field);
+        if (problem != null) {
+            box.getChildren().add(problem);
+        }
+        return box;
+    }
+
+    private TextField field(MachineForm.Field field) {
+        TextField text = new TextField();
+        text.setId(field.name());
+        text.textProperty().bindBidirectional(model.textProperty(field));
+        text.setAccessibleText(Words.of(field.key()));
+        text.setPromptText(Words.of("machine.unknown"));
+        model.problemProperty(field).addListener((p, old, now) -> {
+            text.getStyleClass().remove("bad-field");
+            if (!now.isEmpty()) {
+                text.getStyleClass().add("bad-field");
+            }
+        });
+        commitOnLeave(text);
+        return text;
+    }
+
+    private Label problem(MachineForm.Field field) {
+        Label label = Parts.text("", "field-message");
+        label.textProperty().bind(model.problemProperty(field));
+        label.managedProperty().bind(label.textProperty().isNotEmpty());
+        return label;
+    }
+
+    private void commitOnLeave(TextField text) {
+        text.setOnAction(e -> model.commit());
+        text.focusedProperty().addListener((p, old, now) -> {
+            if (!now) {
+                model.commit();
+            }
+        });
+    }
+
+    private ComboBox<Fuel> fuel() {
+        ComboBox<Fuel> box = new ComboBox<>();
+        box.getItems().setAll(Fuel.values());
+        box.setMaxWidth(Double.MAX_VALUE);
+        box.setAccessibleText(Words.of("machine.fuel"));
+        box.setConverter(new StringConverter<>() {
+            @Override
+            public String toString(Fuel fuel) {
+                return fuel == null
+                        ? ""
+                        : Words.of(
+                                "machine.fuel.item",
+                                fuel.words(),
+                                Figures.shortest(fuel.stoichiometricRatio()));
+            }
+
+            @Override
+            public Fuel fromString(String text) {
+                return Fuel.PETROL;
+            }
+        });
+        box.valueProperty().bindBidirectional(model.fuelProperty());
+        return box;
+    }
+
+    @Override
+    public Node work() {
+        return work;
+    }
+
+    @Override
+    public Node explanation() {
+        return explanation;
+    }
+}

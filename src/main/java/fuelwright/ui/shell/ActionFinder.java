@@ -1,0 +1,103 @@
+package fuelwright.ui.shell;
+
+import fuelwright.ui.theme.Parts;
+import fuelwright.ui.theme.Words;
+import java.util.List;
+import javafx.geometry.Pos;
+import javafx.scene.control.Label;
+import javafx.scene.control.ListCell;
+import javafx.scene.control.ListView;
+import javafx.scene.control.TextField;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
+
+/** A list of everything that can be done, found by typing. Lies over the window until something is chosen or Escape is pressed. */
+final class ActionFinder extends StackPane {
+
+    private final List<Action> actions;
+    private final TextField field = new TextField();
+    private final ListView<Action> list = new ListView<>();
+
+    ActionFinder(List<Action> actions) {
+        this.actions = actions;
+        getStyleClass().add("veil");
+        field.setPromptText(Words.of("finder.prompt"));
+        field.setAccessibleText(Words.of("finder.prompt"));
+        field.setId("finder-field");
+        list.setCellFactory(view -> new Row());
+        list.setPrefHeight(360);
+        list.getStyleClass().add("quiet-list");
+        VBox box = new VBox(8, field, list);
+        box.getStyleClass().add("finder");
+        box.setMaxSize(520, 420);
+        getChildren().add(box);
+        setAlignment(box, Pos.TOP_CENTER);
+        setMargin(box, new javafx.geometry.Insets(72, 0, 0, 0));
+        field.textProperty().addListener((p, old, now) -> filter());
+        field.setOnAction(e -> choose());
+        list.setOnMouseClicked(e -> choose());
+        addEventFilter(KeyEvent.KEY_PRESSED, this::key);
+        setOnMousePressed(e -> {
+            if (e.getTarget() == this) {
+                hide();
+            }
+        });
+        hide();
+    }
+
+    void show() {
+        field.clear();
+        filter();
+        setVisible(true);
+        field.requestFocus();
+    }
+
+    private void hide() {
+        setVisible(false);
+    }
+
+    private void filter() {
+        list.getItems().setAll(Action.matching(actions, field.getText()));
+        list.getSelectionModel().selectFirst();
+    }
+
+    private void choose() {
+        Action action = list.getSelectionModel().getSelectedItem();
+        if (action != null) {
+            hide();
+            action.run().run();
+        }
+    }
+
+    private void key(KeyEvent event) {
+        if (event.getCode() == KeyCode.ESCAPE) {
+            hide();
+        } else if (event.getCode() == KeyCode.DOWN) {
+            list.getSelectionModel().selectNext();
+        } else if (event.getCode() == KeyCode.UP) {
+            list.getSelectionModel().selectPrevious();
+        } else {
+            return;
+        }
+        event.consume();
+    }
+
+    private static final class Row extends ListCell<Action> {
+        @Override
+        protected void updateItem(Action action, boolean empty) {
+            super.updateItem(action, empty);
+            setText(null);
+            if (empty || action == null) {
+                setGraphic(null);
+                return;
+            }
+            Label keys = Parts.label(action.keys() == null ? "" : action.keys().getDisplayText(), "muted", "small");
+            HBox row = Parts.row(12, Parts.label(action.name()), Parts.gap(), keys);
+            row.setStyle("-fx-padding: 4 8 4 8;");
+            setGraphic(row);
+        }
+    }
+}

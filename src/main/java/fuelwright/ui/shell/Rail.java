@@ -1,0 +1,91 @@
+package fuelwright.ui.shell;
+
+import fuelwright.ui.session.Session;
+import fuelwright.ui.session.Stage;
+import fuelwright.ui.session.StageState;
+import fuelwright.ui.theme.Parts;
+import fuelwright.ui.theme.Words;
+import java.util.EnumMap;
+import java.util.Map;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.VBox;
+
+/** The seven stages, each with its state by shape, word and colour. */
+final class Rail extends VBox {
+
+    private final Session session;
+    private final Map<Stage, Button> items = new EnumMap<>(Stage.class);
+    private final Map<Stage, Label> badges = new EnumMap<>(Stage.class);
+    private final Map<Stage, Label> words = new EnumMap<>(Stage.class);
+
+    Rail(Session session) {
+        this.session = session;
+        getStyleClass().add("rail");
+        setMinWidth(160);
+        setPrefWidth(160);
+        for (Stage stage : Stage.values()) {
+            getChildren().add(item(stage));
+        }
+        session.stageProperty().addListener((p, old, now) -> refresh());
+        session.jobProperty().addListener((p, old, now) -> refresh());
+        session.analysisProperty().addListener((p, old, now) -> refresh());
+        session.handedOverProperty().addListener((p, old, now) -> refresh());
+        refresh();
+    }
+
+    private Button item(Stage stage) {
+        Label badge = Parts.label(Integer.toString(stage.number()), "rail-badge");
+        Label word = Parts.label("", "rail-word");
+        VBox text = new VBox(1, Parts.label(stage.words(), "rail-name"), word);
+        text.setAlignment(javafx.geometry.Pos.CENTER_LEFT);
+        HBox content = Parts.row(12, badge, text);
+        Button button = new Button();
+        button.setGraphic(content);
+        button.setMaxWidth(Double.MAX_VALUE);
+        button.setPrefHeight(46);
+        button.getStyleClass().setAll("rail-item");
+        button.setId("rail-" + stage.number());
+        button.setOnAction(e -> session.stageProperty().set(stage));
+        items.put(stage, button);
+        badges.put(stage, badge);
+        words.put(stage, word);
+        return button;
+    }
+
+    private void refresh() {
+        boolean handed = session.handedOverProperty().get() == session.job();
+        for (Stage stage : Stage.values()) {
+            StageState state = StageState.of(stage, session.job(), session.analysis(), handed);
+            boolean chosen = session.stageProperty().get() == stage;
+            Button item = items.get(stage);
+            item.getStyleClass().setAll("rail-item", state.style());
+            if (chosen) {
+                item.getStyleClass().add("chosen");
+            }
+            badges.get(stage).setText(badge(stage, state));
+            words.get(stage).setText(word(stage, state));
+            Parts.show(words.get(stage), !words.get(stage).getText().isEmpty());
+            item.setAccessibleText(Words.of("rail.item", stage.number(), stage.words(), state.words()));
+        }
+    }
+
+    private static String badge(Stage stage, StageState state) {
+        switch (state) {
+            case DONE:
+                return "✓";
+            case STOP:
+                return "!";
+            default:
+                return Integer.toString(stage.number());
+        }
+    }
+
+    private String word(Stage stage, StageState state) {
+        if (state == StageState.STOP) {
+            return Words.of("rail.stops", session.analysis().stops().size());
+        }
+        return state == StageState.DONE ? "" : state.words();
+    }
+}

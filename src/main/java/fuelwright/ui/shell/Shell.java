@@ -1,0 +1,187 @@
+package fuelwright.ui.shell;
+
+import fuelwright.ui.session.Session;
+import fuelwright.ui.session.Stage;
+import fuelwright.ui.theme.AskFiles;
+import fuelwright.ui.theme.Fonts;
+import fuelwright.ui.theme.Parts;
+import fuelwright.ui.theme.StagePane;
+import fuelwright.ui.theme.Words;
+import java.io.File;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Supplier;
+import javafx.scene.Node;
+import javafx.scene.Parent;
+import javafx.scene.Scene;
+import javafx.scene.control.Alert;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyCodeCombination;
+import javafx.scene.input.KeyCombination;
+import javafx.scene.input.TransferMode;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
+
+/** The whole window: frame, stages, keys, dropped files. */
+public final class Shell {
+
+    private static final double EXPLANATION_WIDTH = 324;
+
+    private final Session session;
+    private final Map<Stage, Supplier<StagePane>> makers;
+    private final Map<Stage, StagePane> panes = new EnumMap<>(Stage.class);
+    private final StackPane work = new StackPane();
+    private final StackPane explanation = new StackPane();
+    private final BorderPane frame = new BorderPane();
+    private final StackPane root = new StackPane(frame);
+    private final List<Action> actions = new ArrayList<>();
+    private final ActionFinder finder;
+    private final Scene scene;
+
+    /** @param makers what makes each stage's pane, called when it is first shown */
+    public Shell(Session session, Map<Stage, Supplier<StagePane>> makers) {
+        this.session = session;
+        this.makers = makers;
+        collectActions();
+        finder = new ActionFinder(actions);
+        root.getChildren().add(finder);
+        root.setStyle("-fx-font-family: \"" + Fonts.family() + "\";");
+        explanation.getStyleClass().add("explanation");
+        explanation.setMinWidth(EXPLANATION_WIDTH);
+        explanation.setMaxWidth(EXPLANATION_WIDTH);
+        VBox middle = new VBox(new IssueStrip(session), work);
+        VBox.setVgrow(work, javafx.scene.layout.Priority.ALWAYS);
+        frame.setTop(new TopBar(session, finder::show));
+        frame.setLeft(new Rail(session));
+        frame.setCenter(middle);
+        frame.setRight(explanation);
+        frame.setBottom(new StatusLine(session));
+        scene = new Scene(root, 1280, 800);
+        session.themeProperty().get().applyTo(scene);
+        session.themeProperty().addListener((p, old, now) -> theme());
+        session.stageProperty().addListener((p, old, now) -> enter(now));
+        accelerators();
+        drops();
+        enter(session.stageProperty().get());
+    }
+
+    public Scene scene() {
+        return scene;
+    }
+
+    private void theme() {
+        javafx.application.Application.setUserAgentStylesheet(
+                session.themeProperty().get().base());
+        session.themeProperty().get().applyTo(scene);
+    }
+
+    private void enter(Stage stage) {
+        StagePane pane =
+                panes.computeIfAbsent(stage, s -> makers.get(s).get());
+        work.getChildren().setAll(pane.work());
+        explanation.getChildren().setAll(pane.explanation());
+        pane.first().requestFocus();
+    }
+
+    private void collectActions() {
+        for (Stage stage : Stage.values()) {
+            action(
+                    Words.of("action.goto", stage.words()),
+                    new KeyCodeCombination(
+                            KeyCode.valueOf("DIGIT" + stage.number()), KeyCombination.SHORTCUT_DOWN),
+                    () -> session.stageProperty().set(stage));
+        }
+        action("action.open", KeyCode.O, this::chooseFiles);
+        action("action.undo", KeyCode.Z, session::undo);
+        action("action.redo", KeyCode.Y, session::redo);
+        action("action.theme", KeyCode.T, () -> session.themeProperty()
+                .set(session.themeProperty().get().other()));
+        action("action.notation", KeyCode.L, () -> session.afrProperty()
+                .set(!session.afrProperty().get()));
+        action(Words.of("action.sample"), (KeyCombination) null, session::openSample);
+        action(Words.of("action.cancel"), (KeyCombination) null, session::cancel);
+        action(Words.of("action.keys"), new KeyCodeCombination(KeyCode.F1), this::showKeys);
+    }
+
+    private void action(String key, KeyCode code, Runnable run) {
+        action(Words.of(key), new KeyCodeCombination(code, KeyCombination.SHORTCUT_DOWN), run);
+    }
+
+    private void action(String name, KeyCombination keys, Runnable run) {
+        actions.add(new Action(name, keys, run));
+    }
+
+    private void accelerators() {
+        for (Action action : actions) {
+            if (action.keys() != null) {
+                scene.getAccelerators().put(action.keys(), action.run());
+            }
+        }
+        scene.getAccelerators()
+                .put(new KeyCodeCombination(KeyCode.K, KeyCombination.SHORTCUT_DOWN), finder::show);
+    }
+
+    private void showKeys() {
+        Alert alert = new Alert(Alert.AlertType.INFORMATION);
+        alert.initOwner(scene.getWindow());
+        alert.setTitle(Words.of("keys.title"));
+        alert.setHeaderText(Words.of("keys.title"));
+        VBox list = new VBox(2);
+        list.getChildren().add(Parts.fact(Words.of("top.find"), ""));
+        for (Action action : actions) {
+            if (action.keys() != null) {
+                list.getChildren().add(Parts.fact(action.name(), action.keys().getDisplayText()));
+            }
+        }
+        for (String key : List.of("keys.grid", "keys.timeline", "keys.zoom")) {
+            list.getChildren().add(Parts.fact(Words.of(key), Words.of(key + ".keys")));
+        }
+        list.setPrefWidth(460);
+        alert.getDialogPane().setContent(list);
+        alert.getDialogPane().getStylesheets().setAll(scene.getStylesheets());
+        alert.show();
+    }
+
+    private void chooseFiles() {
+        AskFiles.choose(root, session::open);
+    }
+
+    private void drops() {
+        root.setOnDragOver(e -> {
+            if (e.getDragboard().hasFiles()) {
+                e.acceptTransferModes(TransferMode.COPY);
+            }
+            e.consume();
+        });
+        root.setOnDragEntered(e -> {
+            if (e.getDragboard().hasFiles()) {
+                mark(frame, true);
+            }
+        });
+        root.setOnDragExited(e -> mark(frame, false));
+        root.setOnDragDropped(e -> {
+            List<Path> files = e.getDragboard().getFiles().stream().map(File::toPath).toList();
+            if (!files.isEmpty()) {
+                session.open(files);
+            }
+            e.setDropCompleted(!files.isEmpty());
+            e.consume();
+        });
+    }
+
+    private static void mark(Node node, boolean marked) {
+        node.getStyleClass().remove("drop-target");
+        if (marked) {
+            node.getStyleClass().add("drop-target");
+        }
+    }
+
+    /** The root, for tests that look for nodes. */
+    public Parent root() {
+        return root;
+    }
+}

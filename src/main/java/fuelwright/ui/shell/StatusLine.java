@@ -1,0 +1,74 @@
+package fuelwright.ui.shell;
+
+import fuelwright.issue.Issue;
+import fuelwright.screen.ScreenedRide;
+import fuelwright.ui.session.Session;
+import fuelwright.ui.session.Stage;
+import fuelwright.ui.theme.Figures;
+import fuelwright.ui.theme.Parts;
+import fuelwright.ui.theme.Words;
+import fuelwright.work.Analysis;
+import javafx.collections.ListChangeListener;
+import javafx.scene.control.Button;
+import javafx.scene.control.Hyperlink;
+import javafx.scene.control.Label;
+import javafx.scene.control.ProgressBar;
+import javafx.scene.layout.HBox;
+
+/** One line: what the job holds or what is being done and how far, and the Stop sentence. */
+final class StatusLine extends HBox {
+
+    private final Session session;
+    private final Label what = Parts.label("", "muted", "small");
+    private final ProgressBar bar = new ProgressBar();
+    private final Button cancel;
+    private final Hyperlink stop = new Hyperlink();
+
+    StatusLine(Session session) {
+        super(12);
+        this.session = session;
+        getStyleClass().add("status");
+        setAlignment(javafx.geometry.Pos.CENTER_LEFT);
+        cancel = Parts.button("status.cancel", session::cancel, "compact", "small");
+        stop.getStyleClass().add("status-stop");
+        stop.setMinWidth(USE_PREF_SIZE);
+        stop.setOnAction(e -> session.stageProperty().set(Stage.CAUTIONS));
+        bar.progressProperty().bind(session.progressProperty());
+        bar.setAccessibleText(Words.of("status.progress"));
+        getChildren().addAll(bar, what, cancel, Parts.gap(), stop);
+        session.workingProperty().addListener((p, old, now) -> refresh());
+        session.doingProperty().addListener((p, old, now) -> refresh());
+        session.analysisProperty().addListener((p, old, now) -> refresh());
+        session.jobProperty().addListener((p, old, now) -> refresh());
+        session.issues().addListener((ListChangeListener<Issue>) c -> refresh());
+        refresh();
+    }
+
+    private void refresh() {
+        boolean working = session.workingProperty().get();
+        Parts.show(bar, working);
+        Parts.show(cancel, working);
+        what.setText(working || !session.doingProperty().get().isEmpty() ? session.doingProperty().get() : holds());
+        int stops = session.analysis() == null ? 0 : session.analysis().stops().size();
+        Parts.show(stop, stops > 0);
+        stop.setText(stops == 0 ? "" : Words.of("status.stops", stops));
+    }
+
+    private String holds() {
+        Analysis analysis = session.analysis();
+        if (analysis == null) {
+            return Words.of("status.drop");
+        }
+        long rows = 0;
+        long kept = 0;
+        for (ScreenedRide ride : analysis.screened()) {
+            rows += ride.ride().size();
+            kept += ride.kept();
+        }
+        return Words.of(
+                "status.holds",
+                analysis.screened().size(),
+                Figures.count(rows),
+                Figures.count(rows - kept));
+    }
+}

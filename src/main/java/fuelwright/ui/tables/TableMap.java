@@ -1,0 +1,50 @@
+package fuelwright.ui.tables;
+
+import fuelwright.table.Table;
+import fuelwright.ui.plot.HeatCell;
+import fuelwright.ui.plot.HeatMap;
+import fuelwright.ui.session.Mixture;
+import fuelwright.ui.session.TableWords;
+import fuelwright.ui.theme.Colours;
+import fuelwright.ui.theme.Figures;
+import fuelwright.ui.theme.Palette;
+import fuelwright.ui.theme.Words;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/** A table as a grid to be drawn, tinted from least to most. Pure. */
+final class TableMap {
+
+    /** The tint is quieter than the maps': here the figures are the work. */
+    private static final double TINT = 0.6;
+
+    private TableMap() {}
+
+    static HeatMap of(Table table, boolean afr, Palette palette) {
+        double low = Arrays.stream(table.toArray()).min().orElse(0);
+        double high = Arrays.stream(table.toArray()).max().orElse(1);
+        List<HeatCell> cells = new ArrayList<>();
+        for (int cell = 0; cell < table.cells(); cell++) {
+            double share = high > low ? (table.at(cell) - low) / (high - low) : 0;
+            String figure = figure(table, table.at(cell), afr);
+            cells.add(HeatCell.plain(
+                    figure,
+                    Colours.mix(palette.surface(), palette.sequential().at(0.8 * share), TINT),
+                    Words.of("tables.cell.words", TableWords.cell(table, cell), figure)));
+        }
+        return new HeatMap(
+                TableWords.breakpoints(table.speed()),
+                TableWords.breakpoints(table.load()),
+                TableWords.axisTitle(table.speed()),
+                TableWords.axisTitle(table.load()),
+                cells);
+    }
+
+    static String figure(Table table, double value, boolean afr) {
+        if (table.quantity().isMixture()) {
+            return Mixture.figure(afr, Mixture.lambdaOf(table.quantity(), value));
+        }
+        return Figures.plain(value, TableWords.decimals(table));
+    }
+}

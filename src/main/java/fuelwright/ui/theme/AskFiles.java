@@ -1,0 +1,28 @@
+package fuelwright.ui.theme;
+
+import java.io.File;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.function.Consumer;
+import javafx.scene.Node;
+import javafx.stage.FileChooser;
+
+/** The dialogue that asks for files. */
+public final class AskFiles {
+
+    private AskFiles() {}
+
+    /** Asks for files to read; nothing happens where none is chosen. */
+    public static void choose(Node owner, Consumer<List<Path>> chosen) {
+        FileChooser chooser = new FileChooser();
+        chooser.setTitle(Words.of("open.title"));
+        chooser.getExtensionFilters()
+                .addAll(
+                        new FileChooser.ExtensionFilter(Words.of("open.csv"), "*.csv", "*.txt", "*.tsv"),
+                        new FileChooser.ExtensionFilter(Words.of("open.all"), "*.*"));
+        List<File> files = chooser.showOpenMultipleDialog(owner.getScene().getWindow());
+        if (files != null && !files.isEmpty()) {
+            chosen.accept(files.stream().map(File::toPath).toList());
+        }
+    }
+}

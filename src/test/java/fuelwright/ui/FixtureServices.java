@@ -1,0 +1,48 @@
+package fuelwright.ui;
+
+import fuelwright.issue.Loaded;
+import fuelwright.job.Job;
+import fuelwright.ride.Ride;
+import fuelwright.table.Table;
+import fuelwright.table.TableReader;
+import fuelwright.table.TableWriter;
+import fuelwright.ui.session.Services;
+import fuelwright.work.Analysis;
+import fuelwright.work.Cancellation;
+import fuelwright.work.Progress;
+import java.nio.file.Path;
+import java.util.List;
+
+/** What the window asks for, answered from the made-up job. */
+public final class FixtureServices implements Services {
+
+    @Override
+    public Loaded<Job> sample() {
+        return Loaded.of(Fixture.job(), List.of());
+    }
+
+    @Override
+    public Loaded<Analysis> analyse(Job job, Progress progress, Cancellation cancellation) {
+        return Fixture.analyse(job);
+    }
+
+    @Override
+    public Loaded<Ride> readRide(Path file, Progress progress, Cancellation cancellation) {
+        return Loaded.of(Fixture.ride(file.getFileName().toString(), 4000), List.of());
+    }
+
+    @Override
+    public Loaded<Table> readTable(Path file, boolean target) {
+        return TableReader.read(file);
+    }
+
+    @Override
+    public String tableText(Analysis analysis) {
+        return TableWriter.write(analysis.proposal().corrected());
+    }
+
+    @Override
+    public List<String> export(Analysis analysis, Path folder, boolean replace) {
+        return List.of("corrected.csv", "report.html");
+    }
+}

@@ -1,0 +1,138 @@
+package fuelwright.ui;
+
+import fuelwright.ui.session.BackgroundRunner;
+import fuelwright.ui.session.Services;
+import fuelwright.ui.session.Session;
+import fuelwright.ui.session.Stage;
+import fuelwright.ui.shell.Shell;
+import fuelwright.ui.theme.Theme;
+import java.awt.image.BufferedImage;
+import java.io.File;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import javafx.animation.PauseTransition;
+import javafx.application.Application;
+import javafx.application.Platform;
+import javafx.scene.image.WritableImage;
+import javafx.util.Duration;
+import javax.imageio.ImageIO;
+
+/**
+ * Takes pictures of every stage in both themes without a display. Arguments: folder, {@code real} for the sample job or {@code fixture},
+ * then stages (or none for all), sizes as {@code 1280x800}, themes, {@code cell=128}. Start with the headless options of the build.
+ */
+public final class Pictures extends Application {
+
+    private record Shot(Stage stage, Theme theme, int width, int height) {}
+
+    private final List<Shot> shots = new ArrayList<>();
+    private Session session;
+    private Shell shell;
+    private javafx.stage.Stage window;
+    private String folder;
+
+    @Override
+    public void start(javafx.stage.Stage stage) {
+        List<String> args = getParameters().getRaw();
+        folder = args.get(0);
+        new File(folder).mkdirs();
+        Services services = args.contains("real") ? new WorkServices() : new FixtureServices();
+        session = new Session(services, new BackgroundRunner());
+        setUserAgentStylesheet(Theme.LIGHT.base());
+        shell = new Shell(session, WindowApp.panes(session));
+        window = stage;
+        stage.setScene(shell.scene());
+        stage.show();
+        for (Theme theme : Theme.values()) {
+            for (Stage what : Stage.values()) {
+                for (String size : new String[] {"1280x800", "1920x1080"}) {
+                    plan(args, theme, what, size);
+                }
+            }
+        }
+        args.stream().filter(a -> a.equals("afr")).forEach(a -> session.afrProperty().set(true));
+        session.analysisProperty().addListener((p, old, now) -> {
+            if (old == null) {
+                args.stream()
+                        .filter(a -> a.startsWith("cell="))
+                        .forEach(a -> session.cellProperty().set(Integer.parseInt(a.substring(5))));
+                next(0);
+            }
+        });
+        if (args.contains("empty")) {
+            next(0);
+        } else {
+            session.openSample();
+        }
+        PauseTransition late = new PauseTransition(Duration.seconds(240));
+        late.setOnFinished(e -> Platform.exit());
+        late.play();
+    }
+
+    private void plan(List<String> args, Theme theme, Stage what, String size) {
+        boolean stages = args.stream().anyMatch(a -> is(Stage.values(), a));
+        boolean themes = args.stream().anyMatch(a -> is(Theme.values(), a));
+        boolean sizes = args.stream().anyMatch(a -> a.matches("\\d+x\\d+"));
+        if ((!stages || args.contains(what.name().toLowerCase(Locale.ROOT)))
+                && (!themes || args.contains(theme.name().toLowerCase(Locale.ROOT)))
+                && (!sizes || args.contains(size))) {
+            String[] parts = size.split("x");
+            shots.add(new Shot(what, theme, Integer.parseInt(parts[0]), Integer.parseInt(parts[1])));
+        }
+    }
+
+    private static boolean is(Enum<?>[] all, String name) {
+        for (Enum<?> one : all) {
+            if (one.name().toLowerCase(Locale.ROOT).equals(name)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private void next(int index) {
+        if (index == shots.size()) {
+            Platform.exit();
+            return;
+        }
+        Shot shot = shots.get(index);
+        session.themeProperty().set(shot.theme());
+        session.stageProperty().set(shot.stage());
+        window.setWidth(shot.width());
+        window.setHeight(shot.height());
+        PauseTransition pause = new PauseTransition(Duration.millis(700));
+        pause.setOnFinished(e -> {
+            save(shot);
+            next(index + 1);
+        });
+        pause.play();
+    }
+
+    private void save(Shot shot) {
+        WritableImage image = shell.scene().snapshot(null);
+        int w = (int) image.getWidth();
+        int h = (int) image.getHeight();
+        BufferedImage copy = new BufferedImage(w, h, BufferedImage.TYPE_INT_RGB);
+        for (int y = 0; y < h; y++) {
+            for (int x = 0; x < w; x++) {
+                copy.setRGB(x, y, image.getPixelReader().getArgb(x, y));
+            }
+        }
+        try {
+            ImageIO.write(
+                    copy,
+                    "png",
+                    new File(folder, (shot.stage() + "-" + shot.theme() + "-" + shot.width() + ".png")
+                            .toLowerCase(Locale.ROOT)));
+        } catch (IOException e) {
+            throw new java.io.UncheckedIOException(e);
+        }
+    }
+
+    @Override
+    public void stop() {
+        session.close();
+    }
+}
