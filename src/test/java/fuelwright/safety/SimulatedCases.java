@@ -62,7 +62,7 @@ final class SimulatedCases {
         double deadTimeMs =
                 fuel.quantity() == Quantity.INJECTOR_PULSE ? tables.machine().unit().deadTimeMs() : 0;
         Optional<Estimate> estimate = withEstimate
-                ? Optional.of(new Estimator(fuel, target, sources, machine, deadTimeMs).run())
+                ? Optional.of(new Estimator(fuel, target, sources, machine, deadTimeMs).run(() -> {}))
                 : Optional.empty();
         return new CaseFile(
                 machine,
