@@ -17,26 +17,52 @@ final class Cells {
 
     private static final Set<String> MISSING =
             Set.of("", "nan", "-", "--", "---", "null", "n/a", "na", "#n/a", "none", "-nan", "?");
-    private static final Pattern POINT = numbers("\\.");
-    private static final Pattern COMMA = numbers(",");
     private static final Pattern GLUED = Pattern.compile("(.*?[0-9][.,]?)\\s*([^0-9.,\\s][^0-9]*(?:[0-9]-[0-9])?)");
 
     private Cells() {}
-
-    /**
-     * An exponent needs a sign or a decimal sign before it: {@code 7E8} is a bus address in a raw frame, not seven hundred million.
-     */
-    private static Pattern numbers(String sign) {
-        return Pattern.compile("[+-]?(?:[0-9]+(?:[eE][+-][0-9]{1,3})?|(?:[0-9]+" + sign + "[0-9]*|" + sign
-                + "[0-9]+)(?:[eE][+-]?[0-9]{1,3})?)");
-    }
 
     static boolean isMissing(String field) {
         return field.length() <= 4 && MISSING.contains(field.toLowerCase(Locale.ROOT));
     }
 
+    /**
+     * Whether a field is a decimal number and nothing else. An exponent needs a sign, or a decimal sign before it: {@code 7E8} is a
+     * bus address in a raw frame, not seven hundred million.
+     */
     static boolean isNumber(String field, char decimalSign) {
-        return (decimalSign == ',' ? COMMA : POINT).matcher(field).matches();
+        int end = field.length();
+        int p = end > 0 && isSign(field.charAt(0)) ? 1 : 0;
+        int whole = digitsFrom(field, p);
+        p += whole;
+        boolean point = p < end && field.charAt(p) == decimalSign;
+        int decimals = point ? digitsFrom(field, p + 1) : 0;
+        p += point ? decimals + 1 : 0;
+        if (whole + decimals == 0) {
+            return false;
+        }
+        if (p == end) {
+            return true;
+        }
+        if (field.charAt(p) != 'e' && field.charAt(p) != 'E') {
+            return false;
+        }
+        p++;
+        boolean signed = p < end && isSign(field.charAt(p));
+        p += signed ? 1 : 0;
+        int exponent = digitsFrom(field, p);
+        return (signed || point) && exponent >= 1 && exponent <= 3 && p + exponent == end;
+    }
+
+    private static boolean isSign(char c) {
+        return c == '-' || c == '+';
+    }
+
+    private static int digitsFrom(String field, int from) {
+        int p = from;
+        while (p < field.length() && field.charAt(p) >= '0' && field.charAt(p) <= '9') {
+            p++;
+        }
+        return p - from;
     }
 
     /** The figure that {@code field} writes; it must be a number by {@link #isNumber}. NaN where it is too great for a double. */
@@ -47,8 +73,11 @@ final class Cells {
 
     /** The unit that is glued to a figure, or empty. */
     static String suffix(String field, char decimalSign) {
+        if (field.isEmpty() || !hasDigit(field) || Character.isDigit(field.charAt(field.length() - 1)) && !field.endsWith("0-1")) {
+            return "";
+        }
         var matcher = GLUED.matcher(field);
-        if (matcher.matches() && matcher.group(2).length() <= 8 && isNumber(matcher.group(1), decimalSign)) {
+        if (field.length() <= 40 && matcher.matches() && matcher.group(2).length() <= 8 && isNumber(matcher.group(1), decimalSign)) {
             String suffix = matcher.group(2).strip();
             return Heading.unitOf(suffix).isPresent() ? suffix : "";
         }

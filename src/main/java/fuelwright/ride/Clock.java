@@ -61,6 +61,9 @@ final class Clock {
 
     /** The day (since 1970-01-01) of a dated time, 0 where it has no date. */
     static long dayOf(String field) {
+        if (field.indexOf(':') <= 0) {
+            return 0;
+        }
         Matcher m = FORM.matcher(field);
         if (field.length() > 40 || !m.matches() || m.group(1) == null && m.group(4) == null) {
             return 0;

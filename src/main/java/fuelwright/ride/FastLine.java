@@ -118,10 +118,11 @@ final class FastLine {
     private Outcome trailing(byte[] b, int from, int fields, int readable) {
         int p = from;
         int count = fields + 1;
-        while (b[p] == delimiter || b[p] == ' ' || b[p] == '\r') {
+        while (b[p] == delimiter || b[p] == ' ') {
             count += b[p] == delimiter ? 1 : 0;
             p++;
         }
+        p = overReturns(b, p);
         if (b[p] != '\n' || count < usualWidth || readable == 0) {
             return Outcome.ODD;
         }
@@ -175,10 +176,20 @@ final class FastLine {
         if (suffix.length > 0 && matches(b, q, suffix)) {
             p = q + suffix.length;
         }
-        while (b[p] == ' ' || b[p] == '\r') {
+        while (b[p] == ' ') {
             p++;
         }
+        p = overReturns(b, p);
         return b[p] == delimiter || b[p] == '\n' ? p : slowly(b, from, column);
+    }
+
+    /** Over the carriage returns of a line end; any other one makes the line odd. */
+    private static int overReturns(byte[] b, int from) {
+        int p = from;
+        while (b[p] == '\r') {
+            p++;
+        }
+        return b[p] == '\n' ? p : from;
     }
 
     private static boolean matches(byte[] b, int from, byte[] suffix) {
@@ -250,7 +261,7 @@ final class FastLine {
     private int slowly(byte[] b, int from, int column) {
         int p = from;
         while (b[p] != delimiter && b[p] != '\n') {
-            if (b[p] == '"' || b[p] == 0) {
+            if (b[p] == '"' || b[p] == 0 || b[p] == '\r' && b[overReturns(b, p)] != '\n') {
                 return -1;
             }
             p++;

@@ -226,7 +226,10 @@ final class FastRows {
     }
 
     private boolean slowly(RowReader slow, byte[] bytes, int from, int end, boolean ended, int line, double[] row) {
-        int to = end > from && bytes[end - 1] == '\r' ? end - 1 : end;
+        int to = end;
+        while (to > from && bytes[to - 1] == '\r') {
+            to--;
+        }
         String text = new String(bytes, from, to - from, layout.dialect().charset());
         return slow.read(text, line, ended, row);
     }

@@ -39,7 +39,10 @@ final class ReferenceRows {
             for (int i = kept; i < end || last && i == end && from < end; i++) {
                 boolean ended = i < end;
                 if (!ended || buffer[i] == '\n') {
-                    int to = i > from && buffer[i - 1] == '\r' ? i - 1 : i;
+                    int to = i;
+                    while (to > from && buffer[to - 1] == '\r') {
+                        to--;
+                    }
                     String line = new String(buffer, from, to - from, encoded.charset());
                     if (reader.read(line, number, ended, row)) {
                         lines.add(rows.size, number);

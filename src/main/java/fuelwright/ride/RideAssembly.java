@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /** From rows of figures to a ride: time, channels, and every remark. */
 final class RideAssembly {
@@ -41,14 +42,11 @@ final class RideAssembly {
         if (time.rows() == 0) {
             return refused("no row has a time that can be read" + skippedWords(), "say which column is the time");
         }
-        List<Draft> drafts = new ArrayList<>();
-        for (int c = 0; c < layout.columns(); c++) {
-            if (c != timeColumn) {
-                double[] values = time.keep(raw.columns()[c]);
-                raw.columns()[c] = null;
-                drafts.add(new Draft(c, layout.headings().get(c), layout.forms().get(c), values));
-            }
-        }
+        List<Draft> drafts = IntStream.range(0, layout.columns())
+                .filter(c -> c != timeColumn)
+                .parallel()
+                .mapToObj(c -> draft(c, time))
+                .toList();
         Channels channels = new Channels(name, options, layout.headingLine());
         List<Channel> made = channels.of(drafts);
         Loaded<Ride> noSpeed = withoutEngineSpeed(made);
@@ -66,6 +64,12 @@ final class RideAssembly {
         return Loaded.of(ride, remarks);
     }
 
+    private Draft draft(int column, TimeColumn time) {
+        double[] values = time.keep(raw.columns()[column]);
+        raw.columns()[column] = null;
+        return new Draft(column, layout.headings().get(column), layout.forms().get(column), values);
+    }
+
     private Loaded<Ride> withoutEngineSpeed(List<Channel> channels) {
         Channel speed = channels.stream()
                 .filter(c -> c.role() == Role.ENGINE_SPEED && c.confidence() != Confidence.LEFT_OUT)
@@ -76,11 +80,13 @@ final class RideAssembly {
                     "there is no engine speed; the headings are " + headings(),
                     "say which column is the engine speed (--role \"COLUMN=engine speed\")");
         }
-        Stats stats = Stats.of(speed.values().toArray(), speed.values().size());
-        if (stats.count() == 0 || stats.max() == 0) {
+        double greatest = Double.NaN;
+        for (int i = 0; i < speed.values().size() && !(greatest > 0); i++) {
+            greatest = speed.values().has(i) ? speed.values().at(i) : greatest;
+        }
+        if (!(greatest > 0)) {
             return refused(
-                    "the engine speed in " + speed.heading() + " is " + (stats.count() == 0 ? "missing" : "0")
-                            + " throughout",
+                    "the engine speed in " + speed.heading() + " is " + (greatest == 0 ? "0" : "missing") + " throughout",
                     "log a ride with the engine running, or say which column is the engine speed");
         }
         return null;

@@ -14,6 +14,7 @@ final class RowLog {
         HEADING("repeated heading (the logger was restarted)", "repeated headings (the logger was restarted)", false),
         NUL("line with NUL bytes", "lines with NUL bytes", true),
         TOO_LONG("line longer than 65,536 characters", "lines longer than 65,536 characters", true),
+        STRAY_RETURN("line with a carriage return inside", "lines with a carriage return inside", true),
         QUOTE("line with a quote that isn't closed", "lines with a quote that isn't closed", true),
         TOO_MANY("line with more fields than columns", "lines with more fields than columns", true),
         CUT("line cut short", "lines cut short", true),

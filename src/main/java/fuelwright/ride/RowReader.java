@@ -52,6 +52,9 @@ final class RowReader {
         if (line.indexOf('\0') >= 0) {
             return Skip.NUL;
         }
+        if (line.indexOf('\r') >= 0) {
+            return Skip.STRAY_RETURN;
+        }
         String stripped = line.strip();
         if (stripped.isEmpty()) {
             return Skip.BLANK;

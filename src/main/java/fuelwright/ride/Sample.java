@@ -65,7 +65,10 @@ record Sample(List<String> head, List<Long> starts, List<String> later) {
     }
 
     private static String text(byte[] bytes, int from, int end, Encoded encoded) {
-        int to = end > from && bytes[end - 1] == '\r' ? end - 1 : end;
+        int to = end;
+        while (to > from && bytes[to - 1] == '\r') {
+            to--;
+        }
         return new String(bytes, from, Math.min(to - from, LONGEST_LINE), encoded.charset());
     }
 }
