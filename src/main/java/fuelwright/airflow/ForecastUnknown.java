@@ -3,12 +3,15 @@ package fuelwright.airflow;
 import java.util.function.BiFunction;
 
 /**
- * What a bore forecast can't know. Each is taken as uniform over a stated range; both ends are tried, and the larger of the two effects over √3
- * is its share of the standard uncertainty (the rule for rectangular distributions of the Guide to the Expression of
- * Uncertainty in Measurement, JCGM 100:2008, 4.3.7, from memory).
+ * What a bore forecast can't know. Each is taken as uniform over a stated range (ranges by judgement: common practice, no source); both
+ * ends are tried, and the larger of the two effects over √3 is its share of the standard uncertainty (the rule for rectangular
+ * distributions of the Guide to the Expression of Uncertainty in Measurement, JCGM 100:2008, 4.3.7, from memory).
  */
 enum ForecastUnknown {
-    /** Bypass area of both, a quarter to four times: reaches what was found on a two-wheeler, bypass equal to plate at 12 % opening. */
+    /**
+     * Bypass area of both, a quarter to four times. On a 720 cc twin with 38 mm bodies the bypass then equals the plate at up to 8.5 %
+     * opening; on a small single 12 % was found (Indian J. Eng. Mater. Sci. 20, 2013, 350, seen in its abstract).
+     */
     BYPASS("the idle bypass", Pair.each((m, s) -> m.withBypassMm2(m.bypassMm2() * Math.pow(4, s)))),
     /** How the new idle was set: bypass of the new body over the old one's, two thirds to one and a half. */
     IDLE_RESET("how the new idle was set", Pair.after((m, s) -> m.withBypassMm2(m.bypassMm2() * Math.pow(1.5, s)))),

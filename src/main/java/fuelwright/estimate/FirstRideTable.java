@@ -2,30 +2,80 @@ package fuelwright.estimate;
 
 import fuelwright.airflow.BoreForecast;
 import fuelwright.airflow.HighLoad;
-import fuelwright.airflow.Machine;
-import fuelwright.issue.Issue;
-import fuelwright.issue.Loaded;
 import fuelwright.table.Axis;
-import fuelwright.table.Numerals;
 import fuelwright.table.Quantity;
 import fuelwright.table.Table;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
 
 /**
- * The table for the first ride after a change of bodies, from physics alone: each cell's fuel times exp(forecast), and at high load
- * exp(forecast + z·uncertainty); never below 1, because a forecast is no measurement. So it errs to the rich side and is nowhere
- * leaner than the old table. A table indexed by manifold pressure stays as it is, and a note says why. Immutable.
+ * The table for the first ride after a change of bodies, from physics alone: each cell's delivered fuel times
+ *
+ * <pre>k = max(1, exp(forecast + z·uncertainty))</pre>
+ *
+ * with z from 0 at a pressure ratio of {@value #LIGHT_LOAD} to its full value where load is high: doubt adds fuel the more, the nearer
+ * a cell is to high load. Nothing is ever taken away, as a forecast is no measurement, and no cap limits what is added. Immutable.
  */
 public final class FirstRideTable {
 
-    private final Table table;
-    private final double[] logFactors;
+    /** Pressure ratio up to which the forecast is taken as it is. */
+    private static final double LIGHT_LOAD = 0.5;
 
-    private FirstRideTable(Table table, double[] logFactors) {
+    private final Table before;
+    private final Table table;
+    private final double deadTimeMs;
+    private final double[] forecastLogs;
+    private final double[] uncertainties;
+
+    private FirstRideTable(
+            Table before, Table table, double deadTimeMs, double[] forecastLogs, double[] uncertainties) {
+        this.before = before;
         this.table = table;
-        this.logFactors = logFactors;
+        this.deadTimeMs = deadTimeMs;
+        this.forecastLogs = forecastLogs;
+        this.uncertainties = uncertainties;
+    }
+
+    /**
+     * @param before a fuel table indexed by throttle, each cell of which delivers fuel
+     * @param settings dead time and z; its caps don't apply
+     * @throws IllegalArgumentException if the table isn't one of those
+     */
+    public static FirstRideTable of(Table before, BoreForecast forecast, HighLoad highLoad, ProposalSettings settings) {
+        Quantity quantity = before.quantity();
+        if (!quantity.isFuel() || before.load().kind() != Axis.Kind.THROTTLE) {
+            throw new IllegalArgumentException(
+                    "before " + before + " by " + before.load().kind() + " must be a fuel table indexed by throttle");
+        }
+        double dead = settings.deadTimeMs();
+        double[] values = new double[before.cells()];
+        double[] logs = new double[values.length];
+        double[] uncertainties = new double[values.length];
+        for (int cell = 0; cell < values.length; cell++) {
+            double old = before.at(cell);
+            if (!(quantity.delivered(old, dead) > 0)) {
+                throw new IllegalArgumentException("before " + old + " in cell " + cell + " delivers no fuel");
+            }
+            double speed = before.speedAt(cell);
+            double throttle = before.loadAt(cell);
+            logs[cell] = forecast.logFactor(speed, throttle);
+            uncertainties[cell] = forecast.logUncertainty(speed, throttle);
+            double share = highLoad.at(speed, throttle, Double.NaN, Double.NaN)
+                    ? 1
+                    : shareOfHighLoad(forecast.pressureRatio(speed, throttle));
+            double log = logs[cell] + share * settings.richSideZ() * uncertainties[cell];
+            values[cell] = log > 0 ? roundedUp(quantity, quantity.corrected(old, Math.exp(log), dead)) : old;
+        }
+        return new FirstRideTable(before, before.withValues(values), dead, logs, uncertainties);
+    }
+
+    private static double shareOfHighLoad(double pressureRatio) {
+        return Math.min(1, Math.max(0, (pressureRatio - LIGHT_LOAD) / (HighLoad.PRESSURE_SHARE - LIGHT_LOAD)));
+    }
+
+    /** Digits that no hardware takes are dropped, to the rich side. */
+    private static double roundedUp(Quantity quantity, double value) {
+        double steps = quantity == Quantity.VOLUMETRIC_EFFICIENCY || quantity == Quantity.FUEL_TRIM ? 1e3 : 1e4;
+        double noise = 1e-6;
+        return Math.ceil(value * steps - noise) / steps;
     }
 
     /** The table to ride with. */
@@ -33,85 +83,18 @@ public final class FirstRideTable {
         return table;
     }
 
-    /** Natural log of the factor on the cell's delivered fuel, before rounding. */
-    public double logFactor(int cell) {
-        return logFactors[cell];
-    }
-
     /** How much fuel the cell gains, %. */
     public double changePercent(int cell) {
-        return 100 * Math.expm1(logFactors[cell]);
+        return 100 * (before.quantity().factor(before.at(cell), table.at(cell), deadTimeMs) - 1);
     }
 
-    /**
-     * Refused where the table holds no fuel, a pulse doesn't exceed its dead time, or displacement and both bodies aren't known.
-     *
-     * @param settings dead time and z; its caps don't apply
-     */
-    public static Loaded<FirstRideTable> of(Table old, Machine machine, ProposalSettings settings) {
-        if (!old.quantity().isFuel()) {
-            return Loaded.refused(Issue.error(
-                    "", 0, 0, "A table of " + old.quantity().words() + " holds no fuel", "Give the fuel table"));
-        }
-        if (old.load().kind() == Axis.Kind.MANIFOLD_PRESSURE) {
-            return Loaded.of(
-                    new FirstRideTable(old, new double[old.cells()]),
-                    List.of(Issue.note("", BoreForecast.WHY_PRESSURE_TABLES_KEEP)));
-        }
-        Optional<BoreForecast> forecast = BoreForecast.of(machine);
-        if (forecast.isEmpty()) {
-            return Loaded.refused(Issue.error(
-                    "",
-                    0,
-                    0,
-                    "The change of bodies isn't known well enough for a forecast",
-                    "Give the displacement and the bores before and after"));
-        }
-        List<Issue> issues = tooShortPulses(old, settings.deadTimeMs());
-        return issues.isEmpty()
-                ? Loaded.of(forecast(old, forecast.get(), HighLoad.of(machine), settings), List.of())
-                : Loaded.refused(issues);
+    /** What the forecast alone says of the cell, %; may be negative. */
+    public double forecastPercent(int cell) {
+        return 100 * Math.expm1(forecastLogs[cell]);
     }
 
-    private static List<Issue> tooShortPulses(Table old, double deadTimeMs) {
-        List<Issue> issues = new ArrayList<>();
-        for (int cell = 0; cell < old.cells(); cell++) {
-            if (!(old.quantity().delivered(old.at(cell), deadTimeMs) > 0)) {
-                issues.add(Issue.error(
-                        "",
-                        0,
-                        0,
-                        "The cell at " + Numerals.shortest(old.speedAt(cell)) + " rpm, "
-                                + Numerals.shortest(old.loadAt(cell)) + " % delivers no fuel: "
-                                + Numerals.shortest(old.at(cell)) + " "
-                                + old.quantity().unit(),
-                        "Check the cell and the dead time"));
-            }
-        }
-        return issues;
-    }
-
-    private static FirstRideTable forecast(
-            Table old, BoreForecast forecast, HighLoad highLoad, ProposalSettings settings) {
-        double[] logFactors = new double[old.cells()];
-        double[] values = new double[old.cells()];
-        for (int cell = 0; cell < values.length; cell++) {
-            double speed = old.speedAt(cell);
-            double throttle = old.loadAt(cell);
-            boolean high = highLoad.at(speed, throttle, Double.NaN, Double.NaN);
-            double doubt = high ? settings.richSideZ() * forecast.logUncertainty(speed, throttle) : 0;
-            double factor = Math.max(0, forecast.logFactor(speed, throttle) + doubt);
-            logFactors[cell] = factor;
-            double value = old.quantity().corrected(old.at(cell), Math.exp(factor), settings.deadTimeMs());
-            values[cell] = factor > 0 ? rounded(old.quantity(), value) : old.at(cell);
-        }
-        return new FirstRideTable(old.withValues(values), logFactors);
-    }
-
-    /** Digits that no hardware takes are dropped, upwards. */
-    private static double rounded(Quantity quantity, double value) {
-        double steps = quantity == Quantity.VOLUMETRIC_EFFICIENCY || quantity == Quantity.FUEL_TRIM ? 1e3 : 1e4;
-        double noise = 1e-6;
-        return Math.ceil(value * steps - noise) / steps;
+    /** Standard error of {@link #forecastPercent}, %. */
+    public double uncertaintyPercent(int cell) {
+        return 100 * Math.exp(forecastLogs[cell]) * uncertainties[cell];
     }
 }

@@ -3,6 +3,8 @@ package fuelwright.work;
 import fuelwright.airflow.BoreForecast;
 import fuelwright.airflow.HighLoad;
 import fuelwright.airflow.Machine;
+import fuelwright.estimate.FirstRideTable;
+import fuelwright.estimate.ProposalSettings;
 import fuelwright.handover.ForecastFiles;
 import fuelwright.issue.Issue;
 import fuelwright.issue.Loaded;
@@ -17,15 +19,9 @@ import java.util.OptionalDouble;
 
 /**
  * The first-ride table: what the bore forecast says before anybody has ridden, so that the first ride isn't lean where a bigger body
- * flows more. There is no cap on adding, and nothing is ever taken away, as a forecast is no measurement. Doubt adds fuel the more, the
- * nearer a cell is to high load: the factor is {@code exp(forecast + z · uncertainty)}, never below 1, with z from 0 at a pressure ratio
- * of 0.5 to 1.65 (95 % one-sided, normal distribution) where load is high.
+ * flows more. The rule is {@link FirstRideTable}'s; here files, objections and what the user is told come to it.
  */
 public final class FirstRide {
-
-    private static final double DOUBT_AT_HIGH_LOAD = 1.65;
-    /** Pressure ratio up to which the forecast is taken as it is. */
-    private static final double LIGHT_LOAD = 0.5;
 
     private FirstRide() {}
 
@@ -92,36 +88,25 @@ public final class FirstRide {
         }
         BoreForecast forecast = BoreForecast.of(machine)
                 .orElseThrow(() -> new IllegalArgumentException("machine " + machine + " must have a body change"));
-        HighLoad highLoad = HighLoad.of(machine);
-        double dead = deadTimeMs.orElse(0);
-        double[] after = new double[table.cells()];
+        FirstRideTable first = FirstRideTable.of(
+                table,
+                forecast,
+                HighLoad.of(machine),
+                ProposalSettings.defaults().withDeadTimeMs(deadTimeMs.orElse(0)));
         double[] change = new double[table.cells()];
         double[] uncertainty = new double[table.cells()];
         for (int cell = 0; cell < table.cells(); cell++) {
-            double speed = table.speedAt(cell);
-            double load = table.loadAt(cell);
-            double log = forecast.logFactor(speed, load);
-            double error = forecast.logUncertainty(speed, load);
-            double z = highLoad.at(speed, load, Double.NaN, Double.NaN)
-                    ? DOUBT_AT_HIGH_LOAD
-                    : DOUBT_AT_HIGH_LOAD * shareOfHighLoad(forecast.pressureRatio(speed, load));
-            double factor = Math.exp(Math.max(0, log + z * error));
-            after[cell] = table.quantity().corrected(table.at(cell), factor, dead);
-            change[cell] = 100 * (factor - 1);
-            uncertainty[cell] = 100 * Math.exp(log) * error;
+            change[cell] = first.changePercent(cell);
+            uncertainty[cell] = first.uncertaintyPercent(cell);
         }
         return Loaded.of(
                 new Outcome(
                         table,
-                        table.withValues(after),
+                        first.table(),
                         table.with(Quantity.CHANGE, change),
                         table.with(Quantity.UNCERTAINTY, uncertainty),
                         "From the bore alone; nobody has ridden it yet"),
                 List.of());
-    }
-
-    private static double shareOfHighLoad(double pressureRatio) {
-        return Math.min(1, Math.max(0, (pressureRatio - LIGHT_LOAD) / (HighLoad.PRESSURE_SHARE - LIGHT_LOAD)));
     }
 
     /**

@@ -62,8 +62,8 @@ class CompressibleFlowTest {
     }
 
     /**
-     * The published engine model of {@link CrossleyCook} uses 2·√(Π − Π²), choked below one half, in place of the isentropic function:
-     * the two shapes agree within 3 % down to Π = 0.9.
+     * The published engine model of {@link CrossleyCook} uses 2·√(Π − Π²), choked below one half, in place of the isentropic
+     * function: the two shapes agree within 3 % down to Π = 0.9.
      */
     @Test
     void theShapeIsThatOfAPublishedEngineModel() {

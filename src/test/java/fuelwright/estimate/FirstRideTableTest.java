@@ -1,17 +1,18 @@
 package fuelwright.estimate;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fuelwright.airflow.BoreForecast;
 import fuelwright.airflow.HighLoad;
 import fuelwright.airflow.Machine;
 import fuelwright.airflow.ThrottleBody;
-import fuelwright.issue.Loaded;
 import fuelwright.mixture.Fuel;
 import fuelwright.table.Axis;
 import fuelwright.table.Quantity;
 import fuelwright.table.Table;
+import java.util.Arrays;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
@@ -21,6 +22,7 @@ class FirstRideTableTest {
     private static final Axis SPEED = new Axis(Axis.Kind.ENGINE_SPEED, 1000, 2500, 4500, 7000, 9000);
     private static final Axis THROTTLE = new Axis(Axis.Kind.THROTTLE, 0, 3, 8, 20, 50, 100);
     private static final ProposalSettings SETTINGS = ProposalSettings.defaults();
+    private static final Machine BIGGER = machine(38, 44);
 
     private static Machine machine(double before, double after) {
         return new Machine(
@@ -32,82 +34,78 @@ class FirstRideTableTest {
                 OptionalDouble.of(9000));
     }
 
-    private static Table table(Quantity quantity, Axis load, double value) {
-        double[] values = new double[SPEED.size() * load.size()];
-        java.util.Arrays.fill(values, value);
-        return Table.of(quantity, SPEED, load, values);
+    private static Table table(Quantity quantity, double value) {
+        double[] values = new double[SPEED.size() * THROTTLE.size()];
+        Arrays.fill(values, value);
+        return Table.of(quantity, SPEED, THROTTLE, values);
+    }
+
+    private static FirstRideTable first(Table old, Machine machine, ProposalSettings settings) {
+        return FirstRideTable.of(old, BoreForecast.of(machine).orElseThrow(), HighLoad.of(machine), settings);
     }
 
     @Test
-    void aBiggerBodyGetsTheForecastAndDoubtOnTopAtHighLoad() {
-        Machine machine = machine(38, 44);
-        Table old = table(Quantity.VOLUMETRIC_EFFICIENCY, THROTTLE, 50);
-        FirstRideTable first = FirstRideTable.of(old, machine, SETTINGS).value().orElseThrow();
-        BoreForecast forecast = BoreForecast.of(machine).orElseThrow();
-        HighLoad high = HighLoad.of(machine);
+    void atHighLoadTheWholeDoubtIsAddedAndAtLightLoadNone() {
+        Table old = table(Quantity.VOLUMETRIC_EFFICIENCY, 50);
+        FirstRideTable first = first(old, BIGGER, SETTINGS);
+        BoreForecast forecast = BoreForecast.of(BIGGER).orElseThrow();
+        HighLoad high = HighLoad.of(BIGGER);
         int highCells = 0;
+        int lightCells = 0;
         for (int cell = 0; cell < old.cells(); cell++) {
             double n = old.speedAt(cell);
             double t = old.loadAt(cell);
-            boolean isHigh = high.at(n, t, Double.NaN, Double.NaN);
-            double expected = forecast.logFactor(n, t) + (isHigh ? 1.65 * forecast.logUncertainty(n, t) : 0);
-            assertEquals(50 * Math.exp(expected), first.table().at(cell), 0.0011);
-            assertEquals(100 * Math.expm1(expected), first.changePercent(cell), 1e-9);
-            highCells += isHigh ? 1 : 0;
+            double log = forecast.logFactor(n, t);
+            double most = log + 1.65 * forecast.logUncertainty(n, t);
+            double got = first.table().at(cell);
+            assertTrue(got >= 50 * Math.exp(log) - 1e-9 && got <= 50 * Math.exp(most) + 0.0011);
+            assertEquals(100 * (got / 50 - 1), first.changePercent(cell), 1e-9);
+            assertEquals(100 * Math.expm1(log), first.forecastPercent(cell), 1e-9);
+            if (high.at(n, t, Double.NaN, Double.NaN)) {
+                assertEquals(50 * Math.exp(most), got, 0.0011);
+                highCells++;
+            } else if (forecast.pressureRatio(n, t) <= 0.5) {
+                assertEquals(50 * Math.exp(log), got, 0.0011);
+                lightCells++;
+            }
         }
-        assertTrue(highCells > 5 && highCells < old.cells());
+        assertTrue(highCells > 5 && lightCells > 5, highCells + " high, " + lightCells + " light");
     }
 
     @Test
     void itIsNowhereLeanerThanTheOldTableEvenWithASmallerBody() {
-        Machine machine = machine(44, 36);
-        for (Quantity quantity : new Quantity[] {
-            Quantity.VOLUMETRIC_EFFICIENCY, Quantity.INJECTOR_PULSE, Quantity.FUEL_TRIM, Quantity.MULTIPLIER
-        }) {
-            Table old = table(quantity, THROTTLE, 1.23456789);
-            FirstRideTable first =
-                    FirstRideTable.of(old, machine, SETTINGS).value().orElseThrow();
-            for (int cell = 0; cell < old.cells(); cell++) {
-                assertTrue(first.table().at(cell) >= old.at(cell) - 1e-9, quantity + " cell " + cell);
+        for (Quantity quantity : Quantity.values()) {
+            if (quantity.isFuel()) {
+                Table old = table(quantity, 1.23456789);
+                FirstRideTable first = first(old, machine(44, 36), SETTINGS);
+                for (int cell = 0; cell < old.cells(); cell++) {
+                    assertTrue(first.table().at(cell) >= old.at(cell) - 1e-9, quantity + " cell " + cell);
+                }
             }
         }
     }
 
     @Test
-    void aTableIndexedByPressureStaysAsItIsAndSaysWhy() {
-        Table old = table(Quantity.MULTIPLIER, new Axis(Axis.Kind.MANIFOLD_PRESSURE, 30, 60, 100), 1);
-        Loaded<FirstRideTable> loaded = FirstRideTable.of(old, machine(38, 44), SETTINGS);
-        assertEquals(old, loaded.value().orElseThrow().table());
-        assertTrue(loaded.issues().get(0).what().contains("indexed by manifold pressure"));
-    }
-
-    @Test
-    void withoutTheBodiesItIsRefused() {
-        Loaded<FirstRideTable> loaded =
-                FirstRideTable.of(table(Quantity.MULTIPLIER, THROTTLE, 1), Machine.unknown(), SETTINGS);
-        assertTrue(loaded.value().isEmpty());
-        assertTrue(loaded.issues().get(0).todo().contains("displacement"));
-    }
-
-    @Test
-    void aPulseWithinItsDeadTimeIsRefused() {
-        Table old = table(Quantity.INJECTOR_PULSE, THROTTLE, 0.8);
-        Loaded<FirstRideTable> loaded = FirstRideTable.of(old, machine(38, 44), SETTINGS.withDeadTimeMs(0.9));
-        assertTrue(loaded.value().isEmpty());
-        assertTrue(FirstRideTable.of(table(Quantity.LAMBDA, THROTTLE, 1), machine(38, 44), SETTINGS)
-                .value()
-                .isEmpty());
-    }
-
-    @Test
     void thePulsesDeadTimeIsNotMultiplied() {
-        Machine machine = machine(38, 44);
-        Table old = table(Quantity.INJECTOR_PULSE, THROTTLE, 3);
-        FirstRideTable first = FirstRideTable.of(old, machine, SETTINGS.withDeadTimeMs(1))
-                .value()
-                .orElseThrow();
+        Table old = table(Quantity.INJECTOR_PULSE, 3);
+        FirstRideTable with = first(old, BIGGER, SETTINGS.withDeadTimeMs(1));
+        FirstRideTable without = first(old, BIGGER, SETTINGS);
         for (int cell = 0; cell < old.cells(); cell++) {
-            assertEquals(1 + 2 * Math.exp(first.logFactor(cell)), first.table().at(cell), 1.1e-4);
+            double gain = without.table().at(cell) / 3;
+            assertEquals(1 + 2 * gain, with.table().at(cell), 2e-4);
         }
+    }
+
+    @Test
+    void tablesItHasNoRuleForAreRefused() {
+        assertThrows(IllegalArgumentException.class, () -> first(table(Quantity.LAMBDA, 1), BIGGER, SETTINGS));
+        Table tooShort = table(Quantity.INJECTOR_PULSE, 0.8);
+        assertThrows(IllegalArgumentException.class, () -> first(tooShort, BIGGER, SETTINGS.withDeadTimeMs(0.9)));
+        Table byPressure = Table.of(
+                Quantity.MULTIPLIER,
+                new Axis(Axis.Kind.ENGINE_SPEED, 1000, 2000),
+                new Axis(Axis.Kind.MANIFOLD_PRESSURE, 30, 100),
+                new double[] {1, 1, 1, 1});
+        assertThrows(IllegalArgumentException.class, () -> first(byPressure, BIGGER, SETTINGS));
     }
 }
