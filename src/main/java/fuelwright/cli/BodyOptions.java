@@ -14,8 +14,8 @@ import picocli.CommandLine.Option;
 final class BodyOptions {
 
     private static final double USUAL_SHAFT_MM = 8;
-    private static final double USUAL_CLOSED_DEG = 6;
-    private static final double USUAL_OPEN_DEG = 86;
+    private static final double USUAL_CLOSED_DEG = 5;
+    private static final double USUAL_OPEN_DEG = 85;
 
     @Option(names = "--displacement", paramLabel = "CC", description = "displacement of the whole engine, cm³")
     private Double displacementCc;
@@ -35,10 +35,10 @@ final class BodyOptions {
     @Option(names = "--shaft-after", paramLabel = "MM", description = "shaft of the new body, mm (as --shaft)")
     private Double shaftAfterMm;
 
-    @Option(names = "--closed-angle", paramLabel = "DEG", description = "plate angle when closed, degrees (6)")
+    @Option(names = "--closed-angle", paramLabel = "DEG", description = "plate angle when closed, degrees (5)")
     private Double closedAngleDeg;
 
-    @Option(names = "--open-angle", paramLabel = "DEG", description = "plate angle at full throttle, degrees (86)")
+    @Option(names = "--open-angle", paramLabel = "DEG", description = "plate angle at full throttle, degrees (85)")
     private Double openAngleDeg;
 
     @Option(names = "--fuel", paramLabel = "NAME", description = "petrol, E5, E10, E85, ethanol or methanol (petrol)")

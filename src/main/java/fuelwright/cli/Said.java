@@ -1,5 +1,6 @@
 package fuelwright.cli;
 
+import fuelwright.handover.StopNotes;
 import fuelwright.issue.Issue;
 import fuelwright.safety.Caution;
 import java.io.PrintWriter;
@@ -24,7 +25,7 @@ final class Said {
 
     /** Stop cautions with what to do, one line each. */
     static void stops(List<Caution> cautions, PrintWriter err) {
-        cautions.stream().filter(Caution::isStop).forEach(c -> err.println(c.sentence() + " " + c.todo()));
+        cautions.stream().filter(Caution::isStop).forEach(c -> err.println(StopNotes.text(c)));
     }
 
     /** One line: place, what, what to do. */

@@ -61,8 +61,8 @@ final class ReportContent {
         Map<String, Object> map = new LinkedHashMap<>();
         map.put("level", caution.level().words());
         map.put("title", caution.title());
-        map.put("what", caution.what());
-        map.put("todo", caution.todo());
+        map.put("what", StopNotes.ended(caution.what()));
+        map.put("todo", StopNotes.ended(caution.todo()));
         List<String> moments = caution.moments().stream()
                 .limit(MOST_MOMENTS)
                 .map(m -> m.rideName() + ", " + Figures.plain(m.startS(), 1) + " s: " + Figures.trimmed(m.worst(), 3)

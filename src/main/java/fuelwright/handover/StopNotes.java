@@ -23,10 +23,21 @@ public final class StopNotes {
         }
         for (Caution caution : cautions) {
             if (caution.isStop()) {
-                notes.add(new Table.Note(KEY, oneLine(caution.sentence() + " " + caution.todo())));
+                notes.add(new Table.Note(KEY, text(caution)));
             }
         }
         return table.withNotes(notes);
+    }
+
+    /** A caution in one line: level, title, what, what to do. */
+    public static String text(Caution caution) {
+        return oneLine(ended(caution.sentence()) + " " + ended(caution.todo())).strip();
+    }
+
+    /** The sentence with its full stop. */
+    static String ended(String sentence) {
+        String text = sentence.strip();
+        return text.isEmpty() || ".!?".indexOf(text.charAt(text.length() - 1)) >= 0 ? text : text + ".";
     }
 
     /** The cautions that a table carries from when it was written. */

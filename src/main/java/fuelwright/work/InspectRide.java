@@ -1,5 +1,6 @@
 package fuelwright.work;
 
+import fuelwright.issue.Issue;
 import fuelwright.issue.Loaded;
 import fuelwright.ride.Ride;
 import fuelwright.ride.RideOptions;
@@ -9,6 +10,7 @@ import fuelwright.screen.ScreenedRide;
 import fuelwright.screen.Screens;
 import fuelwright.table.Axis;
 import java.nio.file.Path;
+import java.util.List;
 
 /** Looks at a ride by itself: what it holds, and what would be screened out. */
 public final class InspectRide {
@@ -32,6 +34,10 @@ public final class InspectRide {
             return Loaded.refused(loaded.issues());
         }
         Ride ride = loaded.value().get();
+        List<Issue> unmet = GivenRoles.unmet(options, List.of(ride));
+        if (!unmet.isEmpty()) {
+            return Loaded.refused(unmet);
+        }
         boolean byPressure = ride.column(Role.THROTTLE).isEmpty()
                 && ride.column(Role.MANIFOLD_PRESSURE).isPresent();
         ScreenedRide screened =

@@ -94,6 +94,10 @@ public record JobFiles(
             }
             ride.ifPresent(r -> made.add(new JobRide(r, madeWith)));
         }
+        if (made.size() == rides.size()) {
+            issues.addAll(
+                    GivenRoles.unmet(options, made.stream().map(JobRide::ride).toList()));
+        }
         if (issues.stream().anyMatch(i -> i.severity() == Issue.Severity.ERROR)) {
             return Loaded.refused(issues);
         }

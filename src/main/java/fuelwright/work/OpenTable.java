@@ -16,9 +16,9 @@ public final class OpenTable {
 
     private OpenTable() {}
 
-    /** Any table. */
+    /** Any table; a ride given instead is named as such. */
     public static Loaded<Table> read(Path file) {
-        return TableReader.read(file);
+        return named(file, "table");
     }
 
     /** A table of fuel; a ride or a target given instead is named as such. */
@@ -40,7 +40,7 @@ public final class OpenTable {
     }
 
     private static Loaded<Table> named(Path file, String as) {
-        Loaded<Table> loaded = read(file);
+        Loaded<Table> loaded = TableReader.read(file);
         if (loaded.value().isPresent() || !Files.isRegularFile(file)) {
             return loaded;
         }

@@ -87,7 +87,10 @@ class EntryCheckTest {
         double[] typed = meant.toArray();
         typed[7] = 4;
         Table got = meant.withValues(typed);
-        assertEquals(100.0 / 3, EntryCheck.compare(meant, got, 0, 1, c -> false).get(0).mixturePercent(), 1e-9);
+        assertEquals(
+                100.0 / 3,
+                EntryCheck.compare(meant, got, 0, 1, c -> false).get(0).mixturePercent(),
+                1e-9);
         assertEquals(25, EntryCheck.compare(meant, got, 0, 0, c -> false).get(0).mixturePercent(), 1e-9);
     }
 
@@ -97,7 +100,8 @@ class EntryCheckTest {
         Table meant = table().with(Quantity.FUEL_TRIM, pulses(10));
         double[] typed = meant.toArray();
         typed[7] = -10;
-        EntryDifference d = EntryCheck.compare(meant, meant.withValues(typed), 0, 0, c -> false).get(0);
+        EntryDifference d = EntryCheck.compare(meant, meant.withValues(typed), 0, 0, c -> false)
+                .get(0);
         assertEquals(200.0 / 9, d.mixturePercent(), 1e-9);
         assertEquals(Slip.SIGN, d.slip());
     }
@@ -121,7 +125,8 @@ class EntryCheckTest {
         });
         assertEquals(16, found.get(0).cell());
         assertTrue(found.get(0).isStop());
-        assertEquals(List.of(16, 0, 17), found.stream().map(EntryDifference::cell).toList());
+        assertEquals(
+                List.of(16, 0, 17), found.stream().map(EntryDifference::cell).toList());
         assertFalse(found.get(2).isStop(), "rich at high load is no Stop");
     }
 
@@ -164,7 +169,8 @@ class EntryCheckTest {
         assertEquals("figures of the line of 20 % are shifted one on", on.get(0).detail());
         List<EntryDifference> back = check(table(), c -> System.arraycopy(c.clone(), 6, c, 5, 4));
         back.forEach(d -> assertEquals(Slip.LINE_SHIFTED, d.slip(), d.toString()));
-        assertEquals("figures of the line of 20 % are shifted one back", back.get(0).detail());
+        assertEquals(
+                "figures of the line of 20 % are shifted one back", back.get(0).detail());
     }
 
     @Test
@@ -176,7 +182,9 @@ class EntryCheckTest {
             c[2] = 11;
         });
         found.forEach(d -> assertEquals(Slip.LINE_SHIFTED, d.slip(), d.toString()));
-        assertEquals("figures of the line of 3000 rpm are shifted one on", found.get(0).detail());
+        assertEquals(
+                "figures of the line of 3000 rpm are shifted one on",
+                found.get(0).detail());
     }
 
     @Test
@@ -212,7 +220,8 @@ class EntryCheckTest {
         Table meant = table().with(Quantity.LAMBDA, pulses(0.9));
         double[] typed = meant.toArray();
         typed[3] = 0.99;
-        EntryDifference d = EntryCheck.compare(meant, meant.withValues(typed), 0, 0, c -> true).get(0);
+        EntryDifference d = EntryCheck.compare(meant, meant.withValues(typed), 0, 0, c -> true)
+                .get(0);
         assertEquals(10, d.mixturePercent(), 1e-9);
         assertTrue(d.isStop());
     }
@@ -225,8 +234,7 @@ class EntryCheckTest {
                 new Axis(Axis.Kind.THROTTLE, 0, 100),
                 new double[] {1, 2, 3, 4});
         assertFalse(EntryCheck.comparable(table(), other));
-        assertThrows(
-                IllegalArgumentException.class, () -> EntryCheck.compare(table(), other, 0, 0, c -> false));
+        assertThrows(IllegalArgumentException.class, () -> EntryCheck.compare(table(), other, 0, 0, c -> false));
     }
 
     private static double[] pulses(double value) {

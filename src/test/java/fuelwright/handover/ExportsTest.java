@@ -20,8 +20,8 @@ import org.junit.jupiter.api.Test;
 
 class ExportsTest {
 
-    private static final List<String> TABLES = List.of(
-            Exports.CORRECTED, Exports.CHANGE, Exports.SHORTFALL, Exports.UNCERTAINTY, Exports.READINGS);
+    private static final List<String> TABLES =
+            List.of(Exports.CORRECTED, Exports.CHANGE, Exports.SHORTFALL, Exports.UNCERTAINTY, Exports.READINGS);
 
     @Test
     void export01_all_files_are_there_and_the_corrected_table_is_the_last() {
@@ -66,8 +66,9 @@ class ExportsTest {
                 "job", List.of(MadeUpHandover.stop("Lean\r\nunder load"), MadeUpHandover.check("Unridden"))));
         for (String name : TABLES) {
             String text = text(files, name);
-            String carried = "# caution: Stop · Lean under load: The engine was fed lambda 0.98 where 0.87 is wanted, for 1.4 s."
-                    + " Don't load the engine there until the table is corrected.\n";
+            String carried =
+                    "# caution: Stop · Lean under load: The engine was fed lambda 0.98 where 0.87 is wanted, for 1.4 s."
+                            + " Don't load the engine there until the table is corrected.\n";
             assertTrue(text.contains(carried), name);
             assertTrue(text.indexOf(carried) < text.indexOf("engine speed [rpm] \\"), name);
             assertFalse(text.contains("Unridden"), name);
@@ -108,7 +109,9 @@ class ExportsTest {
                 List.of("level", "rule", "what", "load [%]", "engine speed [rpm]", "when", "figures", "what to do"),
                 lines.get(0).toList());
         assertEquals(4, lines.size());
-        assertEquals("'=HYPERLINK(\"http://x\"): commas, \"quotes\"\nand lines", lines.get(1).get(2));
+        assertEquals(
+                "'=HYPERLINK(\"http://x\"): commas, \"quotes\"\nand lines",
+                lines.get(1).get(2));
         assertEquals("'=cmd|' /C calc'!A0.csv at 1.5 s", lines.get(1).get(5));
         assertEquals("worst 0.99 for 0.75 s", lines.get(1).get(6));
         assertEquals("'+1", lines.get(1).get(7));
@@ -127,8 +130,7 @@ class ExportsTest {
 
     @Test
     void export09_a_caution_without_a_place_has_one_line() {
-        Caution plain = new Caution(
-                "rule", Caution.Level.NOTE, "Title", "What.", "Do.", new TreeSet<>(), List.of());
+        Caution plain = new Caution("rule", Caution.Level.NOTE, "Title", "What.", "Do.", new TreeSet<>(), List.of());
         String text = text(Exports.files(MadeUpHandover.with("job", List.of(plain))), Exports.CAUTIONS);
         assertEquals("Note,rule,Title: What.,,,,,Do.", text.split("\r\n")[1]);
     }

@@ -57,8 +57,7 @@ class OutputFolderTest {
     void out04_one_file_that_is_there_keeps_all_from_being_written() throws IOException {
         Path out = Files.createDirectory(home.resolve("out"));
         Files.writeString(out.resolve("two.csv"), "older");
-        OutputException refused =
-                assertThrows(OutputException.class, () -> OutputFolder.write(out, files("1"), false));
+        OutputException refused = assertThrows(OutputException.class, () -> OutputFolder.write(out, files("1"), false));
         assertEquals(Why.EXISTS, refused.why());
         assertTrue(refused.getMessage().contains("two.csv"), refused.getMessage());
         assertTrue(refused.getMessage().contains("--replace"), refused.getMessage());
@@ -68,8 +67,7 @@ class OutputFolderTest {
     @Test
     void out05_a_file_in_the_folders_place_is_left_alone() throws IOException {
         Path out = Files.writeString(home.resolve("out"), "a file");
-        OutputException refused =
-                assertThrows(OutputException.class, () -> OutputFolder.write(out, files("1"), true));
+        OutputException refused = assertThrows(OutputException.class, () -> OutputFolder.write(out, files("1"), true));
         assertEquals(Why.WRONG_KIND, refused.why());
         assertEquals("a file", Files.readString(out));
     }
@@ -86,8 +84,7 @@ class OutputFolderTest {
     @Test
     void out07_a_folder_in_a_files_place_is_left_alone_even_with_replace() throws IOException {
         Path out = Files.createDirectories(home.resolve("out/one.csv")).getParent();
-        OutputException refused =
-                assertThrows(OutputException.class, () -> OutputFolder.write(out, files("1"), true));
+        OutputException refused = assertThrows(OutputException.class, () -> OutputFolder.write(out, files("1"), true));
         assertEquals(Why.WRONG_KIND, refused.why());
         assertEquals(List.of("one.csv"), names(out));
     }
@@ -97,8 +94,8 @@ class OutputFolderTest {
         Path parent = Files.createDirectory(home.resolve("locked"));
         Files.setPosixFilePermissions(parent, PosixFilePermissions.fromString("r-xr-xr-x"));
         assumeTrue(!Files.isWritable(parent), "the one who runs this may write anywhere");
-        OutputException refused = assertThrows(
-                OutputException.class, () -> OutputFolder.write(parent.resolve("out"), files("1"), false));
+        OutputException refused =
+                assertThrows(OutputException.class, () -> OutputFolder.write(parent.resolve("out"), files("1"), false));
         assertEquals(Why.NOT_ALLOWED, refused.why());
         assertEquals(List.of(), names(parent));
     }

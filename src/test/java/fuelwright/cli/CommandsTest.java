@@ -1,0 +1,295 @@
+package fuelwright.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import fuelwright.table.Quantity;
+import fuelwright.table.Table;
+import fuelwright.table.TableReader;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What the commands do when all is well. */
+class CommandsTest {
+
+    private static final Path TABLE = Path.of("sample-logs/fuel-table.csv");
+    private static final Path TARGET = Path.of("sample-logs/target-table.csv");
+    private static final Path RIDE = Path.of("sample-logs/dyno-pull.csv");
+    private static final List<String> FILES = List.of(
+            "cautions.csv",
+            "change.csv",
+            "corrected.csv",
+            "readings.csv",
+            "report.html",
+            "shortfall.csv",
+            "uncertainty.csv");
+
+    @TempDir
+    Path home;
+
+    private Ran propose(Path out, Object... more) {
+        List<Object> words =
+                new ArrayList<>(List.of("propose", "--table", TABLE, "--target", TARGET, "--ride", RIDE, "--out", out));
+        words.addAll(List.of(more));
+        return Ran.of(words.toArray());
+    }
+
+    @Test
+    void do01_propose_writes_all_its_files_and_its_code_says_whether_a_stop_stands() throws IOException {
+        Path out = home.resolve("out");
+        Ran ran = propose(out, "--json", "--step", "0.5");
+        assertEquals(FILES, names(out));
+        JsonNode json = new ObjectMapper().readTree(ran.out());
+        int stops = 0;
+        for (JsonNode caution : json.get("cautions")) {
+            stops += caution.get("level").asText().equals("Stop") ? 1 : 0;
+        }
+        assertEquals(stops > 0 ? Exit.STOP : Exit.DONE, ran.code());
+        assertEquals(ran.code(), json.get("exit").asInt());
+        assertEquals(
+                stops,
+                ran.errLines().stream().filter(l -> l.startsWith("Stop · ")).count());
+        String corrected = Files.readString(out.resolve("corrected.csv"));
+        assertEquals(
+                stops,
+                corrected
+                        .lines()
+                        .filter(l -> l.startsWith("# caution: Stop · "))
+                        .count());
+        Table table = TableReader.read(out.resolve("corrected.csv")).value().orElseThrow();
+        assertEquals(Quantity.VOLUMETRIC_EFFICIENCY, table.quantity());
+        for (double cell : table.toArray()) {
+            assertEquals(Math.rint(cell * 2), cell * 2, 1e-9, "on steps of 0.5");
+        }
+    }
+
+    @Test
+    void do02_nothing_there_is_overwritten_without_replace() throws IOException {
+        Path out = Files.createDirectory(home.resolve("out"));
+        Files.writeString(out.resolve("change.csv"), "mine");
+        Files.writeString(out.resolve("notes.txt"), "mine too");
+        propose(out).refused(Exit.USAGE, "change.csv", "--replace", "Nothing was written");
+        assertEquals(List.of("change.csv", "notes.txt"), names(out));
+        Ran ran = propose(out, "--replace");
+        assertTrue(ran.code() == Exit.DONE || ran.code() == Exit.STOP, ran.err());
+        assertEquals("mine too", Files.readString(out.resolve("notes.txt")));
+        assertFalse(Files.readString(out.resolve("change.csv")).equals("mine"));
+        assertTrue(ran.out().contains("Cells: "), ran.out());
+    }
+
+    @Test
+    void do03_an_output_that_cant_be_is_told_before_anything_is_worked_out() throws IOException {
+        Path out = Files.writeString(home.resolve("out"), "a file");
+        propose(out, "--replace").refused(Exit.INPUT, "is a file, not a folder", "Nothing was written");
+    }
+
+    @Test
+    void do04_the_same_inputs_give_the_same_bytes() throws IOException {
+        propose(home.resolve("a"));
+        propose(home.resolve("b"));
+        for (String name : FILES) {
+            assertEquals(
+                    -1,
+                    Files.mismatch(
+                            home.resolve("a").resolve(name), home.resolve("b").resolve(name)),
+                    name);
+        }
+    }
+
+    @Test
+    void do05_a_ride_table_goes_with_the_ride_before_it() throws IOException {
+        Path halved = home.resolve("halved.csv");
+        Table table = TableReader.read(TABLE).value().orElseThrow();
+        double[] cells = table.toArray();
+        for (int c = 0; c < cells.length; c++) {
+            cells[c] /= 1.1;
+        }
+        Files.writeString(halved, fuelwright.table.TableWriter.write(table.withValues(cells)));
+        propose(home.resolve("plain"));
+        Ran ran = Ran.of(
+                "propose",
+                "--table",
+                TABLE,
+                "--target",
+                TARGET,
+                "--ride",
+                RIDE,
+                "--ride-table",
+                halved,
+                "--out",
+                home.resolve("with"));
+        assertTrue(ran.code() == Exit.DONE || ran.code() == Exit.STOP, ran.err());
+        Table plain =
+                TableReader.read(home.resolve("plain/shortfall.csv")).value().orElseThrow();
+        Table with =
+                TableReader.read(home.resolve("with/shortfall.csv")).value().orElseThrow();
+        int cell = plain.cell(12, 8);
+        assertTrue(with.at(cell) < plain.at(cell) - 5, "less fuel was in the unit, so less is missing now");
+    }
+
+    @Test
+    void do06_first_ride_adds_where_the_bigger_body_flows_more_and_never_takes_away() throws IOException {
+        Path out = home.resolve("out");
+        Ran ran = Ran.of(
+                "first-ride",
+                "--table",
+                TABLE,
+                "--out",
+                out,
+                "--displacement",
+                "720",
+                "--bodies",
+                "2",
+                "--bore-before",
+                "38",
+                "--bore-after",
+                "44");
+        assertEquals(Exit.DONE, ran.code(), ran.err());
+        assertEquals(List.of("change.csv", "first-ride.csv", "uncertainty.csv"), names(out));
+        Table before = TableReader.read(TABLE).value().orElseThrow();
+        Table after = TableReader.read(out.resolve("first-ride.csv")).value().orElseThrow();
+        for (int c = 0; c < before.cells(); c++) {
+            assertTrue(after.at(c) >= before.at(c));
+        }
+        int small = before.cell(2, 5);
+        assertTrue(after.at(small) > 1.1 * before.at(small), "4 % throttle at 3000 rpm");
+    }
+
+    @Test
+    void do07_first_ride_leaves_a_pressure_table_alone_and_says_why() throws IOException {
+        Path table = Files.writeString(
+                home.resolve("map.csv"),
+                "# quantity: volumetric efficiency [%]\nengine speed [rpm] \\ manifold pressure [kPa],30,100\n1000,20,60\n8000,25,70\n");
+        Ran ran = Ran.of(
+                "first-ride",
+                "--table",
+                table,
+                "--out",
+                home.resolve("out"),
+                "--displacement",
+                "720",
+                "--bodies",
+                "2",
+                "--bore-before",
+                "38",
+                "--bore-after",
+                "44",
+                "--json");
+        assertEquals(Exit.DONE, ran.code(), ran.err());
+        JsonNode json = new ObjectMapper().readTree(ran.out());
+        assertEquals(0, json.get("mostAddedPercent").asDouble());
+        assertTrue(json.get("remark").asText().contains("manifold pressure"));
+    }
+
+    @Test
+    void do08_inspect_names_channels_rates_and_what_would_be_screened_out() throws IOException {
+        Ran ran = Ran.of("inspect", "--ride", RIDE, "--json");
+        assertEquals(Exit.DONE, ran.code());
+        JsonNode json = new ObjectMapper().readTree(ran.out());
+        assertEquals(2660, json.get("rows").asInt());
+        JsonNode lambda = null;
+        for (JsonNode channel : json.get("channels")) {
+            lambda = channel.get("role").asText().equals("lambda") ? channel : lambda;
+        }
+        assertEquals(20, lambda.get("rateHz").asDouble(), 1e-6);
+        assertEquals(2660, lambda.get("values").asInt());
+        assertTrue(json.get("screenedOut").get("fuel cut").asInt() > 0);
+        assertTrue(Ran.of("inspect", "--ride", RIDE).out().contains("injector pulse [ms]"));
+    }
+
+    @Test
+    void do09_entry_check_gives_0_for_none_1_for_a_difference_and_4_for_lean_at_high_load() throws IOException {
+        assertEquals(
+                "All 195 cells hold what was meant\n",
+                unix(Ran.of("entry-check", "--meant", TABLE, "--typed", TABLE).out()));
+        Ran rich = Ran.of("entry-check", "--meant", TABLE, "--typed", typed(12, 10, 99.9));
+        assertEquals(Exit.DIFFERENCE, rich.code());
+        assertEquals("", rich.err());
+        Ran lean = Ran.of("entry-check", "--meant", TABLE, "--typed", typed(12, 10, 28.9));
+        assertEquals(Exit.STOP, lean.code());
+        assertEquals(
+                "1 of 195 cells differ, worst first:\n"
+                        + "  5600 rpm, 100 %: meant 82.9, typed 28.9 (one digit is wrong), 186.9 % leaner than meant at high load: Stop\n",
+                unix(lean.out()));
+        assertEquals(
+                "Stop · leaner than meant at high load: 1 cell. Correct them before the engine is loaded\n",
+                unix(lean.err()));
+    }
+
+    @Test
+    void do10_a_rich_target_makes_a_lean_slip_a_stop_where_the_throttle_alone_would_not() throws IOException {
+        Path slip = typed(7, 1, 70);
+        assertEquals(
+                Exit.DIFFERENCE,
+                Ran.of("entry-check", "--meant", TABLE, "--typed", slip).code());
+        assertEquals(
+                Exit.STOP,
+                Ran.of("entry-check", "--meant", TABLE, "--typed", slip, "--target", TARGET)
+                        .code());
+        assertEquals(
+                Exit.STOP,
+                Ran.of(
+                                "entry-check",
+                                "--meant",
+                                TABLE,
+                                "--typed",
+                                slip,
+                                "--displacement",
+                                "720",
+                                "--bodies",
+                                "2",
+                                "--bore-before",
+                                "38",
+                                "--bore-after",
+                                "44")
+                        .code());
+    }
+
+    @Test
+    void do11_a_table_that_carries_a_stop_says_so_when_it_is_used_again() throws IOException {
+        Path carried = home.resolve("carried.csv");
+        Files.writeString(carried, "# caution: Stop · Lean under load\n" + Files.readString(TABLE));
+        Ran ran = Ran.of(
+                "first-ride",
+                "--table",
+                carried,
+                "--out",
+                home.resolve("out"),
+                "--displacement",
+                "720",
+                "--bodies",
+                "2",
+                "--bore-before",
+                "38",
+                "--bore-after",
+                "44");
+        ran.has("carried.csv", "Stop · Lean under load");
+    }
+
+    private Path typed(int load, int speed, double value) throws IOException {
+        Table table = TableReader.read(TABLE).value().orElseThrow();
+        double[] cells = table.toArray();
+        cells[table.cell(load, speed)] = value;
+        Path file = home.resolve("typed-" + value + ".csv");
+        Files.writeString(file, fuelwright.table.TableWriter.write(table.withValues(cells)));
+        return file;
+    }
+
+    private static String unix(String text) {
+        return text.replace("\r\n", "\n");
+    }
+
+    private static List<String> names(Path folder) throws IOException {
+        try (var files = Files.list(folder)) {
+            return files.map(f -> f.getFileName().toString()).sorted().toList();
+        }
+    }
+}

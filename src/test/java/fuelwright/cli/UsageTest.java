@@ -1,0 +1,137 @@
+package fuelwright.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Wrong usage: exit code 2, one clear line, nothing written. */
+class UsageTest {
+
+    private static final Path TABLE = Path.of("sample-logs/fuel-table.csv");
+    private static final Path TARGET = Path.of("sample-logs/target-table.csv");
+    private static final Path RIDE = Path.of("sample-logs/dyno-pull.csv");
+
+    @TempDir
+    Path home;
+
+    @Test
+    void use01_help_is_no_failure_and_names_every_command() {
+        Ran ran = Ran.of("--help");
+        assertEquals(Exit.DONE, ran.code());
+        for (String command : List.of("propose", "first-ride", "inspect", "entry-check", "demo")) {
+            assertTrue(ran.out().contains(command), command);
+            assertEquals(Exit.DONE, Ran.of(command, "--help").code());
+        }
+    }
+
+    @Test
+    void use02_an_unknown_command_or_option_is_named() {
+        Ran.of("improve").refused(Exit.USAGE, "improve", "fuelwright --help");
+        Ran.of("demo", "--out", home.resolve("x"), "--faster")
+                .refused(Exit.USAGE, "--faster", "fuelwright demo --help");
+        assertFalse(Files.exists(home.resolve("x")));
+    }
+
+    @Test
+    void use03_what_is_missing_is_named() {
+        Ran.of("propose", "--table", TABLE, "--ride", RIDE, "--out", home.resolve("x"))
+                .refused(Exit.USAGE, "--target");
+        Ran.of("propose", "--table", TABLE, "--target", TARGET, "--out", home.resolve("x"))
+                .refused(Exit.USAGE, "--ride");
+        Ran.of("propose", "--table", TABLE, "--target", TARGET, "--ride", RIDE).refused(Exit.USAGE, "--out");
+        Ran.of("first-ride", "--table", TABLE, "--out", home.resolve("x"))
+                .refused(Exit.USAGE, "--displacement", "--bore-after");
+        Ran.of("inspect").refused(Exit.USAGE, "--ride");
+        Ran.of("entry-check", "--meant", TABLE).refused(Exit.USAGE, "--typed");
+        assertFalse(Files.exists(home.resolve("x")));
+    }
+
+    @Test
+    void use04_figures_that_cant_be_are_named_with_their_bounds() {
+        refusedOption("--step", "-1", "at least 0");
+        refusedOption("--step", "many", "many");
+        refusedOption("--max-add", "-3", "at least 0");
+        refusedOption("--max-cut", "100", "below 100");
+        refusedOption("--dead-time", "-0.1", "from 0 to 100");
+        refusedOption("--afr-scale", "0", "from 1 to 40");
+        refusedOption("--displacement", "0", "above 0");
+        refusedOption("--bodies", "0", "at least 1");
+        refusedOption("--redline", "NaN", "above 0");
+        refusedOption("--fuel", "lamp oil", "petrol, E5, E10");
+        refusedOption("--bore-after", "44", "--bore-before");
+        refusedOption("--shaft", "8", "--bore-before");
+        refusedOption("--role", "just a word", "COLUMN=ROLE");
+        refusedOption("--role", "O2=lambada", "engine speed", "lambda");
+        assertFalse(Files.exists(home.resolve("x")));
+    }
+
+    private void refusedOption(String option, String value, String... words) {
+        Ran ran = Ran.of(
+                "propose",
+                "--table",
+                TABLE,
+                "--target",
+                TARGET,
+                "--ride",
+                RIDE,
+                "--out",
+                home.resolve("x"),
+                option,
+                value);
+        ran.refused(Exit.USAGE, option);
+        ran.has(words);
+    }
+
+    @Test
+    void use05_bodies_that_cant_be_are_named() {
+        Ran.of(bodies("--shaft", "50")).refused(Exit.USAGE, "--shaft", "38.0 mm");
+        Ran.of(bodies("--shaft-after", "50")).refused(Exit.USAGE, "--shaft-after", "44.0 mm");
+        Ran.of(bodies("--closed-angle", "60")).refused(Exit.USAGE, "--closed-angle");
+        Ran.of(bodies("--open-angle", "3")).refused(Exit.USAGE, "--open-angle");
+        assertFalse(Files.exists(home.resolve("x")));
+    }
+
+    private Object[] bodies(String option, String value) {
+        return new Object[] {
+            "first-ride",
+            "--table",
+            TABLE,
+            "--out",
+            home.resolve("x"),
+            "--displacement",
+            "720",
+            "--bodies",
+            "2",
+            "--bore-before",
+            "38",
+            "--bore-after",
+            "44",
+            option,
+            value
+        };
+    }
+
+    @Test
+    void use06_a_ride_table_belongs_after_its_ride() {
+        Ran.of(
+                        "propose",
+                        "--table",
+                        TABLE,
+                        "--target",
+                        TARGET,
+                        "--ride-table",
+                        TABLE,
+                        "--ride",
+                        RIDE,
+                        "--out",
+                        home.resolve("x"))
+                .refused(Exit.USAGE, "--ride-table", "after");
+        assertFalse(Files.exists(home.resolve("x")));
+    }
+}
