@@ -14,7 +14,7 @@ final class QuietStart {
     private QuietStart() {}
 
     static void apply() {
-        TOOLKIT.setFilter(record -> record.getMessage() == null
-                || !record.getMessage().startsWith("Unsupported JavaFX configuration"));
+        TOOLKIT.setFilter(record ->
+                record.getMessage() == null || !record.getMessage().startsWith("Unsupported JavaFX configuration"));
     }
 }

@@ -109,7 +109,8 @@ public final class Fixture {
                 List.of(0),
                 List.of(
                         Issue.note(name, "semicolons and decimal commas"),
-                        Issue.warning(name, 812, 0, "3 rows had too few fields and were skipped", "Look at the file's end")));
+                        Issue.warning(
+                                name, 812, 0, "3 rows had too few fields and were skipped", "Look at the file's end")));
     }
 
     private static Channel channel(
@@ -137,7 +138,8 @@ public final class Fixture {
             sigma[cell] = readings[cell] < 1 ? 0.06 : 0.004 + 0.06 / (1 + readings[cell] / 3);
             if (readings[cell] > 0) {
                 means[cell] = new CellMeans.Mean(
-                        readings[cell] * 4, 100 * Math.expm1(need) - 0.8, 2.4, 0.93 * Math.exp(need), (int) (4 * readings[cell]));
+                        readings[cell] * 4, 100 * Math.expm1(need) - 0.8, 2.4, 0.93 * Math.exp(need), (int)
+                                (4 * readings[cell]));
             }
         }
         Estimate estimate = EstimateFixture.estimate(table, log, sigma, readings);
@@ -178,8 +180,7 @@ public final class Fixture {
                 decision.map(d -> d.kind() == Decision.Kind.HELD ? CellProposal.Kind.HELD : CellProposal.Kind.SET)
                         .orElse(CellProposal.Kind.ROUNDED),
                 factor));
-        return new CellProposal(
-                cell, before, after, factor, needed, estimate.standing(cell), high, decision, steps);
+        return new CellProposal(cell, before, after, factor, needed, estimate.standing(cell), high, decision, steps);
     }
 
     private static ScreenedRide screened(Job job, Ride ride) {
@@ -190,7 +191,8 @@ public final class Fixture {
                 reasons[row] = Screen.TOO_COLD;
             } else if (throttle.at(row) <= 0 && job.screens().isOn(Screen.FUEL_CUT)) {
                 reasons[row] = Screen.FUEL_CUT;
-            } else if (row > 1 && Math.abs(throttle.at(row) - throttle.at(row - 1)) * 20 > 11.5
+            } else if (row > 1
+                    && Math.abs(throttle.at(row) - throttle.at(row - 1)) * 20 > 11.5
                     && job.screens().isOn(Screen.THROTTLE_MOVING)) {
                 reasons[row] = Screen.THROTTLE_MOVING;
             }

@@ -14,7 +14,7 @@ import java.nio.file.Path;
 import java.util.List;
 
 /** What the window asks for, answered from the made-up job. */
-public final class FixtureServices implements Services {
+public class FixtureServices implements Services {
 
     @Override
     public Loaded<Job> sample() {

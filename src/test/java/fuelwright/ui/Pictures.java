@@ -52,7 +52,9 @@ public final class Pictures extends Application {
                 }
             }
         }
-        args.stream().filter(a -> a.equals("afr")).forEach(a -> session.afrProperty().set(true));
+        args.stream()
+                .filter(a -> a.equals("afr"))
+                .forEach(a -> session.afrProperty().set(true));
         session.analysisProperty().addListener((p, old, now) -> {
             if (old == null) {
                 args.stream()
@@ -124,8 +126,10 @@ public final class Pictures extends Application {
             ImageIO.write(
                     copy,
                     "png",
-                    new File(folder, (shot.stage() + "-" + shot.theme() + "-" + shot.width() + ".png")
-                            .toLowerCase(Locale.ROOT)));
+                    new File(
+                            folder,
+                            (shot.stage() + "-" + shot.theme() + "-" + shot.width() + ".png")
+                                    .toLowerCase(Locale.ROOT)));
         } catch (IOException e) {
             throw new java.io.UncheckedIOException(e);
         }

@@ -36,12 +36,12 @@ final class CautionPane {
         }
         box.getChildren()
                 .addAll(
-                        new VBox(8, CautionsView.level(caution), Parts.text(CautionsView.capital(caution.title()), "section")),
-                        Parts.text(caution.what()),
+                        new VBox(8, CautionsView.level(caution), Parts.text(Parts.capital(caution.title()), "section")),
+                        Parts.text(Parts.sentence(caution.what())),
                         new VBox(
                                 4,
                                 Parts.label(Words.of("cautions.todo"), "section"),
-                                Parts.text(caution.todo())));
+                                Parts.text(Parts.sentence(caution.todo()))));
         if (!caution.cells().isEmpty()) {
             box.getChildren()
                     .add(new VBox(
@@ -52,7 +52,9 @@ final class CautionPane {
         }
         if (!caution.moments().isEmpty()) {
             VBox when = new VBox(4, Parts.label(Words.of("cautions.when"), "section"));
-            caution.moments().stream().limit(MOST_MOMENTS).forEach(m -> when.getChildren().add(moment(m)));
+            caution.moments().stream()
+                    .limit(MOST_MOMENTS)
+                    .forEach(m -> when.getChildren().add(moment(m)));
             int more = caution.moments().size() - MOST_MOMENTS;
             if (more > 0) {
                 when.getChildren().add(Parts.text(Words.of("issues.more", more), "muted"));

@@ -33,12 +33,14 @@ public final class CautionsModel {
         Analysis analysis = session.analysis();
         Caution before = selected.get();
         cautions.setAll(analysis == null ? List.of() : analysis.cautions());
-        selected.set(before == null
-                ? first()
-                : cautions.stream()
-                        .filter(c -> c.rule().equals(before.rule()) && c.cells().equals(before.cells()))
-                        .findFirst()
-                        .orElse(first()));
+        selected.set(
+                before == null
+                        ? first()
+                        : cautions.stream()
+                                .filter(c -> c.rule().equals(before.rule())
+                                        && c.cells().equals(before.cells()))
+                                .findFirst()
+                                .orElse(first()));
     }
 
     private Caution first() {

@@ -42,8 +42,7 @@ public final class CautionsView implements StagePane {
         Label summary = new Label(model.summary());
         model.cautions().addListener((ListChangeListener<Caution>) c -> summary.setText(model.summary()));
         MomentTrace trace = new MomentTrace(model);
-        VBox content = new VBox(
-                12, Parts.heading(new Label(Words.of("cautions.title")), summary), list, trace.node());
+        VBox content = new VBox(12, Parts.heading(new Label(Words.of("cautions.title")), summary), list, trace.node());
         content.visibleProperty().bind(Bindings.isNotEmpty(model.cautions()));
         Node waiting = Parts.empty(Words.of("cautions.empty.title"), Words.of("cautions.empty"));
         waiting.visibleProperty().bind(model.session().analysisProperty().isNull());
@@ -87,17 +86,16 @@ public final class CautionsView implements StagePane {
                 return;
             }
             VBox text = new VBox(
-                    2, Parts.text(capital(caution.title()), "strong"), Parts.text(caution.what()), Parts.text(caution.todo(), "muted"));
+                    2,
+                    Parts.text(Parts.capital(caution.title()), "strong"),
+                    Parts.text(Parts.sentence(caution.what())),
+                    Parts.text(Parts.sentence(caution.todo()), "muted"));
             HBox.setHgrow(text, Priority.ALWAYS);
             HBox row = new HBox(12, level(caution), text);
             row.getStyleClass().add("list-row");
             setGraphic(row);
             setAccessibleText(caution.sentence() + " " + caution.todo());
         }
-    }
-
-    static String capital(String words) {
-        return words.isEmpty() ? words : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
     }
 
     @Override

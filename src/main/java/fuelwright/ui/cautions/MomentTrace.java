@@ -41,8 +41,8 @@ final class MomentTrace {
     }
 
     private void show() {
-        Optional<Caution.Moment> worst = Optional.ofNullable(model.selectedProperty().get())
-                .flatMap(Caution::worst);
+        Optional<Caution.Moment> worst =
+                Optional.ofNullable(model.selectedProperty().get()).flatMap(Caution::worst);
         Optional<JobRide> ride = worst.flatMap(model::ride);
         Parts.show(box, ride.isPresent());
         if (ride.isEmpty()) {

@@ -48,8 +48,7 @@ final class EvidenceMap {
                 cells);
     }
 
-    private static HeatCell cell(
-            Analysis analysis, Shown shown, int range, Palette palette, int cell, double most) {
+    private static HeatCell cell(Analysis analysis, Shown shown, int range, Palette palette, int cell, double most) {
         Estimate e = analysis.estimate();
         Standing standing = e.standing(cell);
         boolean ridden = standing != Standing.INFERRED;
@@ -137,8 +136,7 @@ final class EvidenceMap {
         double most = 1;
         Estimate e = analysis.estimate();
         for (int cell = 0; cell < e.table().cells(); cell++) {
-            most = Math.max(
-                    most, shown == Shown.READINGS ? e.independentReadings(cell) : e.uncertaintyPercent(cell));
+            most = Math.max(most, shown == Shown.READINGS ? e.independentReadings(cell) : e.uncertaintyPercent(cell));
         }
         return most;
     }

@@ -68,7 +68,8 @@ public final class EvidenceModel {
     private void updateCell() {
         Analysis analysis = session.analysis();
         int at = session.cellProperty().get();
-        boolean there = analysis != null && at >= 0 && at < analysis.estimate().table().cells();
+        boolean there =
+                analysis != null && at >= 0 && at < analysis.estimate().table().cells();
         cell.set(there ? facts(analysis, at) : null);
     }
 
@@ -103,7 +104,8 @@ public final class EvidenceModel {
             return List.of();
         }
         List<String> all = new ArrayList<>();
-        all.add(Words.of("evidence.sensor", sentence(analysis.estimate().sensor().words())));
+        all.add(Words.of(
+                "evidence.sensor", Parts.sentence(analysis.estimate().sensor().words())));
         all.add(analysis.validation()
                 .map(v -> Words.of(
                         "evidence.validation",
@@ -111,16 +113,8 @@ public final class EvidenceModel {
                         Figures.plain(v.errorBeforePercent(), 1),
                         Figures.plain(v.errorAfterPercent(), 1)))
                 .orElse(Words.of("evidence.novalidation")));
-        analysis.estimate().remarks().forEach(r -> all.add(sentence(r)));
+        analysis.estimate().remarks().forEach(r -> all.add(Parts.sentence(r)));
         return all;
-    }
-
-    private static String sentence(String words) {
-        if (words.isEmpty()) {
-            return words;
-        }
-        String capital = words.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + words.substring(1);
-        return capital.endsWith(".") ? capital : capital + ".";
     }
 
     /** How many readings count, and how many each screen kept out, over all rides. */
@@ -132,9 +126,12 @@ public final class EvidenceModel {
         }
         all.add(new Fact(
                 Words.of("evidence.count"),
-                Figures.count(analysis.screened().stream().mapToLong(ScreenedRide::kept).sum())));
+                Figures.count(analysis.screened().stream()
+                        .mapToLong(ScreenedRide::kept)
+                        .sum())));
         for (Screen screen : Screen.values()) {
-            long count = analysis.screened().stream().mapToLong(s -> s.count(screen)).sum();
+            long count =
+                    analysis.screened().stream().mapToLong(s -> s.count(screen)).sum();
             if (count > 0) {
                 all.add(new Fact(Parts.capital(screen.words()), Figures.count(count)));
             }

@@ -75,7 +75,12 @@ public final class EvidenceView implements StagePane {
             bar.show(
                     theme,
                     t -> theme.palette().diverging().at(2 * t - 1),
-                    List.of("−" + range + " %", Words.of("legend.rich"), "0", Words.of("legend.lean"), "+" + range + " %"));
+                    List.of(
+                            "−" + range + " %",
+                            Words.of("legend.rich"),
+                            "0",
+                            Words.of("legend.lean"),
+                            "+" + range + " %"));
         } else if (shown == EvidenceMap.Shown.READINGS) {
             bar.show(
                     theme,
@@ -85,7 +90,10 @@ public final class EvidenceView implements StagePane {
             bar.show(
                     theme,
                     t -> theme.palette().sequential().at(t),
-                    List.of("±0 %", "±" + Figures.plain(model.most() / 2, 1) + " %", "±" + Figures.plain(model.most(), 1) + " %"));
+                    List.of(
+                            "±0 %",
+                            "±" + Figures.plain(model.most() / 2, 1) + " %",
+                            "±" + Figures.plain(model.most(), 1) + " %"));
         }
         explain();
     }

@@ -51,7 +51,10 @@ public final class HandoverModel {
             stops.set(now);
         }
         outcome.set("");
-        map.set(analysis == null ? null : sheet(analysis, session.themeProperty().get().palette()));
+        map.set(
+                analysis == null
+                        ? null
+                        : sheet(analysis, session.themeProperty().get().palette()));
         if (analysis != null) {
             boolean down = analysis.proposal().before().orientation() == Table.Orientation.SPEED_DOWN;
             view.set(down ? GridShape.View.SPEED_DOWN : GridShape.View.LOAD_DOWN);
@@ -71,9 +74,7 @@ public final class HandoverModel {
             cells.add(new HeatCell(
                     after,
                     "",
-                    changed
-                            ? Colours.mix(palette.card(), palette.role("accent-soft"), CHANGED_TINT)
-                            : palette.card(),
+                    changed ? Colours.mix(palette.card(), palette.role("accent-soft"), CHANGED_TINT) : palette.card(),
                     changed ? HeatCell.Weight.STRONG : HeatCell.Weight.NORMAL,
                     false,
                     stop,
@@ -130,8 +131,11 @@ public final class HandoverModel {
         if (!mayLeave()) {
             throw new IllegalStateException("a Stop caution is unread");
         }
-        session.export(folder, replace, files -> outcome.set(Words.of(
-                "handover.written", files.size(), folder.getFileName(), String.join(", ", files))));
+        session.export(
+                folder,
+                replace,
+                files -> outcome.set(
+                        Words.of("handover.written", files.size(), folder.getFileName(), String.join(", ", files))));
     }
 
     /** Null where there is no proposal. */

@@ -74,7 +74,7 @@ public final class HandoverView implements StagePane {
                     .add(Parts.callout(
                             "stop",
                             caution.level().words() + " · " + caution.title(),
-                            caution.what() + " " + caution.todo()));
+                            Parts.sentence(caution.what()) + " " + Parts.sentence(caution.todo())));
         }
         if (!all.isEmpty()) {
             CheckBox read = new CheckBox(Words.of("handover.read"));
@@ -121,11 +121,12 @@ public final class HandoverView implements StagePane {
 
     private void selected(VBox box) {
         box.getChildren().clear();
-        model.selected().ifPresent(cell -> box.getChildren()
-                .addAll(
-                        Parts.text(cell.place(), "section"),
-                        Parts.label(cell.after(), "big-figure"),
-                        Parts.text(Words.of("handover.cell.before", cell.before()), "muted")));
+        model.selected()
+                .ifPresent(cell -> box.getChildren()
+                        .addAll(
+                                Parts.text(cell.place(), "section"),
+                                Parts.label(cell.after(), "big-figure"),
+                                Parts.text(Words.of("handover.cell.before", cell.before()), "muted")));
         Parts.show(box, !box.getChildren().isEmpty());
     }
 

@@ -95,8 +95,7 @@ record MachineForm(Map<Field, String> texts, Fuel fuel) {
         }
         double v = value.getAsDouble();
         if (!(v >= field.least && v <= field.most) || field == Field.BODIES && v != Math.rint(v)) {
-            return Optional.of(
-                    Words.of("machine.range", Figures.shortest(field.least), Figures.shortest(field.most)));
+            return Optional.of(Words.of("machine.range", Figures.shortest(field.least), Figures.shortest(field.most)));
         }
         return bodyProblem(field, v);
     }

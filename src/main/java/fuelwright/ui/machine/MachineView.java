@@ -184,10 +184,7 @@ public final class MachineView implements StagePane {
             public String toString(Fuel fuel) {
                 return fuel == null
                         ? ""
-                        : Words.of(
-                                "machine.fuel.item",
-                                fuel.words(),
-                                Figures.shortest(fuel.stoichiometricRatio()));
+                        : Words.of("machine.fuel.item", fuel.words(), Figures.shortest(fuel.stoichiometricRatio()));
             }
 
             @Override

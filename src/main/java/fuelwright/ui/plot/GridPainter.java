@@ -82,7 +82,7 @@ final class GridPainter {
             return;
         }
         boolean both = !c.below().isEmpty() && cellHeight >= 25;
-        double size = Math.max(8, Math.min(sizeOf(c.weight()), cellWidth / 3.5));
+        double size = Math.max(8, Math.min(sizeOf(c.weight()), cellWidth / 3.8));
         double smallSize = Math.max(8, Math.min(11, cellWidth / 4.3));
         double middleX = x(cell) + cellWidth / 2;
         double middleY = y(cell) + cellHeight / 2;

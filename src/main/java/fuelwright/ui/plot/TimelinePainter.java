@@ -41,8 +41,7 @@ final class TimelinePainter {
         times();
         marked(fromS, toS);
         screenedOut();
-        double shares =
-                trace.lanes().stream().mapToDouble(Lane::height).sum();
+        double shares = trace.lanes().stream().mapToDouble(Lane::height).sum();
         double share = (plotHeight - LANE_GAP * trace.lanes().size()) / shares;
         double top = LANE_GAP / 2;
         for (Lane lane : trace.lanes()) {

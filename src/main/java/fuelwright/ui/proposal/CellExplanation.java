@@ -85,7 +85,8 @@ public record CellExplanation(
             case THIN:
                 return Words.of("explain.thin", Figures.plain(independent, 0)) + load;
             default:
-                return Words.of("explain.inferred") + load;
+                String left = ProposalMap.unknown(c) ? " " + Words.of("explain.unknown") : "";
+                return Words.of("explain.inferred") + left + load;
         }
     }
 

@@ -78,8 +78,8 @@ final class ExplanationPane {
         return Parts.callout(
                 caution.level().name().toLowerCase(Locale.ROOT),
                 caution.level().words() + " · " + caution.title(),
-                caution.what(),
-                caution.todo());
+                Parts.sentence(caution.what()),
+                Parts.sentence(caution.todo()));
     }
 
     private VBox decisions(CellExplanation e) {

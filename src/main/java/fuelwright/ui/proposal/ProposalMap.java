@@ -39,6 +39,9 @@ public final class ProposalMap {
 
     private static final double PALEST = 0.4;
 
+    /** Changes below this are shown as 0.0. */
+    private static final double NO_CHANGE_PERCENT = 0.05;
+
     private ProposalMap() {}
 
     /** The smallest range that holds all changes; the largest where none does. */
@@ -112,7 +115,7 @@ public final class ProposalMap {
                         palette.surface(),
                         diverging.at(c.changePercent() / range),
                         strength(c.standing(), uncertainty));
-                figure = Figures.signed(c.changePercent(), 1);
+                figure = unknown(c) ? "?" : Figures.signed(c.changePercent(), 1);
                 below = Figures.plusMinus(uncertainty, 1);
         }
         return new HeatCell(
@@ -125,6 +128,13 @@ public final class ProposalMap {
                 mark(c),
                 c.highLoad(),
                 words(analysis, cell, stop));
+    }
+
+    /** Left as it is because nobody knows: that must not look like 'no change needed'. */
+    static boolean unknown(CellProposal c) {
+        return c.standing() == Standing.INFERRED
+                && c.decision().isEmpty()
+                && Math.abs(c.changePercent()) < NO_CHANGE_PERCENT;
     }
 
     private static HeatCell.Weight weight(Standing standing) {

@@ -124,7 +124,8 @@ public final class ProposalView implements StagePane {
         cut.setText(Figures.shortest(s.maxCutPercent()));
         step.setText(s.step() > 0 ? Figures.shortest(s.step()) : "");
         step.setPromptText(Words.of("proposal.step.none"));
-        String unit = model.session().job().fuelTable().map(t -> t.quantity().unit()).orElse("1");
+        String unit =
+                model.session().job().fuelTable().map(t -> t.quantity().unit()).orElse("1");
         stepUnit.setText(unit.equals("1") ? "" : unit);
     }
 

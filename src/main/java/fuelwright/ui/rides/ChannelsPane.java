@@ -59,7 +59,9 @@ final class ChannelsPane {
     private static Node channel(Channel channel) {
         boolean known = channel.role() != Role.OTHER;
         Label role = Parts.text(known ? capital(channel.role().words()) : "“" + channel.heading() + "”", "strong");
-        String unit = channel.unit().symbol().equals("1") || channel.heading().contains("[") ? "" : " [" + channel.unit().symbol() + "]";
+        String unit = channel.unit().symbol().equals("1") || channel.heading().contains("[")
+                ? ""
+                : " [" + channel.unit().symbol() + "]";
         Label heading = Parts.text(
                 (known ? "“" + channel.heading() + "”" + unit : Words.of("rides.notknown"))
                         + (channel.remark().isEmpty() ? "" : " — " + channel.remark()),

@@ -75,7 +75,10 @@ public final class RidesModel {
     private void update() {
         Optional<ScreenedRide> screened = screened();
         trace.set(ride().map(r -> RideTrace.of(
-                        r, screened, session.job().targetTable(), session.afrProperty().get()))
+                        r,
+                        screened,
+                        session.job().targetTable(),
+                        session.afrProperty().get()))
                 .orElse(null));
         List<ScreenState> states = new ArrayList<>();
         for (Screen screen : Screen.values()) {
@@ -90,8 +93,8 @@ public final class RidesModel {
     }
 
     private static String summary(Ride ride, Optional<ScreenedRide> screened) {
-        String holds = Words.of(
-                "rides.summary", ride.name(), Figures.span(ride.durationS()), Figures.count(ride.size()));
+        String holds =
+                Words.of("rides.summary", ride.name(), Figures.span(ride.durationS()), Figures.count(ride.size()));
         return screened.map(s -> holds + " "
                         + Words.of(
                                 "rides.summary.kept",

@@ -3,8 +3,8 @@ package fuelwright.ui.rides;
 import fuelwright.job.JobRide;
 import fuelwright.safety.Caution;
 import fuelwright.ui.plot.Timeline;
-import fuelwright.ui.theme.Figures;
 import fuelwright.ui.theme.AskFiles;
+import fuelwright.ui.theme.Figures;
 import fuelwright.ui.theme.Parts;
 import fuelwright.ui.theme.StagePane;
 import fuelwright.ui.theme.Words;
@@ -49,7 +49,9 @@ public final class RidesView implements StagePane {
         VBox content = new VBox(12, top, rides, chips, timeline, Parts.text(Words.of("rides.hint"), "muted", "small"));
         content.visibleProperty().bind(model.traceProperty().isNotNull());
         VBox empty = Parts.empty(
-                Words.of("rides.empty.title"), Words.of("rides.empty"), Parts.button("rides.open", this::open, "primary"));
+                Words.of("rides.empty.title"),
+                Words.of("rides.empty"),
+                Parts.button("rides.open", this::open, "primary"));
         empty.visibleProperty().bind(model.traceProperty().isNull());
         root.getChildren().addAll(content, empty);
         root.getStyleClass().add("work");
@@ -116,7 +118,8 @@ public final class RidesView implements StagePane {
         chip.setSelected(state.on());
         chip.setMouseTransparent(!state.screen().canBeOff());
         chip.setFocusTraversable(state.screen().canBeOff());
-        String why = Words.of("rides.chip", state.screen().words(), state.screen().why());
+        String why =
+                Words.of("rides.chip", state.screen().words(), state.screen().why());
         chip.setTooltip(new Tooltip(why));
         chip.setAccessibleText(why + " " + figure);
         chip.setOnAction(e -> model.turn(state.screen(), chip.isSelected()));

@@ -50,8 +50,7 @@ public record Opened(List<Table> tables, List<Ride> rides, List<Issue> issues) {
             part.at(0, file.getFileName().toString());
             Optional<Quantity> quantity = quantityOf(file);
             if (quantity.isPresent()) {
-                Loaded<Table> loaded =
-                        services.readTable(file, quantity.get().isMixture());
+                Loaded<Table> loaded = services.readTable(file, quantity.get().isMixture());
                 loaded.value().ifPresent(tables::add);
                 issues.addAll(loaded.issues());
             } else {

@@ -65,7 +65,16 @@ public final class RideTrace {
             int decimals) {
         ride.column(role)
                 .ifPresent(c -> lanes.add(Lane.fitted(
-                        Words.of(key), unit, colour, ride.size(), c::at, Optional.empty(), lowest, highest, decimals, 1)));
+                        Words.of(key),
+                        unit,
+                        colour,
+                        ride.size(),
+                        c::at,
+                        Optional.empty(),
+                        lowest,
+                        highest,
+                        decimals,
+                        1)));
     }
 
     private static Lane mixture(Ride ride, Channel channel, int index, int of, Optional<Table> target, boolean afr) {

@@ -80,8 +80,7 @@ public final class Shell {
     }
 
     private void enter(Stage stage) {
-        StagePane pane =
-                panes.computeIfAbsent(stage, s -> makers.get(s).get());
+        StagePane pane = panes.computeIfAbsent(stage, s -> makers.get(s).get());
         work.getChildren().setAll(pane.work());
         explanation.getChildren().setAll(pane.explanation());
         pane.first().requestFocus();
@@ -91,17 +90,20 @@ public final class Shell {
         for (Stage stage : Stage.values()) {
             action(
                     Words.of("action.goto", stage.words()),
-                    new KeyCodeCombination(
-                            KeyCode.valueOf("DIGIT" + stage.number()), KeyCombination.SHORTCUT_DOWN),
+                    new KeyCodeCombination(KeyCode.valueOf("DIGIT" + stage.number()), KeyCombination.SHORTCUT_DOWN),
                     () -> session.stageProperty().set(stage));
         }
         action("action.open", KeyCode.O, this::chooseFiles);
         action("action.undo", KeyCode.Z, session::undo);
         action("action.redo", KeyCode.Y, session::redo);
-        action("action.theme", KeyCode.T, () -> session.themeProperty()
-                .set(session.themeProperty().get().other()));
-        action("action.notation", KeyCode.L, () -> session.afrProperty()
-                .set(!session.afrProperty().get()));
+        action(
+                "action.theme",
+                KeyCode.T,
+                () -> session.themeProperty().set(session.themeProperty().get().other()));
+        action(
+                "action.notation",
+                KeyCode.L,
+                () -> session.afrProperty().set(!session.afrProperty().get()));
         action(Words.of("action.sample"), (KeyCombination) null, session::openSample);
         action(Words.of("action.cancel"), (KeyCombination) null, session::cancel);
         action(Words.of("action.keys"), new KeyCodeCombination(KeyCode.F1), this::showKeys);
@@ -121,8 +123,7 @@ public final class Shell {
                 scene.getAccelerators().put(action.keys(), action.run());
             }
         }
-        scene.getAccelerators()
-                .put(new KeyCodeCombination(KeyCode.K, KeyCombination.SHORTCUT_DOWN), finder::show);
+        scene.getAccelerators().put(new KeyCodeCombination(KeyCode.K, KeyCombination.SHORTCUT_DOWN), finder::show);
     }
 
     private void showKeys() {
@@ -164,7 +165,8 @@ public final class Shell {
         });
         root.setOnDragExited(e -> mark(frame, false));
         root.setOnDragDropped(e -> {
-            List<Path> files = e.getDragboard().getFiles().stream().map(File::toPath).toList();
+            List<Path> files =
+                    e.getDragboard().getFiles().stream().map(File::toPath).toList();
             if (!files.isEmpty()) {
                 session.open(files);
             }

@@ -48,7 +48,10 @@ final class StatusLine extends HBox {
         boolean working = session.workingProperty().get();
         Parts.show(bar, working);
         Parts.show(cancel, working);
-        what.setText(working || !session.doingProperty().get().isEmpty() ? session.doingProperty().get() : holds());
+        what.setText(
+                working || !session.doingProperty().get().isEmpty()
+                        ? session.doingProperty().get()
+                        : holds());
         int stops = session.analysis() == null ? 0 : session.analysis().stops().size();
         Parts.show(stop, stops > 0);
         stop.setText(stops == 0 ? "" : Words.of("status.stops", stops));
@@ -65,10 +68,6 @@ final class StatusLine extends HBox {
             rows += ride.ride().size();
             kept += ride.kept();
         }
-        return Words.of(
-                "status.holds",
-                analysis.screened().size(),
-                Figures.count(rows),
-                Figures.count(rows - kept));
+        return Words.of("status.holds", analysis.screened().size(), Figures.count(rows), Figures.count(rows - kept));
     }
 }

@@ -19,7 +19,8 @@ final class TopBar extends HBox {
         getStyleClass().add("top-bar");
         setAlignment(javafx.geometry.Pos.CENTER_LEFT);
         Label name = Parts.label("", "muted");
-        name.textProperty().bind(Bindings.createStringBinding(() -> session.job().name(), session.jobProperty()));
+        name.textProperty()
+                .bind(Bindings.createStringBinding(() -> session.job().name(), session.jobProperty()));
         name.setMinWidth(40);
         Button undo = Parts.button("top.undo", session::undo, "compact");
         undo.disableProperty().bind(session.canUndoProperty().not());

@@ -74,12 +74,16 @@ public final class TablesModel {
         all.add(new Fact(Words.of("tables.holds"), quantity(table, afr)));
         all.add(new Fact(
                 Words.of("tables.size"),
-                Words.of("tables.size.figure", table.speed().size(), table.load().size())));
+                Words.of(
+                        "tables.size.figure", table.speed().size(), table.load().size())));
         double[] sorted = Arrays.stream(table.toArray()).sorted().toArray();
         all.add(new Fact(
                 Words.of("tables.span"),
-                TableMap.figure(table, sorted[0], afr) + " … " + TableMap.figure(table, sorted[sorted.length - 1], afr)));
-        all.add(new Fact(Words.of("tables.lies"), Words.of("tables.lies." + table.orientation().name())));
+                TableMap.figure(table, sorted[0], afr) + " … "
+                        + TableMap.figure(table, sorted[sorted.length - 1], afr)));
+        all.add(new Fact(
+                Words.of("tables.lies"),
+                Words.of("tables.lies." + table.orientation().name())));
         for (Table.Note note : table.notes()) {
             all.add(new Fact(note.key(), note.value()));
         }
@@ -96,8 +100,7 @@ public final class TablesModel {
 
     /** The selected cell in words: place and figure; empty where none is. */
     public Optional<Fact> selected() {
-        return table()
-                .filter(t -> cell.get() >= 0 && cell.get() < t.cells())
+        return table().filter(t -> cell.get() >= 0 && cell.get() < t.cells())
                 .map(t -> new Fact(TableWords.cell(t, cell.get()), figure(t, cell.get())));
     }
 

@@ -58,11 +58,14 @@ public final class TablesView implements StagePane {
     }
 
     private HBox toolbar() {
-        ToggleButton fuel = toggle("tables.fuel", true, () -> model.targetProperty().set(false));
+        ToggleButton fuel =
+                toggle("tables.fuel", true, () -> model.targetProperty().set(false));
         ToggleButton target =
                 toggle("tables.target", false, () -> model.targetProperty().set(true));
-        ToggleButton chart = toggle("tables.chart", true, () -> model.asFileProperty().set(false));
-        ToggleButton file = toggle("tables.file", false, () -> model.asFileProperty().set(true));
+        ToggleButton chart =
+                toggle("tables.chart", true, () -> model.asFileProperty().set(false));
+        ToggleButton file =
+                toggle("tables.file", false, () -> model.asFileProperty().set(true));
         return Parts.row(
                 8,
                 Parts.choice(new ToggleGroup(), fuel, target),
@@ -80,10 +83,12 @@ public final class TablesView implements StagePane {
 
     private void explain() {
         facts.getChildren().clear();
-        model.selected().ifPresent(cell -> facts.getChildren()
-                .add(new VBox(4, Parts.text(cell.words(), "section"), Parts.label(cell.figure(), "big-figure"))));
-        VBox list = new VBox(Parts.label(
-                Words.of(model.targetProperty().get() ? "tables.target" : "tables.fuel"), "section"));
+        model.selected()
+                .ifPresent(cell -> facts.getChildren()
+                        .add(new VBox(
+                                4, Parts.text(cell.words(), "section"), Parts.label(cell.figure(), "big-figure"))));
+        VBox list = new VBox(
+                Parts.label(Words.of(model.targetProperty().get() ? "tables.target" : "tables.fuel"), "section"));
         model.factsProperty().get().forEach(f -> list.getChildren().add(Parts.fact(f.words(), f.figure())));
         facts.getChildren().add(list);
         facts.getChildren()

@@ -28,6 +28,12 @@ public final class Parts {
         return words.isEmpty() ? words : words.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + words.substring(1);
     }
 
+    /** The words as a sentence: a capital in front, a full stop behind. */
+    public static String sentence(String words) {
+        String text = capital(words.strip());
+        return text.isEmpty() || ".!?…".indexOf(text.charAt(text.length() - 1)) >= 0 ? text : text + ".";
+    }
+
     /** A paragraph that wraps. */
     public static Label text(String text, String... styles) {
         Label label = label(text, styles);

@@ -1,0 +1,43 @@
+package fuelwright.ui.cautions;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import fuelwright.safety.Caution;
+import fuelwright.ui.FixtureServices;
+import fuelwright.ui.session.SameThreadRunner;
+import fuelwright.ui.session.Session;
+import fuelwright.ui.session.Stage;
+import org.junit.jupiter.api.Test;
+
+class CautionsModelTest {
+
+    private final Session session = new Session(new FixtureServices(), new SameThreadRunner());
+    private final CautionsModel model = new CautionsModel(session);
+
+    @Test
+    void theWorstIsSelectedFirstAndStaysSelected() {
+        session.openSample();
+        assertEquals(Caution.Level.STOP, model.selectedProperty().get().level());
+        model.selectedProperty().set(model.cautions().get(1));
+        session.edit(job -> job.withName("other"));
+        assertEquals(Caution.Level.CHECK, model.selectedProperty().get().level());
+        assertEquals("1 Stop, 1 Check, 1 Note. Worst first.", model.summary());
+    }
+
+    @Test
+    void aCautionLeadsToItsCellAndItsMoment() {
+        session.openSample();
+        model.showCell();
+        assertEquals(Stage.PROPOSAL, session.stageProperty().get());
+        assertEquals(
+                model.selectedProperty().get().cells().first(),
+                session.cellProperty().get());
+        Caution.Moment moment = model.selectedProperty().get().worst().orElseThrow();
+        model.showMoment(moment);
+        assertEquals(Stage.RIDES, session.stageProperty().get());
+        assertEquals(moment, session.momentProperty().get());
+        assertTrue(model.words(moment).startsWith("ride-1.csv at 5:12.4"), model.words(moment));
+        assertEquals("λ 1.02", model.worst(moment).orElseThrow());
+    }
+}

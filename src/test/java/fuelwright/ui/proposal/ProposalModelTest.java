@@ -1,0 +1,154 @@
+package fuelwright.ui.proposal;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import fuelwright.estimate.Decision;
+import fuelwright.estimate.Standing;
+import fuelwright.table.Table;
+import fuelwright.ui.FixtureServices;
+import fuelwright.ui.plot.HeatCell;
+import fuelwright.ui.session.SameThreadRunner;
+import fuelwright.ui.session.Session;
+import fuelwright.ui.theme.Colours;
+import fuelwright.ui.theme.Theme;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+
+class ProposalModelTest {
+
+    private final Session session = new Session(new FixtureServices(), new SameThreadRunner());
+    private final ProposalModel model = new ProposalModel(session);
+    private Table table;
+
+    @BeforeEach
+    void open() {
+        session.openSample();
+        table = session.job().fuelTable().orElseThrow();
+    }
+
+    @Test
+    void everyCellIsThere() {
+        assertEquals(table.cells(), model.mapProperty().get().cells().size());
+        assertTrue(
+                model.summaryProperty().get().contains("14.6 %"),
+                model.summaryProperty().get());
+    }
+
+    @Test
+    void inferredCellsAreHatchedAndNeverLookLikeNoChange() {
+        for (int cell = 0; cell < table.cells(); cell++) {
+            HeatCell drawn = model.mapProperty().get().cells().get(cell);
+            boolean inferred = session.analysis().estimate().standing(cell) == Standing.INFERRED;
+            assertEquals(inferred, drawn.hatched());
+            assertFalse(inferred && drawn.figure().equals("0.0"), drawn.words());
+        }
+    }
+
+    @Test
+    void aStopIsSaidInWordsToo() {
+        int stop = session.analysis().stops().get(0).cells().first();
+        HeatCell drawn = model.mapProperty().get().cells().get(stop);
+        assertTrue(drawn.stop());
+        assertTrue(drawn.words().contains("Stop"), drawn.words());
+    }
+
+    @Test
+    void doubtMakesAFillPalerAndNeverStronger() {
+        double before = 1;
+        for (double uncertainty = 0; uncertainty < 20; uncertainty += 0.5) {
+            double now = ProposalMap.strength(Standing.THIN, uncertainty);
+            assertTrue(now <= before && now >= 0.4);
+            before = now;
+        }
+        assertTrue(ProposalMap.strength(Standing.INFERRED, 0) < ProposalMap.strength(Standing.THIN, 0));
+        assertEquals(1, ProposalMap.strength(Standing.MEASURED, 1.9));
+    }
+
+    @Test
+    void figuresCanBeReadOnTheirFillsInBothThemes() {
+        for (Theme theme : Theme.values()) {
+            session.themeProperty().set(theme);
+            for (HeatCell cell : model.mapProperty().get().cells()) {
+                assertTrue(Colours.contrast(Colours.inkOn(cell.fill()), cell.fill()) >= Colours.TEXT_CONTRAST);
+            }
+        }
+    }
+
+    @Test
+    void aHeldCellKeepsItsFigureAndCanBeGivenBack() {
+        session.cellProperty().set(100);
+        String free = model.explanationProperty().get().beforeAfter();
+        model.hold();
+        CellExplanation held = model.explanationProperty().get();
+        assertEquals(Decision.Kind.HELD, held.decision().orElseThrow());
+        assertEquals("0.0", held.change());
+        assertNotEquals(free, held.beforeAfter());
+        assertEquals(
+                HeatCell.Mark.HELD, model.mapProperty().get().cells().get(100).mark());
+        model.release();
+        assertEquals(free, model.explanationProperty().get().beforeAfter());
+        session.undo();
+        assertTrue(model.explanationProperty().get().decision().isPresent());
+    }
+
+    @Test
+    void aTypedFigureIsTakenWithPointOrComma() {
+        session.cellProperty().set(100);
+        model.set(" 61,5 ");
+        assertEquals(
+                new Decision(Decision.Kind.SET, 61.5),
+                session.job().proposal().decisions().get(100));
+        assertEquals("", model.messageProperty().get());
+    }
+
+    @Test
+    void whatIsNoFigureOrNoFuelIsSaidAndNotTaken() {
+        session.cellProperty().set(100);
+        model.set("a lot");
+        assertTrue(model.messageProperty().get().contains("number"));
+        model.set("-3");
+        assertTrue(model.messageProperty().get().contains("no fuel"));
+        assertTrue(session.job().proposal().decisions().isEmpty());
+    }
+
+    @Test
+    void nothingIsDecidedWithoutASelectedCell() {
+        model.hold();
+        assertTrue(session.job().proposal().decisions().isEmpty());
+        assertNull(model.explanationProperty().get());
+    }
+
+    @Test
+    void capsGoIntoTheJobAndImpossibleOnesDont() {
+        model.rules(25, 3, 0.5);
+        assertEquals(25, session.job().proposal().maxAddPercent());
+        assertEquals(0.5, session.job().proposal().step());
+        model.rules(-1, 3, 0.5);
+        model.rules(25, 100, 0.5);
+        model.rules(Double.NaN, 3, 0.5);
+        assertEquals(25, session.job().proposal().maxAddPercent());
+        assertEquals(3, session.job().proposal().maxCutPercent());
+    }
+
+    @Test
+    void theRangeIsTheSmallestThatHoldsEverythingOrTheChosenOne() {
+        assertEquals(40, model.shownRange());
+        model.rangeProperty().set(20);
+        assertEquals(20, model.shownRange());
+    }
+
+    @Test
+    void aCellIsExplainedFromItsReadingsToItsFigure() {
+        session.cellProperty().set(table.cell(8, 8));
+        CellExplanation e = model.explanationProperty().get();
+        assertEquals("4500 rpm × 35 % throttle", e.place());
+        assertEquals(e.change() + " %", e.steps().get(e.steps().size() - 1).change());
+        assertTrue(e.readings().contains("λ"));
+        session.afrProperty().set(true);
+        assertTrue(model.explanationProperty().get().readings().contains("AFR"));
+    }
+}

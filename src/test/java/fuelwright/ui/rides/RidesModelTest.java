@@ -1,0 +1,68 @@
+package fuelwright.ui.rides;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import fuelwright.screen.Screen;
+import fuelwright.ui.FixtureServices;
+import fuelwright.ui.session.SameThreadRunner;
+import fuelwright.ui.session.Session;
+import org.junit.jupiter.api.Test;
+
+class RidesModelTest {
+
+    private final Session session = new Session(new FixtureServices(), new SameThreadRunner());
+    private final RidesModel model = new RidesModel(session);
+
+    private RidesModel.ScreenState state(Screen screen) {
+        return model.screensProperty().get().stream()
+                .filter(s -> s.screen() == screen)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    @Test
+    void screensCarryTheirCounts() {
+        session.openSample();
+        assertEquals(800, state(Screen.TOO_COLD).count());
+        assertEquals(4, model.traceProperty().get().lanes().size());
+        assertTrue(model.traceProperty().get().screenedOut().get(10));
+    }
+
+    @Test
+    void switchingAScreenOffWorksEverythingOutAnew() {
+        session.openSample();
+        int before = session.analysis().screened().get(0).kept();
+        model.turn(Screen.TOO_COLD, false);
+        assertTrue(session.analysis().screened().get(0).kept() > before);
+        assertFalse(state(Screen.TOO_COLD).on());
+        assertFalse(model.traceProperty().get().screenedOut().get(790));
+        session.undo();
+        assertEquals(before, session.analysis().screened().get(0).kept());
+    }
+
+    @Test
+    void theScreensThatAProgramNeedsStayOn() {
+        session.openSample();
+        model.turn(Screen.NO_READING, false);
+        assertTrue(session.job().screens().isOn(Screen.NO_READING));
+    }
+
+    @Test
+    void removingTheLastRideLeavesNothing() {
+        session.openSample();
+        model.remove();
+        assertNull(model.traceProperty().get());
+        assertTrue(model.ride().isEmpty());
+    }
+
+    @Test
+    void theMixtureLaneChangesItsNotation() {
+        session.openSample();
+        assertEquals("λ", model.traceProperty().get().lanes().get(2).unit());
+        session.afrProperty().set(true);
+        assertEquals("AFR", model.traceProperty().get().lanes().get(2).unit());
+    }
+}

@@ -1,0 +1,164 @@
+package fuelwright.ui.session;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
+import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertSame;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import fuelwright.issue.Issue;
+import fuelwright.issue.Loaded;
+import fuelwright.job.Job;
+import fuelwright.table.Quantity;
+import fuelwright.ui.FixtureServices;
+import fuelwright.work.Analysis;
+import fuelwright.work.Cancellation;
+import fuelwright.work.Progress;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class SessionTest {
+
+    private final SameThreadRunner runner = new SameThreadRunner();
+    private final Session session = new Session(new FixtureServices(), runner);
+
+    @Test
+    void theSampleJobIsAnalysedByItself() {
+        session.openSample();
+        assertNotNull(session.analysis());
+        assertSame(session.job(), session.analysis().job());
+        assertFalse(session.workingProperty().get());
+        assertEquals(List.of(), session.issues());
+    }
+
+    @Test
+    void undoAndRedoGoThroughJobsAndTheAnalysisFollows() {
+        session.openSample();
+        Job before = session.job();
+        session.edit(job -> job.withName("other"));
+        session.undo();
+        assertSame(before, session.job());
+        assertSame(before, session.analysis().job());
+        assertTrue(session.canRedoProperty().get());
+        session.redo();
+        assertEquals("other", session.job().name());
+        session.edit(job -> job.withName("third"));
+        assertFalse(session.canRedoProperty().get());
+    }
+
+    @Test
+    void aChangeThatChangesNothingIsNoStep() {
+        session.edit(job -> job.withName(job.name()));
+        assertFalse(session.canUndoProperty().get());
+    }
+
+    @Test
+    void onlyTheNewestOfManyChangesIsAnalysed() {
+        session.openSample();
+        runner.hold();
+        session.edit(job -> job.withName("a"));
+        session.edit(job -> job.withName("b"));
+        assertTrue(session.workingProperty().get());
+        runner.release();
+        assertEquals("b", session.analysis().job().name());
+        assertFalse(session.workingProperty().get());
+    }
+
+    @Test
+    void cancellingKeepsWhatWasThere() {
+        session.openSample();
+        Analysis before = session.analysis();
+        runner.hold();
+        session.edit(job -> job.withName("a"));
+        session.cancel();
+        runner.release();
+        assertSame(before, session.analysis());
+        assertFalse(session.workingProperty().get());
+    }
+
+    @Test
+    void withoutARideThereIsNoAnalysis() {
+        session.openSample();
+        session.edit(job -> job.withRides(List.of()));
+        assertNull(session.analysis());
+    }
+
+    @Test
+    void aRefusalIsSaidAndNothingIsProposed() {
+        Session refusing = new Session(
+                new FixtureServices() {
+                    @Override
+                    public Loaded<Analysis> analyse(Job job, Progress progress, Cancellation cancellation) {
+                        return Loaded.refused(Issue.error("", 0, 0, "no reading is left", "Switch a screen off"));
+                    }
+                },
+                runner);
+        refusing.openSample();
+        assertNull(refusing.analysis());
+        assertEquals(
+                "no reading is left. Switch a screen off",
+                refusing.issues().get(0).sentence());
+    }
+
+    @Test
+    void aBreakdownIsASentenceAndNothingIsLost() {
+        Session broken = new Session(
+                new FixtureServices() {
+                    @Override
+                    public Loaded<Job> sample() {
+                        throw new IllegalStateException("the disk is full");
+                    }
+                },
+                runner);
+        broken.openSample();
+        assertEquals("the disk is full", broken.issues().get(0).what());
+        assertFalse(broken.workingProperty().get());
+        assertFalse(broken.canUndoProperty().get());
+    }
+
+    @Test
+    void filesGoWhereTheyBelong(@TempDir Path folder) throws IOException {
+        Path target = Files.writeString(
+                folder.resolve("t.csv"),
+                "# quantity: lambda [1]\nengine speed [rpm] \\ throttle [%],0,50\n1000,0.98,0.9\n8000,0.95,0.87\n");
+        Path fuel = Files.writeString(
+                folder.resolve("f.csv"),
+                "# quantity: volumetric efficiency [%]\nengine speed [rpm] \\ throttle [%],0,50\n1000,20,80\n8000,15,90\n");
+        Path ride = Files.writeString(folder.resolve("r.csv"), "time [s],rpm\n0,1000\n");
+        session.open(List.of(target, fuel, ride));
+        assertEquals(Quantity.LAMBDA, session.job().targetTable().orElseThrow().quantity());
+        assertEquals(
+                Quantity.VOLUMETRIC_EFFICIENCY,
+                session.job().fuelTable().orElseThrow().quantity());
+        assertEquals("r.csv", session.job().rides().get(0).ride().name());
+    }
+
+    @Test
+    void aFileThatIsNotThereIsSaid(@TempDir Path folder) {
+        session.open(List.of(folder.resolve("none.csv")));
+        assertTrue(
+                session.issues().get(0).what().contains("none.csv"),
+                session.issues().toString());
+    }
+
+    @Test
+    void stagesSayWhatTheyNeed() {
+        assertEquals(StageState.NEEDS_YOU, state(Stage.TABLES));
+        assertEquals(StageState.EMPTY, state(Stage.RIDES));
+        assertEquals(StageState.EMPTY, state(Stage.PROPOSAL));
+        session.openSample();
+        assertEquals(StageState.DONE, state(Stage.MACHINE));
+        assertEquals(StageState.DONE, state(Stage.RIDES));
+        assertEquals(StageState.STOP, state(Stage.CAUTIONS));
+        assertEquals(StageState.NEEDS_YOU, state(Stage.HANDOVER));
+    }
+
+    private StageState state(Stage stage) {
+        return StageState.of(stage, session.job(), session.analysis(), false);
+    }
+}

@@ -1,0 +1,154 @@
+package fuelwright.ui.shell;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import fuelwright.ui.FixtureServices;
+import fuelwright.ui.WindowApp;
+import fuelwright.ui.plot.HeatGrid;
+import fuelwright.ui.session.SameThreadRunner;
+import fuelwright.ui.session.Session;
+import fuelwright.ui.theme.Theme;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.logging.Handler;
+import java.util.logging.Level;
+import java.util.logging.LogRecord;
+import java.util.logging.Logger;
+import javafx.application.Application;
+import javafx.geometry.Point2D;
+import javafx.scene.Node;
+import javafx.scene.control.CheckBox;
+import javafx.scene.input.KeyCode;
+import javafx.stage.Stage;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.testfx.api.FxRobot;
+import org.testfx.framework.junit5.ApplicationExtension;
+import org.testfx.framework.junit5.Start;
+import org.testfx.util.WaitForAsyncUtils;
+
+/** The real window on the made-up job, without a display. */
+@ExtendWith(ApplicationExtension.class)
+class WindowTest {
+
+    private static final Logger JAVAFX = Logger.getLogger("javafx");
+
+    private final List<String> warnings = new ArrayList<>();
+    private final Handler listener = new Handler() {
+        @Override
+        public void publish(LogRecord record) {
+            if (record.getLevel().intValue() >= Level.WARNING.intValue()
+                    && !String.valueOf(record.getMessage()).startsWith("Unsupported JavaFX configuration")) {
+                warnings.add(record.getMessage());
+            }
+        }
+
+        @Override
+        public void flush() {}
+
+        @Override
+        public void close() {}
+    };
+
+    private Session session;
+    private Stage stage;
+
+    @BeforeEach
+    void listen() {
+        JAVAFX.addHandler(listener);
+    }
+
+    @AfterEach
+    void listenNoMore() {
+        JAVAFX.removeHandler(listener);
+    }
+
+    @Start
+    void start(Stage window) {
+        stage = window;
+        session = new Session(new FixtureServices(), new SameThreadRunner());
+        Application.setUserAgentStylesheet(Theme.LIGHT.base());
+        Shell shell = new Shell(session, WindowApp.panes(session));
+        window.setScene(shell.scene());
+        window.show();
+        session.openSample();
+    }
+
+    private static void onWindow(Runnable action) {
+        WaitForAsyncUtils.waitForAsyncFx(20_000, action);
+        WaitForAsyncUtils.waitForFxEvents();
+    }
+
+    @Test
+    void everyStageOpensInBothThemesWithoutAWarning(FxRobot robot) {
+        for (Theme theme : Theme.values()) {
+            onWindow(() -> session.themeProperty().set(theme));
+            for (int number = 1; number <= 7; number++) {
+                Node item = robot.lookup("#rail-" + number).query();
+                robot.clickOn(item);
+                assertEquals(number, session.stageProperty().get().number());
+                onWindow(() -> stage.getScene().getRoot().applyCss());
+            }
+        }
+        assertEquals(List.of(), warnings);
+    }
+
+    @Test
+    void everyStageOpensEmptyToo(FxRobot robot) {
+        onWindow(() -> session.undo());
+        assertFalse(session.job().isReady());
+        for (int number = 1; number <= 7; number++) {
+            robot.clickOn("#rail-" + number);
+            assertEquals(number, session.stageProperty().get().number());
+        }
+        assertEquals(List.of(), warnings);
+    }
+
+    @Test
+    void aCellIsSelectedByMouseAndMovedByKeys(FxRobot robot) {
+        robot.clickOn("#rail-5");
+        HeatGrid grid = robot.lookup("#proposal-grid").queryAs(HeatGrid.class);
+        Point2D middle = grid.localToScreen(grid.middleOf(100));
+        robot.clickOn(middle);
+        assertEquals(100, session.cellProperty().get());
+        robot.type(KeyCode.RIGHT);
+        assertEquals(101, session.cellProperty().get());
+        robot.type(KeyCode.UP);
+        assertEquals(116, session.cellProperty().get());
+        assertTrue(String.valueOf(grid.queryAccessibleAttribute(javafx.scene.AccessibleAttribute.TEXT))
+                .contains("rpm"));
+    }
+
+    @Test
+    void stagesAndUndoAreReachedByKeys(FxRobot robot) {
+        robot.press(KeyCode.CONTROL).type(KeyCode.DIGIT6).release(KeyCode.CONTROL);
+        assertEquals(6, session.stageProperty().get().number());
+        String name = session.job().name();
+        onWindow(() -> session.edit(job -> job.withName("other")));
+        robot.press(KeyCode.CONTROL).type(KeyCode.Z).release(KeyCode.CONTROL);
+        assertEquals(name, session.job().name());
+    }
+
+    @Test
+    void anActionIsFoundByTyping(FxRobot robot) {
+        Theme before = session.themeProperty().get();
+        robot.press(KeyCode.CONTROL).type(KeyCode.K).release(KeyCode.CONTROL);
+        robot.write("dark").type(KeyCode.ENTER);
+        assertNotEquals(before, session.themeProperty().get());
+    }
+
+    @Test
+    void theTableStaysUntilTheStopIsRead(FxRobot robot) {
+        robot.clickOn("#rail-7");
+        Node export = robot.lookup(".primary").match(n -> n.isVisible()).query();
+        assertTrue(export.isDisabled());
+        CheckBox read = robot.lookup("#stops-read").queryAs(CheckBox.class);
+        onWindow(read::fire);
+        assertFalse(export.isDisabled());
+    }
+}

@@ -1,0 +1,50 @@
+package fuelwright.ui.theme;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import org.junit.jupiter.api.Test;
+
+class FiguresTest {
+
+    @Test
+    void nothingHasNoSign() {
+        assertEquals("0.0", Figures.signed(-0.0, 1));
+        assertEquals("0.0", Figures.signed(-0.04, 1));
+        assertEquals("0.0", Figures.signed(0.04, 1));
+        assertEquals("0.0", Figures.plain(-0.049, 1));
+        assertEquals("0", Figures.plain(-0.2, 0));
+    }
+
+    @Test
+    void signsAreShownAndMinusIsARealOne() {
+        assertEquals("+3.4", Figures.signed(3.41, 1));
+        assertEquals("−0.1", Figures.signed(-0.06, 1));
+        assertEquals("−12.5", Figures.plain(-12.5, 1));
+        assertEquals("±1.2", Figures.plusMinus(1.2, 1));
+    }
+
+    @Test
+    void whatIsMissingIsADash() {
+        assertEquals("–", Figures.plain(Double.NaN, 1));
+        assertEquals("–", Figures.signed(Double.NaN, 1).replace("+", ""));
+    }
+
+    @Test
+    void breakpointsTakeAsFewDecimalsAsTheyNeed() {
+        assertEquals("900", Figures.shortest(900));
+        assertEquals("2.5", Figures.shortest(2.5));
+        assertEquals("0.333", Figures.shortest(1.0 / 3));
+    }
+
+    @Test
+    void timesCarryIntoMinutes() {
+        assertEquals("1:00.0", Figures.clock(59.96, 1));
+        assertEquals("12:41.32", Figures.clock(761.32, 2));
+        assertEquals("0:05", Figures.clock(5, 0));
+    }
+
+    @Test
+    void countsAreGrouped() {
+        assertEquals("41\u202f822", Figures.count(41822));
+    }
+}

@@ -1,0 +1,46 @@
+package fuelwright.ui.theme;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+
+class WordsTest {
+
+    private static final Pattern KEY = Pattern.compile(
+            "(?:Words\\.of|button|action|toggle|card|callout)\\(\\s*\"([a-z]+(?:\\.[a-zA-Z]+)+)\"\\s*[,)]");
+
+    @Test
+    void everySentenceThatTheWindowAsksForIsThere() throws IOException {
+        List<String> missing = new ArrayList<>();
+        int found = 0;
+        try (Stream<Path> files = Files.walk(Path.of("src/main/java/fuelwright/ui"))) {
+            for (Path file : files.filter(f -> f.toString().endsWith(".java")).toList()) {
+                Matcher matcher = KEY.matcher(Files.readString(file));
+                while (matcher.find()) {
+                    found++;
+                    if (!Words.has(matcher.group(1))) {
+                        missing.add(file.getFileName() + ": " + matcher.group(1));
+                    }
+                }
+            }
+        }
+        assertTrue(found > 100, "keys found: " + found);
+        assertEquals(List.of(), missing);
+    }
+
+    @Test
+    void numbersAndApostrophesComeOutAsWritten() {
+        assertEquals("2 Stop", Words.of("rail.stops", 2));
+        assertTrue(Words.of("status.stops", 1).startsWith("1 Stop caution stands: don't ride"));
+        assertTrue(Words.of("status.stops", 2).startsWith("2 Stop cautions stand"));
+    }
+}
