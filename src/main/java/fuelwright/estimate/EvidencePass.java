@@ -50,6 +50,7 @@ final class EvidencePass {
         double burntS;
         double z;
         double fuel;
+        double injected;
         double fuelPerCycle;
         int place;
 
@@ -59,6 +60,7 @@ final class EvidencePass {
             burntS = other.burntS;
             z = other.z;
             fuel = other.fuel;
+            injected = other.injected;
             fuelPerCycle = other.fuelPerCycle;
             place = other.place;
         }
@@ -165,7 +167,7 @@ final class EvidencePass {
             lag.restart(here.cells, here.shares);
             lagged = here.z;
             laggedSlower = here.z;
-            averageFuel = here.fuel;
+            averageFuel = here.injected;
             averagePerCycle = here.fuelPerCycle;
             wall = lastWall = 0;
             opening = closing = lastOpening = lastClosing = slope = lastSlope = 0;
@@ -201,7 +203,7 @@ final class EvidencePass {
 
         private void followFilm(double du) {
             film.prepare(Math.max(du, 0), FILM_S);
-            averageFuel = film.next(averageFuel, last.fuel, here.fuel);
+            averageFuel = film.next(averageFuel, last.injected, here.injected);
             averagePerCycle = film.next(averagePerCycle, last.fuelPerCycle, here.fuelPerCycle);
             double nowWall = 1 - averageFuel / here.fuel;
             double tipIn = 1 - averagePerCycle / here.fuelPerCycle;
@@ -241,6 +243,7 @@ final class EvidencePass {
             point.z = commanded + Math.log(sum / delivered);
             point.fuelPerCycle = readings.timesPressure ? delivered * Math.max(load, 1) : delivered;
             point.fuel = point.fuelPerCycle * Math.max(rpm, 100);
+            point.injected = track.fuelCut[between.row()] ? 0 : point.fuel;
             return true;
         }
 

@@ -17,12 +17,16 @@ final class RideTrack {
     /** Holes longer than this stay holes, s. */
     private static final double BRIDGED_S = 1.0;
 
+    private static final double TURNING_RPM = 500;
+
     final Ride ride;
     final double[] timeS;
     final double[] speedRpm;
     final double[] throttlePercent;
     final double[] pressureKpa;
     final double[] barometerKpa;
+    /** Rows in which the log itself says that no fuel was injected: by its flag, or by a pulse of 0 with the engine turning. */
+    final boolean[] fuelCut;
     /** Row at which the segment of each segment number starts, and one past the end. */
     final int[] segmentStarts;
 
@@ -39,6 +43,12 @@ final class RideTrack {
         this.throttlePercent = bridged(Role.THROTTLE);
         this.pressureKpa = bridged(Role.MANIFOLD_PRESSURE);
         this.barometerKpa = bridged(Role.BAROMETER);
+        double[] flag = bridged(Role.FUEL_CUT);
+        double[] pulseS = bridged(Role.INJECTOR_PULSE);
+        this.fuelCut = new boolean[timeS.length];
+        for (int i = 0; i < fuelCut.length; i++) {
+            fuelCut[i] = flag[i] > 0.5 || pulseS[i] <= 0 && speedRpm[i] > TURNING_RPM;
+        }
     }
 
     static RideTrack of(Ride ride) {

@@ -2,134 +2,238 @@ package fuelwright.accuracy;
 
 import fuelwright.airflow.Machine;
 import fuelwright.airflow.ThrottleBody;
+import fuelwright.estimate.CellMeans;
 import fuelwright.estimate.Estimate;
-import fuelwright.estimate.Estimator;
+import fuelwright.estimate.ProposalSettings;
+import fuelwright.issue.Loaded;
+import fuelwright.job.Job;
+import fuelwright.job.JobRide;
 import fuelwright.mixture.Fuel;
-import fuelwright.ride.*;
-import fuelwright.screen.*;
-import fuelwright.simulated.*;
-import fuelwright.table.*;
-import fuelwright.unit.Unit;
-import java.util.*;
+import fuelwright.ride.Ride;
+import fuelwright.ride.RideOptions;
+import fuelwright.ride.RideReader;
+import fuelwright.simulated.ControlUnit;
+import fuelwright.simulated.Grid;
+import fuelwright.simulated.Scores;
+import fuelwright.simulated.SimulatedRide;
+import fuelwright.simulated.StudyRides;
+import fuelwright.simulated.TableWriter;
+import fuelwright.simulated.ThrottleBodies;
+import fuelwright.simulated.Trial;
+import fuelwright.table.Table;
+import fuelwright.table.TableReader;
+import fuelwright.work.Analyse;
+import fuelwright.work.Analysis;
+import fuelwright.work.Cancellation;
+import fuelwright.work.Progress;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
 
+/**
+ * How near the proposed table comes to the truth, on simulated machines: the whole computation from the logs' text to the proposal, with
+ * wide caps, judged on a different ride over the same kind of roads. Prints a table in Markdown.
+ */
 public final class AccuracyStudy {
-    public static void main(String[] args) {
-        List<double[]> rows = new ArrayList<>();
-        int which = args.length > 0 ? Integer.parseInt(args[0]) : -1;
-        List<fuelwright.simulated.Machine> all = SimulatedMachines.all();
-        for (int i = 0; i < all.size(); i++) {
-            if (which >= 0 && which != i) continue;
-            fuelwright.simulated.Machine machine = all.get(i);
-            MachineTables tables = new MachineTables(machine);
-            Grid old = tables.old(100 + i);
-            SimulatedRide ride =
-                    Simulation.ride(tables, old, RideProfile.road(17).cold(20), 1000 + i);
-            SimulatedRide other = Simulation.ride(tables, old, RideProfile.road(12), 2000 + i);
-            double before = Scores.mixtureError(old, other);
-            double floor = Scores.mixtureError(tables.truth(), other);
-            double[] r = new double[10];
-            r[0] = 100 * before;
-            r[1] = 100 * floor;
-            StringBuilder words = new StringBuilder();
-            for (int f = 0; f < 2; f++) {
-                Table fuel = ok(TableReader.read("fuel", fuelwright.simulated.TableWriter.fuel(machine, old)));
-                Table target = ok(
-                        TableReader.read("target", fuelwright.simulated.TableWriter.target(machine, tables.target())));
-                Machine m = f == 0 ? Machine.unknown() : described(machine);
-                Ride parsed = parse(ride.csv());
-                long t0 = System.nanoTime();
-                ScreenedRide screened = Screens.apply(parsed, ScreenSettings.defaults(), fuel.speed(), fuel.load());
-                double dead = machine.unit().fuel() == ControlUnit.Fuel.PULSE
-                        ? machine.unit().deadTimeMs()
-                        : 0;
-                Estimate e = new Estimator(fuel, target, List.of(new Estimator.Source(screened, fuel)), m, dead)
-                        .run(() -> {});
-                long ms = (System.nanoTime() - t0) / 1000000;
-                double[] cells = new double[old.cells()];
-                Grid truth = tables.factor(old, tables.truth());
-                double[] readings = Scores.readings(old, ride);
-                int covered = 0, counted = 0;
-                double leanest = 0;
-                for (int c = 0; c < cells.length; c++) {
-                    cells[c] = fuel.quantity().corrected(old.at(c), Math.exp(e.logFactor(c)), dead);
-                    double err = e.logFactor(c) - Math.log(truth.at(c));
-                    if (e.independentReadings(c) >= 3) {
-                        counted++;
-                        if (Math.abs(err) < 1.96 * e.logUncertainty(c)) covered++;
-                    }
-                }
-                Grid corrected = old.with(cells);
-                r[2 + 3 * f] = 100 * Scores.mixtureError(corrected, other);
-                r[3 + 3 * f] = Scores.leanestHighLoadCell(corrected, ride, 20)
-                        .map(Scores.CellError::shortfallPct)
-                        .orElse(Double.NaN);
-                r[4 + 3 * f] = 100.0 * covered / Math.max(1, counted);
-                words.append(ms + " ms kept " + screened.kept() + "/" + parsed.size() + " "
-                        + e.sensor().words() + " " + e.remarks() + "\n      ");
-                if (which >= 0 && f == 1) dump(e, truth, readings, fuel);
-            }
-            System.out.printf(
-                    "%-55s before %5.1f floor %.2f | none %5.2f lean %5.2f cov %3.0f | forecast %5.2f lean %5.2f cov %3.0f%n      %s%n",
-                    machine.name(), r[0], r[1], r[2], r[3], r[4], r[5], r[6], r[7], words);
-            rows.add(r);
-        }
-        for (int k : new int[] {2, 5}) {
-            double[] v = rows.stream().mapToDouble(x -> x[k]).sorted().toArray();
-            System.out.printf("median %.2f worst %.2f%n", v[v.length / 2], v[v.length - 1]);
-        }
+
+    /** Readings that a plain cell mean needs before it changes a cell. */
+    private static final int PLAIN_READINGS = 10;
+    /** Rows that must have fallen to a high-load cell for it to count as ridden. */
+    private static final int RIDDEN_ROWS = 20;
+
+    private final Trial trial;
+    private final Grid old;
+    private final SimulatedRide exam;
+    private final List<SimulatedRide> rides;
+    private final double deadTimeMs;
+
+    private AccuracyStudy(Trial trial) {
+        this.trial = trial;
+        this.old = trial.table();
+        this.rides = trial.rides();
+        this.exam = trial.exam();
+        ControlUnit unit = trial.machine().unit();
+        this.deadTimeMs = unit.fuel() == ControlUnit.Fuel.PULSE ? unit.deadTimeMs() : 0;
     }
 
-    static void dump(Estimate e, Grid truth, double[] readings, Table t) {
-        for (int j = t.load().size() - 1; j >= 0; j--) {
-            StringBuilder s = new StringBuilder(String.format("%5.0f ", t.load().at(j)));
-            for (int i = 0; i < t.speed().size(); i++) {
-                int c = t.cell(j, i);
-                s.append(String.format(
-                        "%6.1f(%4.1f)%4.0f|",
+    /** Figures of one trial, %. */
+    record Row(
+            String name,
+            double before,
+            double floor,
+            double plain,
+            double fitted,
+            double proposed,
+            double withForecast,
+            double leanest,
+            double coverage) {}
+
+    /** @param arguments numbers of the trials to run; none: all */
+    public static void main(String[] arguments) {
+        List<Trial> trials = StudyRides.all();
+        List<Row> rows = new ArrayList<>();
+        System.out.println("| trial | before | floor | cell mean | fit | proposal | proposal with forecast | leanest ridden"
+                + " high-load cell | coverage |");
+        System.out.println("| --- | --- | --- | --- | --- | --- | --- | --- | --- |");
+        for (int i = 0; i < trials.size(); i++) {
+            String number = Integer.toString(i);
+            if (arguments.length == 0 || Arrays.asList(arguments).contains(number)) {
+                Row row = new AccuracyStudy(trials.get(i)).run(arguments.length == 1);
+                rows.add(row);
+                System.out.println(line(row));
+            }
+        }
+        System.out.println(line(summary("median", rows, 0.5)));
+        System.out.println(line(summary("worst", rows, 1)));
+    }
+
+    private static String line(Row r) {
+        return String.format(
+                Locale.ROOT,
+                "| %s | %.1f | %.2f | %.2f | %.2f | %.2f | %.2f | %+.1f | %.0f |",
+                r.name,
+                r.before,
+                r.floor,
+                r.plain,
+                r.fitted,
+                r.proposed,
+                r.withForecast,
+                r.leanest,
+                r.coverage);
+    }
+
+    private static Row summary(String name, List<Row> rows, double quantile) {
+        return new Row(
+                name,
+                at(quantile, rows.stream().mapToDouble(Row::before).toArray()),
+                at(quantile, rows.stream().mapToDouble(Row::floor).toArray()),
+                at(quantile, rows.stream().mapToDouble(Row::plain).toArray()),
+                at(quantile, rows.stream().mapToDouble(Row::fitted).toArray()),
+                at(quantile, rows.stream().mapToDouble(Row::proposed).toArray()),
+                at(quantile, rows.stream().mapToDouble(Row::withForecast).toArray()),
+                at(quantile, rows.stream().mapToDouble(Row::leanest).toArray()),
+                at(1 - quantile, rows.stream().mapToDouble(Row::coverage).toArray()));
+    }
+
+    private static double at(double quantile, double[] values) {
+        Arrays.sort(values);
+        return values[(int) Math.min(values.length - 1, quantile * values.length)];
+    }
+
+    private Row run(boolean explain) {
+        Analysis plain = analysis(Machine.unknown());
+        Analysis forecast = analysis(described());
+        Table fuel = plain.estimate().table();
+        double[] means = old.toArray();
+        double[] fitted = old.toArray();
+        for (int c = 0; c < means.length; c++) {
+            Optional<CellMeans.Mean> mean = plain.means().at(c).filter(m -> m.readings() >= PLAIN_READINGS);
+            double factor = mean.map(m -> 1 + m.meanShortfallPercent() / 100).orElse(1.0);
+            means[c] = fuel.quantity().corrected(means[c], factor, deadTimeMs);
+            fitted[c] = fuel.quantity()
+                    .corrected(fitted[c], Math.exp(forecast.estimate().logFactor(c)), deadTimeMs);
+        }
+        Grid proposed = old.with(forecast.proposal().corrected().toArray());
+        double leanest = rides.stream()
+                .flatMap(r -> Scores.leanestHighLoadCell(proposed, r, RIDDEN_ROWS).stream())
+                .mapToDouble(Scores.CellError::shortfallPct)
+                .max()
+                .orElse(Double.NaN);
+        if (explain) {
+            explain(forecast);
+        }
+        return new Row(
+                trial.name(),
+                error(old),
+                error(trial.tables().truth()),
+                error(old.with(means)),
+                error(old.with(fitted)),
+                error(old.with(plain.proposal().corrected().toArray())),
+                error(proposed),
+                leanest,
+                coverage(forecast.estimate()));
+    }
+
+    private double error(Grid table) {
+        return 100 * Scores.mixtureError(table, exam);
+    }
+
+    /** Share of the cells with at least three independent readings whose 95 % interval holds the truth, %. */
+    private double coverage(Estimate estimate) {
+        Grid truth = trial.tables().factor(old, trial.tables().truth());
+        int held = 0;
+        int all = 0;
+        for (int c = 0; c < old.cells(); c++) {
+            if (estimate.independentReadings(c) >= 3) {
+                double off = Math.abs(estimate.logFactor(c) - Math.log(truth.at(c)));
+                held += off <= 1.96 * estimate.logUncertainty(c) ? 1 : 0;
+                all++;
+            }
+        }
+        return 100.0 * held / Math.max(1, all);
+    }
+
+    private Analysis analysis(Machine machine) {
+        Table fuel = value(TableReader.read("fuel-table.csv", TableWriter.fuel(trial.machine(), old)));
+        Table target = value(TableReader.read(
+                "target-table.csv", TableWriter.target(trial.machine(), trial.tables().target())));
+        List<JobRide> jobRides = new ArrayList<>();
+        for (SimulatedRide ride : rides) {
+            byte[] text = ride.csv().getBytes(StandardCharsets.UTF_8);
+            Ride read = value(RideReader.read("ride-" + jobRides.size() + ".csv", text, RideOptions.defaults()));
+            jobRides.add(new JobRide(read, Optional.empty()));
+        }
+        Job job = Job.empty()
+                .withMachine(machine)
+                .withFuelTable(fuel)
+                .withTargetTable(target)
+                .withRides(jobRides)
+                .withProposal(ProposalSettings.defaults().withCaps(60, 60).withDeadTimeMs(deadTimeMs));
+        return value(Analyse.run(job, Progress.NONE, Cancellation.NEVER));
+    }
+
+    private Machine described() {
+        ThrottleBodies before = trial.machine().bodiesBefore();
+        return new Machine(
+                OptionalDouble.of(trial.machine().engine().displacementCc()),
+                before.count(),
+                Optional.of(body(before)),
+                Optional.of(body(trial.machine().bodiesAfter())),
+                Fuel.PETROL,
+                OptionalDouble.of(trial.machine().engine().redlineRpm()));
+    }
+
+    private static ThrottleBody body(ThrottleBodies bodies) {
+        return new ThrottleBody(bodies.boreMm(), bodies.shaftMm(), bodies.closedAngleDeg(), bodies.openAngleDeg());
+    }
+
+    private static <T> T value(Loaded<T> loaded) {
+        return loaded.value()
+                .orElseThrow(() -> new IllegalStateException(loaded.issues().toString()));
+    }
+
+    /** Cell by cell: error of the fit, its uncertainty and its readings, high load on top. */
+    private void explain(Analysis analysis) {
+        Estimate e = analysis.estimate();
+        Grid truth = trial.tables().factor(old, trial.tables().truth());
+        System.out.println(e.sensor().words() + " " + e.remarks());
+        analysis.screened().forEach(s -> System.out.println(s.kept() + " of " + s.ride().size()));
+        for (int j = e.table().load().size() - 1; j >= 0; j--) {
+            StringBuilder text = new StringBuilder(String.format(Locale.ROOT, "%5.0f ", e.table().load().at(j)));
+            for (int i = 0; i < e.table().speed().size(); i++) {
+                int c = e.table().cell(j, i);
+                text.append(String.format(
+                        Locale.ROOT,
+                        "%5.1f(%3.1f)%3.0f|",
                         100 * (e.logFactor(c) - Math.log(truth.at(c))),
                         100 * e.logUncertainty(c),
                         e.independentReadings(c)));
             }
-            System.out.println(s);
+            System.out.println(text);
         }
-    }
-
-    static Machine described(fuelwright.simulated.Machine m) {
-        ThrottleBodies b = m.bodiesBefore();
-        ThrottleBodies a = m.bodiesAfter();
-        return new Machine(
-                OptionalDouble.of(m.engine().displacementCc()),
-                b.count(),
-                Optional.of(new ThrottleBody(b.boreMm(), b.shaftMm(), b.closedAngleDeg(), b.openAngleDeg())),
-                Optional.of(new ThrottleBody(a.boreMm(), a.shaftMm(), a.closedAngleDeg(), a.openAngleDeg())),
-                Fuel.PETROL,
-                OptionalDouble.of(m.engine().redlineRpm()));
-    }
-
-    static <T> T ok(fuelwright.issue.Loaded<T> l) {
-        return l.value().orElseThrow(() -> new IllegalStateException(l.issues().toString()));
-    }
-
-    static Ride parse(String csv) {
-        String[] lines = csv.split("\n");
-        String[] head = lines[0].split(",");
-        double[][] v = new double[head.length][lines.length - 1];
-        for (int i = 1; i < lines.length; i++) {
-            String[] f = lines[i].split(",", -1);
-            for (int k = 0; k < head.length; k++)
-                v[k][i - 1] = k >= f.length || f[k].isBlank() ? Double.NaN : Double.parseDouble(f[k]);
-        }
-        List<Channel> channels = new ArrayList<>();
-        for (int k = 1; k < head.length; k++) {
-            String name = head[k].replaceAll("\\s*\\[.*", "").trim();
-            Role role = Role.OTHER;
-            for (Role x : Role.values()) if (x.words().equals(name)) role = x;
-            if (name.startsWith("lambda")) role = Role.LAMBDA;
-            double[] col = v[k];
-            if (role == Role.AFR) for (int i = 0; i < col.length; i++) col[i] /= 14.7;
-            if (head[k].contains("[ms]")) for (int i = 0; i < col.length; i++) col[i] /= 1000;
-            channels.add(new Channel(head[k], role, Unit.ONE, Column.of(col), Channel.Confidence.SURE, ""));
-        }
-        return new Ride("ride", Column.of(v[0]), channels, List.of(0), List.of());
     }
 }
