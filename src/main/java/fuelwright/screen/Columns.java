@@ -94,6 +94,15 @@ final class Columns {
         return range(speedRpm, from, to) > 0.04 * Math.abs(speedRpm[from]) || range(load, from, to) > 2;
     }
 
+    /** Natural logs of values after adding {@code offset}. */
+    static double[] logs(double[] values, double offset) {
+        double[] logs = new double[values.length];
+        for (int i = 0; i < logs.length; i++) {
+            logs[i] = Math.log(Math.max(values[i] + offset, 1e-3));
+        }
+        return logs;
+    }
+
     private static double range(double[] values, int from, int to) {
         double least = Double.POSITIVE_INFINITY;
         double most = Double.NEGATIVE_INFINITY;

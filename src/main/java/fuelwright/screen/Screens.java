@@ -14,6 +14,12 @@ public final class Screens {
     private static final double RATE_SPAN_S = 0.25;
     /** After quick movement, wall film and sensor need this long, s. */
     private static final double SETTLING_S = 0.5;
+    /** At small openings air goes with the opening: there its logarithm counts, from 2 % below closed, with this rate a second. */
+    private static final double SMALL_OPENING_RATE = 1.2;
+
+    private static final double CLOSED_OFFSET_PERCENT = 2;
+    /** How far back from a fuel cut the closed throttle is looked at, s. */
+    private static final double BEFORE_CUT_S = 1.5;
     /** A step of the clock beyond this is a gap, s. */
     private static final double GAP_S = 1.0;
     /** A stretch of lean readings up to this long, and this much leaner than what surrounds it, looks like a misfire. */
@@ -52,13 +58,16 @@ public final class Screens {
             mark(i, Screen.SENSOR_LIMIT, c.lambda[i] <= settings.lambdaFrom() || c.lambda[i] >= settings.lambdaTo());
             mark(i, Screen.OUTSIDE_TABLE, isOutside(c.speedRpm[i], speed) || isOutside(c.load[i], load));
         }
+        double[] openings = Columns.logs(c.throttlePercent, CLOSED_OFFSET_PERCENT);
+        double[] speeds = Columns.logs(c.speedRpm, 0);
         for (int s = 0; s + 1 < c.segmentStarts.length; s++) {
             Segment segment = new Segment(c.segmentStarts[s], c.segmentStarts[s + 1]);
             markTimeBase(segment);
             markFuelCut(segment);
             markFrozen(segment);
-            markMovement(segment, Screen.THROTTLE_MOVING, c.throttlePercent, settings.throttleRateAtMost(), false);
-            markMovement(segment, Screen.SPEED_MOVING, c.speedRpm, settings.speedRateAtMost(), true);
+            markMovement(segment, Screen.THROTTLE_MOVING, c.throttlePercent, settings.throttleRateAtMost());
+            markMovement(segment, Screen.THROTTLE_MOVING, openings, SMALL_OPENING_RATE);
+            markMovement(segment, Screen.SPEED_MOVING, speeds, settings.speedRateAtMost());
             markGearChanges(segment);
             markSpikes(segment);
         }
@@ -91,25 +100,26 @@ public final class Screens {
     }
 
     /**
-     * A cut is what a flag or a zero pulse says; without either, a closed throttle with a reading at the lean limit. Then the readings on
-     * the way there, back to the closing of the throttle, are the cut's doing too.
+     * A cut is what a flag or a zero pulse says, or a closed throttle with a reading at the lean limit. The readings on the way there, back
+     * to the closing of the throttle, aren't the table's doing either: the wall film is emptying.
      */
     private void markFuelCut(Segment segment) {
         double until = Double.NEGATIVE_INFINITY;
+        boolean wasCut = false;
         for (int i = segment.from; i < segment.to; i++) {
-            boolean told = c.isFuelCutLogged(i);
-            boolean seen = c.lambda[i] >= settings.lambdaTo() && c.isOverrun(i);
-            if (told || seen) {
+            boolean cut = c.isFuelCutLogged(i) || c.lambda[i] >= settings.lambdaTo() && c.isOverrun(i);
+            if (cut) {
                 until = c.timeS[i] + settings.afterFuelCutS();
                 mark(i, Screen.FUEL_CUT, true);
             } else {
                 mark(i, Screen.AFTER_FUEL_CUT, c.timeS[i] < until);
             }
-            if (seen) {
-                for (int k = i - 1; k >= segment.from && c.timeS[i] - c.timeS[k] < 1.0 && c.isOverrun(k); k--) {
+            if (cut && !wasCut) {
+                for (int k = i - 1; k >= segment.from && c.timeS[i] - c.timeS[k] < BEFORE_CUT_S && c.isOverrun(k); k--) {
                     mark(k, Screen.FUEL_CUT, true);
                 }
             }
+            wasCut = cut;
         }
     }
 
@@ -131,17 +141,12 @@ public final class Screens {
         }
     }
 
-    /** Marks rows in and after movement that is faster than {@code most} a second, relative to the value or not. */
-    private void markMovement(Segment segment, Screen screen, double[] values, double most, boolean relative) {
+    /** Marks rows in and after movement: where values range over more than {@code most} a second within the last moment. */
+    private void markMovement(Segment segment, Screen screen, double[] values, double most) {
         double until = Double.NEGATIVE_INFINITY;
-        int back = segment.from;
+        SlidingRange range = new SlidingRange(c.timeS, values, RATE_SPAN_S);
         for (int i = segment.from; i < segment.to; i++) {
-            while (c.timeS[i] - c.timeS[back] > RATE_SPAN_S && back < i - 1) {
-                back++;
-            }
-            double span = Math.max(c.timeS[i] - c.timeS[back], RATE_SPAN_S);
-            double change = relative ? Math.log(values[i] / values[back]) : values[i] - values[back];
-            if (Math.abs(change) / span > most) {
+            if (range.next(i, segment.from) / RATE_SPAN_S > most) {
                 until = c.timeS[i] + SETTLING_S;
             }
             mark(i, screen, c.timeS[i] <= until);
