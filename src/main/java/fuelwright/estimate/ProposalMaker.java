@@ -19,6 +19,8 @@ public final class ProposalMaker {
 
     /** How sure a cell at high load must be of being rich before it is leaned, in standard errors. */
     private static final double SURE_RICH = 2;
+    /** Doubt up to this is less than a wideband can tell (± 0.005 lambda for a laboratory instrument) and adds nothing, ln. */
+    private static final double TOLD_APART = 0.005;
     /** Load this much further on: if that is high load, the cell is on its edge. */
     private static final double EDGE = 1.25;
 
@@ -75,7 +77,7 @@ public final class ProposalMaker {
             factor = quantity.factor(before, after, settings.deadTimeMs());
             steps.add(new Step(decision.get().kind() == Decision.Kind.HELD ? Kind.HELD : Kind.SET, factor));
         } else {
-            after = rounded(after, high);
+            after = rounded(after, high, factor);
             factor = quantity.factor(before, after, settings.deadTimeMs());
             if (settings.step() > 0) {
                 steps.add(new Step(Kind.ROUNDED, factor));
@@ -89,8 +91,8 @@ public final class ProposalMaker {
         double sd = estimate.logUncertainty(cell);
         boolean edge = !high && isHighLoad(highLoad, table, cell, EDGE);
         double z = high ? settings.richSideZ() : edge ? settings.richSideZ() / 2 : 0;
-        double guarded = e + z * sd;
-        if (z > 0) {
+        double guarded = e + z * Math.max(0, sd - TOLD_APART);
+        if (guarded > e) {
             steps.add(new Step(Kind.RICH_SIDE, Math.exp(guarded)));
         }
         double least = Double.NEGATIVE_INFINITY;
@@ -120,11 +122,15 @@ public final class ProposalMaker {
         return factor;
     }
 
-    /** To the hardware's step, or to the last digit that a file shows: up at high load, to nearest elsewhere. */
-    private double rounded(double value, boolean high) {
+    /**
+     * To the hardware's step, or to the last digit that a file shows: up at high load, to nearest elsewhere, but never beyond a cap on
+     * taking away.
+     */
+    private double rounded(double value, boolean high, double factor) {
         double step = settings.step() > 0 ? settings.step() : table.quantity().finestStep();
         double steps = value / step;
-        double whole = high ? Math.ceil(steps - 1e-9) : Math.rint(steps);
+        boolean atCap = factor <= 1 - settings.maxCutPercent() / 100 + 1e-12;
+        double whole = high || atCap ? Math.ceil(steps - 1e-9) : Math.rint(steps);
         // Through a decimal, so that 3 × 0.1 is written as 0.3.
         return java.math.BigDecimal.valueOf(whole)
                 .multiply(java.math.BigDecimal.valueOf(step))

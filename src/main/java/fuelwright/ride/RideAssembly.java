@@ -86,7 +86,8 @@ final class RideAssembly {
         }
         if (!(greatest > 0)) {
             return refused(
-                    "the engine speed in " + speed.heading() + " is " + (greatest == 0 ? "0" : "missing") + " throughout",
+                    "the engine speed in " + speed.heading() + " is " + (greatest == 0 ? "0" : "missing")
+                            + " throughout",
                     "log a ride with the engine running, or say which column is the engine speed");
         }
         return null;

@@ -115,7 +115,9 @@ public final class Screens {
                 mark(i, Screen.AFTER_FUEL_CUT, c.timeS[i] < until);
             }
             if (cut && !wasCut) {
-                for (int k = i - 1; k >= segment.from && c.timeS[i] - c.timeS[k] < BEFORE_CUT_S && c.isOverrun(k); k--) {
+                for (int k = i - 1;
+                        k >= segment.from && c.timeS[i] - c.timeS[k] < BEFORE_CUT_S && c.isOverrun(k);
+                        k--) {
                     mark(k, Screen.FUEL_CUT, true);
                 }
             }

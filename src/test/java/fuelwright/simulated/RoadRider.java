@@ -129,7 +129,9 @@ final class RoadRider implements Rider {
         double error = wantedMPerS - drive.roadSpeedMPerS;
         integral = Math.min(highestPct, Math.max(0, integral + 1.1 * error * dtS));
         double throttle = integral + 2.2 * error;
-        drive.wantedThrottlePct = Math.min(highestPct, Math.max(error < -2.5 ? 0 : 1.5, throttle));
+        // Little by little towards closed when too fast: a hand doesn't chatter between two openings.
+        double leastPct = 1.5 * Math.min(1, Math.max(0, error + 3.5));
+        drive.wantedThrottlePct = Math.min(highestPct, Math.max(leastPct, throttle));
         if (error < -5) {
             drive.brakeMPerS2 = 1.2;
         }
