@@ -73,11 +73,16 @@ final class Cells {
 
     /** The unit that is glued to a figure, or empty. */
     static String suffix(String field, char decimalSign) {
-        if (field.isEmpty() || !hasDigit(field) || Character.isDigit(field.charAt(field.length() - 1)) && !field.endsWith("0-1")) {
+        if (field.isEmpty()
+                || !hasDigit(field)
+                || Character.isDigit(field.charAt(field.length() - 1)) && !field.endsWith("0-1")) {
             return "";
         }
         var matcher = GLUED.matcher(field);
-        if (field.length() <= 40 && matcher.matches() && matcher.group(2).length() <= 8 && isNumber(matcher.group(1), decimalSign)) {
+        if (field.length() <= 40
+                && matcher.matches()
+                && matcher.group(2).length() <= 8
+                && isNumber(matcher.group(1), decimalSign)) {
             String suffix = matcher.group(2).strip();
             return Heading.unitOf(suffix).isPresent() ? suffix : "";
         }

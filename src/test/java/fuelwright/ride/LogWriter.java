@@ -76,7 +76,9 @@ final class LogWriter {
             case 0:
                 return Double.toString(value);
             case 1:
-                return new java.math.BigDecimal(value).setScale(17, java.math.RoundingMode.HALF_EVEN).toPlainString();
+                return new java.math.BigDecimal(value)
+                        .setScale(17, java.math.RoundingMode.HALF_EVEN)
+                        .toPlainString();
             case 2:
                 return String.format(java.util.Locale.ROOT, "%.3e", value);
             case 3:
@@ -107,7 +109,10 @@ final class LogWriter {
                 names[c] += " [" + unit(c) + "]";
             }
         }
-        return line(names) + (trap == Trap.UNITS_ROW ? line(new String[] {unit(0), unit(1), unit(2), unit(3), unit(4), unit(5)}) : "");
+        return line(names)
+                + (trap == Trap.UNITS_ROW
+                        ? line(new String[] {unit(0), unit(1), unit(2), unit(3), unit(4), unit(5)})
+                        : "");
     }
 
     private String unit(int c) {
@@ -116,7 +121,8 @@ final class LogWriter {
 
     byte[] bytes() {
         StringBuilder text = new StringBuilder();
-        text.append(trap == Trap.PREAMBLE ? "A logger" + lineEnd + "serial: 17" + lineEnd + lineEnd : "").append(heading());
+        text.append(trap == Trap.PREAMBLE ? "A logger" + lineEnd + "serial: 17" + lineEnd + lineEnd : "")
+                .append(heading());
         for (int i = 0; i < rows.size(); i++) {
             String[] fields = rows.get(i).clone();
             for (int c = 0; c < fields.length; c++) {
@@ -137,13 +143,24 @@ final class LogWriter {
     private void trap(StringBuilder text) {
         String good = line(new String[] {"1", "2", "3", "4", "5", "6"});
         switch (trap) {
-            case COMMENT -> text.append("# a comment ").append(delimiter).append(" 12").append(lineEnd);
+            case COMMENT ->
+                text.append("# a comment ").append(delimiter).append(" 12").append(lineEnd);
             case RAW_FRAME -> text.append("7E8 04 41 0C 1A F8").append(lineEnd);
             case REPEATED_HEADING -> text.append(heading());
             case NUL -> text.append(good.replace('3', '\0'));
-            case TEXT_CELL -> text.append(good.replace("2", "ERR").replace("3", "ERR").replace("4", "ERR").replace("5", "ERR"));
+            case TEXT_CELL ->
+                text.append(good.replace("2", "ERR")
+                        .replace("3", "ERR")
+                        .replace("4", "ERR")
+                        .replace("5", "ERR"));
             case TOO_MANY_FIELDS -> text.append(good.replace(lineEnd, delimiter + "7" + lineEnd));
-            case OPEN_QUOTE -> text.append("1").append(delimiter).append("\"2").append(delimiter).append("3").append(lineEnd);
+            case OPEN_QUOTE ->
+                text.append("1")
+                        .append(delimiter)
+                        .append("\"2")
+                        .append(delimiter)
+                        .append("3")
+                        .append(lineEnd);
             default -> {
                 return;
             }

@@ -33,12 +33,17 @@ class MutatedLogsTest {
                 try {
                     loaded = RideReader.read("ride.csv", content, RideOptions.defaults());
                     if (i % 25 == 0) {
-                        BothWays.assertSame(RideReader.read("ride.csv", content, RideOptions.defaults(), ReferenceRows::read), loaded);
+                        BothWays.assertSame(
+                                RideReader.read("ride.csv", content, RideOptions.defaults(), ReferenceRows::read),
+                                loaded);
                         BothWays.assertSame(loaded, BothWays.inPieces(content, RideOptions.defaults(), 53, 2));
                     }
                     check(content, loaded);
                 } catch (RuntimeException | AssertionError | IOException e) {
-                    throw new AssertionError("input " + number + ":\n" + new String(content, java.nio.charset.StandardCharsets.ISO_8859_1), e);
+                    throw new AssertionError(
+                            "input " + number + ":\n"
+                                    + new String(content, java.nio.charset.StandardCharsets.ISO_8859_1),
+                            e);
                 }
                 readAndRefused[loaded.value().isPresent() ? 0 : 1]++;
             }
@@ -51,9 +56,11 @@ class MutatedLogsTest {
         for (int i = 0; i < good.length; i++) {
             char[][] signs = {{',', '.'}, {';', ','}, {'\t', '.'}};
             char[] sign = signs[i % signs.length];
-            LogWriter.Encoding encoding = LogWriter.Encoding.values()[random.nextInt(LogWriter.Encoding.values().length)];
+            LogWriter.Encoding encoding =
+                    LogWriter.Encoding.values()[random.nextInt(LogWriter.Encoding.values().length)];
             LogWriter.Trap trap = LogWriter.Trap.values()[random.nextInt(LogWriter.Trap.values().length)];
-            LogWriter log = new LogWriter(sign[0], sign[1], encoding, i % 5 == 0, i % 2 == 0 ? "\n" : "\r\n", trap, random);
+            LogWriter log =
+                    new LogWriter(sign[0], sign[1], encoding, i % 5 == 0, i % 2 == 0 ? "\n" : "\r\n", trap, random);
             log.rows.subList(14, log.rows.size()).clear();
             good[i] = log.bytes();
         }
@@ -102,7 +109,8 @@ class MutatedLogsTest {
         for (int i = 0; i < ride.size(); i++) {
             double time = ride.timeS().at(i);
             assertTrue(Math.abs(time) < 1e12, "time " + time);
-            boolean starts = segment < ride.segmentStarts().size() && ride.segmentStarts().get(segment) == i;
+            boolean starts = segment < ride.segmentStarts().size()
+                    && ride.segmentStarts().get(segment) == i;
             segment += starts ? 1 : 0;
             assertTrue(i == 0 || starts || time >= ride.timeS().at(i - 1), "time runs backward within a segment");
         }
@@ -128,8 +136,12 @@ class MutatedLogsTest {
 
     /** Lines from the first row on: each must be a row or be counted as skipped. */
     private static int lines(byte[] content) throws IOException {
-        Encoded encoded = Encoded.of("ride.csv", ByteSource.of(content), RideOptions.defaults()).value().orElseThrow();
-        Layout layout = RideReader.layout("ride.csv", encoded, RideOptions.defaults()).value().orElseThrow();
+        Encoded encoded = Encoded.of("ride.csv", ByteSource.of(content), RideOptions.defaults())
+                .value()
+                .orElseThrow();
+        Layout layout = RideReader.layout("ride.csv", encoded, RideOptions.defaults())
+                .value()
+                .orElseThrow();
         byte[] bytes = encoded.bytes().bytes(layout.dataStart(), Integer.MAX_VALUE - 16);
         int lines = 0;
         for (int i = 0; i < bytes.length; i++) {
