@@ -125,4 +125,15 @@ public final class Ride {
     public boolean hasTrims() {
         return channel(Role.SHORT_TRIM).isPresent() || channel(Role.LONG_TRIM).isPresent();
     }
+
+    /**
+     * This ride with the channels of another logger's log of the same ride, at this ride's rows. Where both have a role that there can be
+     * only one of, this ride's is used.
+     *
+     * @param second the other log
+     * @param alignment how its clock runs against this one
+     */
+    public Ride with(Ride second, ClockAlignment alignment) {
+        return RideMerge.of(this, second, alignment);
+    }
 }
