@@ -136,4 +136,13 @@ public final class Ride {
     public Ride with(Ride second, ClockAlignment alignment) {
         return RideMerge.of(this, second, alignment);
     }
+
+    /**
+     * This ride for logs that write different channels in different rows: missing values of every channel but the readings (mixtures,
+     * trims, knock) filled by straight lines between the channel's own samples, flags and gears by the last one; never over a gap or
+     * a restart. A reading is never made up.
+     */
+    public Ride filled() {
+        return RideMerge.filled(this);
+    }
 }

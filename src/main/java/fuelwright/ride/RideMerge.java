@@ -3,6 +3,7 @@ package fuelwright.ride;
 import fuelwright.issue.Issue;
 import fuelwright.ride.Channel.Confidence;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -31,8 +32,58 @@ final class RideMerge {
         return new Ride(first.name() + " + " + second.name(), first.timeS(), channels, first.segmentStarts(), remarks);
     }
 
+    static Ride filled(Ride ride) {
+        List<Channel> channels = new ArrayList<>();
+        for (Channel channel : ride.channels()) {
+            Role role = channel.role();
+            boolean reading =
+                    role.isMixture() || role == Role.SHORT_TRIM || role == Role.LONG_TRIM || role == Role.KNOCK;
+            channels.add(reading || role == Role.OTHER || isWhole(channel.values()) ? channel : filled(ride, channel));
+        }
+        return new Ride(ride.name(), ride.timeS(), channels, ride.segmentStarts(), ride.remarks());
+    }
+
+    private static boolean isWhole(Column values) {
+        for (int i = 0; i < values.size(); i++) {
+            if (!values.has(i)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static Channel filled(Ride ride, Channel channel) {
+        boolean steps = isStepped(channel.role());
+        double[] whole = new double[ride.size()];
+        List<Integer> starts = ride.segmentStarts();
+        for (int s = 0; s < starts.size(); s++) {
+            int from = starts.get(s);
+            int to = s + 1 < starts.size() ? starts.get(s + 1) : ride.size();
+            Column time = part(ride.timeS(), from, to);
+            Column filled = at(time, time, part(channel.values(), from, to), List.of(0), steps);
+            for (int i = from; i < to; i++) {
+                whole[i] = channel.values().has(i) ? channel.values().at(i) : filled.at(i - from);
+            }
+        }
+        return new Channel(
+                channel.heading(),
+                channel.role(),
+                channel.unit(),
+                Column.owning(whole),
+                channel.confidence(),
+                channel.remark());
+    }
+
+    private static Column part(Column column, int from, int to) {
+        return Column.owning(Arrays.copyOfRange(column.toArray(), from, to));
+    }
+
+    private static boolean isStepped(Role role) {
+        return role == Role.GEAR || role == Role.FUEL_CUT;
+    }
+
     private static Channel merged(Ride first, Ride second, Column clock, Channel channel, Set<String> headings) {
-        boolean steps = channel.role() == Role.GEAR || channel.role() == Role.FUEL_CUT;
+        boolean steps = isStepped(channel.role());
         Column values = at(first.timeS(), clock, channel.values(), second.segmentStarts(), steps);
         String heading = channel.heading();
         while (!headings.add(heading)) {
@@ -61,7 +112,7 @@ final class RideMerge {
 
     private static Column at(Column wantedS, Column clockS, Column values, List<Integer> segmentStarts, boolean steps) {
         double[] result = new double[wantedS.size()];
-        java.util.Arrays.fill(result, Double.NaN);
+        Arrays.fill(result, Double.NaN);
         for (int s = 0; s < segmentStarts.size(); s++) {
             int from = segmentStarts.get(s);
             int to = s + 1 < segmentStarts.size() ? segmentStarts.get(s + 1) : values.size();

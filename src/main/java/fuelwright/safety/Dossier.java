@@ -162,9 +162,7 @@ final class Dossier {
     /** The fuel table's cell nearest to a place, by index; the highest load where that is unknown. */
     int nearestCell(double speedRpm, double load) {
         int i = (int) (fuel.speed().position(speedRpm) + 0.5);
-        int j = Double.isNaN(load)
-                ? fuel.load().size() - 1
-                : (int) (fuel.load().position(load) + 0.5);
+        int j = Double.isNaN(load) ? fuel.load().size() - 1 : (int) (fuel.load().position(load) + 0.5);
         return fuel.cell(j, i);
     }
 

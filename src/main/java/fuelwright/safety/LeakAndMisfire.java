@@ -50,7 +50,8 @@ final class LeakAndMisfire implements Rule {
         Machine machine = d.file.machine();
         return machine.before().isPresent()
                 && machine.after().isPresent()
-                && machine.after().get().boreMm() > 1.01 * machine.before().get().boreMm();
+                && machine.after().get().boreMm()
+                        > 1.01 * machine.before().get().boreMm();
     }
 
     private static void misfire(Dossier d, int r, int s, List<Caution> out) {

@@ -326,8 +326,7 @@ final class LeanScan {
             return;
         }
         double rpm = trace.speedRpm(worst);
-        boolean inside =
-                setting.highLoad.isWellInside(rpm, trace.throttlePercent(worst), trace.pressureKpa(worst));
+        boolean inside = setting.highLoad.isWellInside(rpm, trace.throttlePercent(worst), trace.pressureKpa(worst));
         if (!inside && length < AT_EDGE * leanFor) {
             return;
         }

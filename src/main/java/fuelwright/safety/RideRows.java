@@ -37,7 +37,8 @@ final class RideRows {
         throttlePercent = values(Role.THROTTLE);
         pressureKpa = values(Role.MANIFOLD_PRESSURE);
         load = loadKind == Axis.Kind.THROTTLE ? throttlePercent : pressureKpa;
-        closedPercent = Arrays.stream(throttlePercent).filter(Double::isFinite).min().orElse(0) + CLOSED_PERCENT;
+        closedPercent =
+                Arrays.stream(throttlePercent).filter(Double::isFinite).min().orElse(0) + CLOSED_PERCENT;
     }
 
     /** A role's values; NaN throughout where there is no such channel. */

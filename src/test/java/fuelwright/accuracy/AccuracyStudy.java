@@ -76,8 +76,9 @@ public final class AccuracyStudy {
     public static void main(String[] arguments) {
         List<Trial> trials = StudyRides.all();
         List<Row> rows = new ArrayList<>();
-        System.out.println("| trial | before | floor | cell mean | fit | proposal | proposal with forecast | leanest ridden"
-                + " high-load cell | coverage |");
+        System.out.println(
+                "| trial | before | floor | cell mean | fit | proposal | proposal with forecast | leanest ridden"
+                        + " high-load cell | coverage |");
         System.out.println("| --- | --- | --- | --- | --- | --- | --- | --- | --- |");
         for (int i = 0; i < trials.size(); i++) {
             String number = Integer.toString(i);
@@ -180,7 +181,8 @@ public final class AccuracyStudy {
     private Analysis analysis(Machine machine) {
         Table fuel = value(TableReader.read("fuel-table.csv", TableWriter.fuel(trial.machine(), old)));
         Table target = value(TableReader.read(
-                "target-table.csv", TableWriter.target(trial.machine(), trial.tables().target())));
+                "target-table.csv",
+                TableWriter.target(trial.machine(), trial.tables().target())));
         List<JobRide> jobRides = new ArrayList<>();
         for (SimulatedRide ride : rides) {
             byte[] text = ride.csv().getBytes(StandardCharsets.UTF_8);
@@ -221,9 +223,11 @@ public final class AccuracyStudy {
         Estimate e = analysis.estimate();
         Grid truth = trial.tables().factor(old, trial.tables().truth());
         System.out.println(e.sensor().words() + " " + e.remarks());
-        analysis.screened().forEach(s -> System.out.println(s.kept() + " of " + s.ride().size()));
+        analysis.screened()
+                .forEach(s -> System.out.println(s.kept() + " of " + s.ride().size()));
         for (int j = e.table().load().size() - 1; j >= 0; j--) {
-            StringBuilder text = new StringBuilder(String.format(Locale.ROOT, "%5.0f ", e.table().load().at(j)));
+            StringBuilder text = new StringBuilder(
+                    String.format(Locale.ROOT, "%5.0f ", e.table().load().at(j)));
             for (int i = 0; i < e.table().speed().size(); i++) {
                 int c = e.table().cell(j, i);
                 text.append(String.format(

@@ -84,8 +84,7 @@ class SimulatedRidesTest {
 
     @Test
     void frozenSensor() {
-        assertFound(
-                "sensor-frozen", Caution.Level.STOP, twin(RIGHT, ROAD.with(RideFlaws.NONE.withFrozen(100, 200))));
+        assertFound("sensor-frozen", Caution.Level.STOP, twin(RIGHT, ROAD.with(RideFlaws.NONE.withFrozen(100, 200))));
     }
 
     @Test
@@ -132,7 +131,10 @@ class SimulatedRidesTest {
 
     @Test
     void mostlyCold() {
-        assertFound("mostly-cold", Caution.Level.CHECK, twin(RIGHT, RideProfile.road(3).cold(5)));
+        assertFound(
+                "mostly-cold",
+                Caution.Level.CHECK,
+                twin(RIGHT, RideProfile.road(3).cold(5)));
     }
 
     private static CaseFile rewritten(UnaryOperator<double[]> row) {
