@@ -189,8 +189,9 @@ final class FastRows {
     private Piece parse(int piece, Buffer buffer) throws IOException {
         long base = from(piece) - (piece == 0 ? 0 : 1);
         int nominal = (int) (to(piece) - base);
-        byte[] bytes = buffer.atLeast(nominal + TAIL + 1);
-        int read = encoded.bytes().read(base, bytes, 0, nominal + TAIL);
+        int length = (int) Math.min(nominal + TAIL, encoded.bytes().size() - base);
+        byte[] bytes = buffer.atLeast(length + 1);
+        int read = encoded.bytes().read(base, bytes, 0, length);
         boolean fileEnds = base + read >= encoded.bytes().size();
         bytes[read] = '\n';
         RowLog log = new RowLog();

@@ -29,7 +29,7 @@ final class Plausible {
     }
 
     /** Lowest and highest possible canonical value; temperatures, trims and ignition by the ranges of SAE J1979. */
-    private static double[] range(Role role) {
+    static double[] range(Role role) {
         return switch (role) {
             case ENGINE_SPEED -> new double[] {0, 30_000};
             case THROTTLE -> new double[] {-20, 120};

@@ -125,4 +125,24 @@ public final class Ride {
     public boolean hasTrims() {
         return channel(Role.SHORT_TRIM).isPresent() || channel(Role.LONG_TRIM).isPresent();
     }
+
+    /**
+     * This ride with the channels of another logger's log of the same ride, at this ride's rows. Where both have a role that there can be
+     * only one of, this ride's is used.
+     *
+     * @param second the other log
+     * @param alignment how its clock runs against this one
+     */
+    public Ride with(Ride second, ClockAlignment alignment) {
+        return RideMerge.of(this, second, alignment);
+    }
+
+    /**
+     * This ride for logs that write different channels in different rows: missing values of every channel but the readings (mixtures,
+     * trims, knock) filled by straight lines between the channel's own samples, flags and gears by the last one; never over a gap or
+     * a restart. A reading is never made up.
+     */
+    public Ride filled() {
+        return RideMerge.filled(this);
+    }
 }

@@ -13,6 +13,8 @@ import java.util.stream.IntStream;
 /** From rows of figures to a ride: time, channels, and every remark. */
 final class RideAssembly {
 
+    private static final int ROWS_WORTH_THREADS = 100_000;
+
     private final String name;
     private final Encoded encoded;
     private final Layout layout;
@@ -42,9 +44,8 @@ final class RideAssembly {
         if (time.rows() == 0) {
             return refused("no row has a time that can be read" + skippedWords(), "say which column is the time");
         }
-        List<Draft> drafts = IntStream.range(0, layout.columns())
-                .filter(c -> c != timeColumn)
-                .parallel()
+        IntStream columns = IntStream.range(0, layout.columns()).filter(c -> c != timeColumn);
+        List<Draft> drafts = (time.rows() > ROWS_WORTH_THREADS ? columns.parallel() : columns)
                 .mapToObj(c -> draft(c, time))
                 .toList();
         Channels channels = new Channels(name, options, layout.headingLine());

@@ -1,6 +1,8 @@
 package fuelwright.ride;
 
 import fuelwright.unit.Dimension;
+import java.util.Locale;
+import java.util.Optional;
 
 /** What a channel means. Values in memory are in the dimension's canonical unit; every mixture role holds lambda. */
 public enum Role {
@@ -51,5 +53,17 @@ public enum Role {
     /** Whether the channel is a measured mixture: its values in memory are lambda. */
     public boolean isMixture() {
         return this == LAMBDA || this == AFR || this == EQUIVALENCE_RATIO || this == WIDEBAND_VOLTS;
+    }
+
+    /** The role written as {@code text}, by {@link #words} or by its name here, in any case. */
+    public static Optional<Role> parse(String text) {
+        String plain = text.strip().toLowerCase(Locale.ROOT).replace('_', ' ');
+        for (Role role : values()) {
+            if (role.words.toLowerCase(Locale.ROOT).equals(plain)
+                    || role.name().toLowerCase(Locale.ROOT).replace('_', ' ').equals(plain)) {
+                return Optional.of(role);
+            }
+        }
+        return Optional.empty();
     }
 }

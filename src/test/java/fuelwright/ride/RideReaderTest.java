@@ -81,4 +81,57 @@ class RideReaderTest {
         assertTrue(ride.channel(Role.THROTTLE).isEmpty());
         assertTrue(ride.remarks().stream().anyMatch(i -> i.what().contains("no column nothing")));
     }
+
+    @Test
+    void a_ride_whose_channels_come_in_different_rows_can_be_filled_but_never_its_readings() {
+        Ride ride = read("time [s],rpm,lambda,gear\n0,900,,1\n0.1,,0.9,\n0.2,920,,2\n0.3,,0.95,\n9,950,,2\n9.1,,1,\n")
+                .value()
+                .orElseThrow();
+        Ride filled = ride.filled();
+        assertEquals(910, filled.column(Role.ENGINE_SPEED).orElseThrow().at(1));
+        assertEquals(1, filled.column(Role.GEAR).orElseThrow().at(1));
+        assertEquals(0.9, filled.mixtures().get(0).values().at(1));
+        assertTrue(!filled.mixtures().get(0).values().has(2));
+        assertTrue(!filled.column(Role.ENGINE_SPEED).orElseThrow().has(5));
+        assertTrue(!ride.column(Role.ENGINE_SPEED).orElseThrow().has(1));
+    }
+
+    @Test
+    void a_recipe_fits_the_same_headings_again_and_no_others() {
+        LogRecipe recipe = new LogRecipe(
+                java.util.List.of("time [s]", "rpm"), RideOptions.defaults().withAfrScale(14.1));
+        assertTrue(recipe.fits(java.util.List.of("Time  [s]", "RPM")));
+        assertTrue(!recipe.fits(java.util.List.of("rpm", "time [s]")) && !recipe.fits(java.util.List.of("time [s]")));
+    }
+
+    @Test
+    void a_role_is_written_by_its_words() {
+        assertEquals(Role.ENGINE_SPEED, Role.parse("Engine speed").orElseThrow());
+        assertEquals(Role.AFR, Role.parse("afr").orElseThrow());
+        assertTrue(Role.parse("something").isEmpty());
+    }
+
+    @Test
+    void a_cancelled_read_is_refused_as_cancelled() throws java.io.IOException {
+        Path file = java.nio.file.Files.createTempFile("ride", ".csv");
+        try {
+            java.nio.file.Files.writeString(file, PLAIN);
+            assertEquals(
+                    "Reading was cancelled",
+                    RideReader.read(file, RideOptions.defaults(), p -> {}, () -> true)
+                            .issues()
+                            .get(0)
+                            .what());
+            double[] most = new double[1];
+            assertEquals(
+                    3,
+                    RideReader.read(file, RideOptions.defaults(), p -> most[0] = Math.max(most[0], p), () -> false)
+                            .value()
+                            .orElseThrow()
+                            .size());
+            assertEquals(1, most[0]);
+        } finally {
+            java.nio.file.Files.delete(file);
+        }
+    }
 }
