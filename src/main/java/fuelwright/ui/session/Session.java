@@ -40,6 +40,7 @@ public final class Session {
     private final Services services;
     private final Runner runner;
     private final History<Job> history = new History<>(Job.empty());
+    private Job sample;
     private final ReadOnlyObjectWrapper<Job> job = new ReadOnlyObjectWrapper<>(history.now());
     private final ReadOnlyObjectWrapper<Analysis> analysis = new ReadOnlyObjectWrapper<>();
     private final ReadOnlyBooleanWrapper canUndo = new ReadOnlyBooleanWrapper();
@@ -60,7 +61,7 @@ public final class Session {
         this.runner = runner;
     }
 
-    /** Opens the sample job. Undo doesn't go back behind it. */
+    /** Opens the sample job. Where nothing was known before, undo doesn't go back behind it. */
     public void openSample() {
         run("open", Duration.ZERO, Words.of("doing.sample"), (p, c) -> services.sample(), this::opened);
     }
@@ -72,7 +73,14 @@ public final class Session {
                 .toList());
         loaded.value().ifPresent(value -> {
             moment.set(null);
-            edit(now -> value);
+            cell.set(-1);
+            sample = value;
+            if (history.now().equals(Job.empty())) {
+                history.start(value);
+                publish();
+            } else {
+                edit(now -> value);
+            }
         });
     }
 
@@ -80,8 +88,37 @@ public final class Session {
     public void open(List<Path> files) {
         run("open", Duration.ZERO, Words.of("doing.reading"), (p, c) -> Opened.read(files, services, p, c), found -> {
             issues.setAll(found.issues());
-            edit(found::addTo);
+            if (found.isEmpty()) {
+                return;
+            }
+            if (isSample()) {
+                issues.add(Issue.warning("", 0, 0, Words.of("open.sample"), Words.of("open.sample.todo")));
+                cell.set(-1);
+                edit(job -> found.addTo(ownMachine(job)));
+            } else {
+                edit(found::addTo);
+            }
         });
+    }
+
+    /** The user's files must not be mixed with the sample's rides. */
+    private boolean isSample() {
+        return sample != null && job().rides().stream().anyMatch(sample.rides()::contains);
+    }
+
+    private Job ownMachine(Job job) {
+        return job.machine().equals(sample.machine())
+                ? Job.empty()
+                : Job.empty().withMachine(job.machine());
+    }
+
+    /** Starts a job in which nothing is known yet. Undo brings the old one back. */
+    public void startNew() {
+        issues.clear();
+        moment.set(null);
+        cell.set(-1);
+        edit(old -> Job.empty());
+        stage.set(Stage.MACHINE);
     }
 
     /** Changes the job. The analysis follows by itself. */

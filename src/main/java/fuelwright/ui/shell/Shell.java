@@ -40,12 +40,14 @@ public final class Shell {
     private final StackPane root = new StackPane(frame);
     private final List<Action> actions = new ArrayList<>();
     private final ActionFinder finder;
+    private final Rail rail;
     private final Scene scene;
 
     /** @param makers what makes each stage's pane, called when it is first shown */
     public Shell(Session session, Map<Stage, Supplier<StagePane>> makers) {
         this.session = session;
         this.makers = makers;
+        rail = new Rail(session);
         collectActions();
         finder = new ActionFinder(actions);
         root.getChildren().add(finder);
@@ -55,8 +57,8 @@ public final class Shell {
         explanation.setMaxWidth(EXPLANATION_WIDTH);
         VBox middle = new VBox(new IssueStrip(session), work);
         VBox.setVgrow(work, javafx.scene.layout.Priority.ALWAYS);
-        frame.setTop(new TopBar(session, finder::show));
-        frame.setLeft(new Rail(session));
+        frame.setTop(new TopBar(session, finder::show, this::chooseFiles));
+        frame.setLeft(rail);
         frame.setCenter(middle);
         frame.setRight(explanation);
         frame.setBottom(new StatusLine(session));
@@ -83,7 +85,12 @@ public final class Shell {
         StagePane pane = panes.computeIfAbsent(stage, s -> makers.get(s).get());
         work.getChildren().setAll(pane.work());
         explanation.getChildren().setAll(pane.explanation());
-        pane.first().requestFocus();
+        Node first = pane.first();
+        if (first.isFocusTraversable() && first.isVisible()) {
+            first.requestFocus();
+        } else {
+            rail.focus(stage);
+        }
     }
 
     private void collectActions() {
@@ -104,6 +111,7 @@ public final class Shell {
                 "action.notation",
                 KeyCode.L,
                 () -> session.afrProperty().set(!session.afrProperty().get()));
+        action("action.new", KeyCode.N, session::startNew);
         action(Words.of("action.sample"), (KeyCombination) null, session::openSample);
         action(Words.of("action.cancel"), (KeyCombination) null, session::cancel);
         action(Words.of("action.keys"), new KeyCodeCombination(KeyCode.F1), this::showKeys);
