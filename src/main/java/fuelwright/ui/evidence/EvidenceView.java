@@ -123,6 +123,9 @@ public final class EvidenceView implements StagePane {
         } else {
             facts.getChildren().add(Parts.text(Words.of("evidence.none"), "muted"));
         }
+        if (model.session().analysis() == null) {
+            return;
+        }
         VBox all = new VBox(8, Parts.label(Words.of("evidence.all"), "section"));
         model.sentences().forEach(s -> all.getChildren().add(Parts.text(s, "muted")));
         VBox counts = new VBox(Parts.label(Words.of("evidence.kept"), "section"));
