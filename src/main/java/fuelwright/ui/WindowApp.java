@@ -73,16 +73,7 @@ public class WindowApp extends Application {
                 }
             });
         }
-        var screen = javafx.stage.Screen.getPrimary().getVisualBounds();
-        if (screen.getWidth() < 1400) {
-            stage.setMaximized(true);
-        } else {
-            stage.setWidth(Math.min(screen.getWidth(), 1680));
-            stage.setHeight(Math.min(screen.getHeight(), 1000));
-        }
-        if (named.containsKey("full")) {
-            stage.setMaximized(true);
-        }
+        stage.setMaximized(true);
         stage.show();
         session.openSample();
         var files = getParameters().getUnnamed().stream()

@@ -16,6 +16,9 @@ import javafx.animation.PauseTransition;
 import javafx.application.Application;
 import javafx.application.Platform;
 import javafx.scene.image.WritableImage;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyCodeCombination;
+import javafx.scene.input.KeyCombination;
 import javafx.util.Duration;
 import javax.imageio.ImageIO;
 
@@ -105,6 +108,12 @@ public final class Pictures extends Application {
         window.setWidth(shot.width());
         window.setHeight(shot.height());
         PauseTransition pause = new PauseTransition(Duration.millis(700));
+        if (getParameters().getRaw().contains("finder")) {
+            shell.scene()
+                    .getAccelerators()
+                    .get(new KeyCodeCombination(KeyCode.K, KeyCombination.SHORTCUT_DOWN))
+                    .run();
+        }
         pause.setOnFinished(e -> {
             save(shot);
             next(index + 1);

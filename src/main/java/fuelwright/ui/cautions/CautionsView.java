@@ -44,7 +44,11 @@ public final class CautionsView implements StagePane {
         MomentTrace trace = new MomentTrace(model);
         VBox content = new VBox(12, Parts.heading(new Label(Words.of("cautions.title")), summary), list, trace.node());
         content.visibleProperty().bind(Bindings.isNotEmpty(model.cautions()));
-        Node waiting = Parts.empty(Words.of("cautions.empty.title"), Words.of("cautions.empty"));
+        Node waiting = Parts.empty(
+                Words.of("cautions.empty.title"),
+                Words.of("cautions.empty"),
+                model.session().workingProperty(),
+                model.session().doingProperty());
         waiting.visibleProperty().bind(model.session().analysisProperty().isNull());
         Node none = Parts.empty(Words.of("cautions.none.title"), Words.of("cautions.none"));
         none.visibleProperty()

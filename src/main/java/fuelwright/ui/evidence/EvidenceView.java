@@ -44,7 +44,11 @@ public final class EvidenceView implements StagePane {
         VBox content =
                 new VBox(12, Parts.heading(new Label(Words.of("evidence.title")), below), toolbar(), grid, legend);
         content.visibleProperty().bind(model.mapProperty().isNotNull());
-        VBox empty = Parts.empty(Words.of("evidence.empty.title"), Words.of("evidence.empty"));
+        VBox empty = Parts.empty(
+                Words.of("evidence.empty.title"),
+                Words.of("evidence.empty"),
+                model.session().workingProperty(),
+                model.session().doingProperty());
         empty.visibleProperty().bind(model.mapProperty().isNull());
         root.getChildren().addAll(content, empty);
         root.getStyleClass().add("work");
@@ -118,6 +122,9 @@ public final class EvidenceView implements StagePane {
                             lines);
         } else {
             facts.getChildren().add(Parts.text(Words.of("evidence.none"), "muted"));
+        }
+        if (model.session().analysis() == null) {
+            return;
         }
         VBox all = new VBox(8, Parts.label(Words.of("evidence.all"), "section"));
         model.sentences().forEach(s -> all.getChildren().add(Parts.text(s, "muted")));

@@ -13,6 +13,7 @@ import fuelwright.ui.theme.Figures;
 import fuelwright.ui.theme.Palette;
 import fuelwright.ui.theme.Words;
 import fuelwright.work.Analysis;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -124,6 +125,11 @@ public final class HandoverModel {
         }
         outcome.set(Words.of(stops.get().isEmpty() ? "handover.copied" : "handover.copied.stop"));
         return session.tableText();
+    }
+
+    /** Whether an earlier handover lies in that folder. */
+    public boolean wouldReplace(Path folder) {
+        return Files.exists(folder.resolve("corrected.csv"));
     }
 
     /** Writes the output folder; {@link #outcomeProperty} says what came of it. */

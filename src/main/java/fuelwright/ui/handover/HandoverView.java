@@ -10,7 +10,9 @@ import java.util.List;
 import javafx.beans.binding.Bindings;
 import javafx.beans.binding.BooleanBinding;
 import javafx.scene.Node;
+import javafx.scene.control.Alert;
 import javafx.scene.control.Button;
+import javafx.scene.control.ButtonType;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.Label;
 import javafx.scene.input.Clipboard;
@@ -56,7 +58,11 @@ public final class HandoverView implements StagePane {
                 outcome,
                 grid);
         content.visibleProperty().bind(model.mapProperty().isNotNull());
-        VBox empty = Parts.empty(Words.of("handover.empty.title"), Words.of("handover.empty"));
+        VBox empty = Parts.empty(
+                Words.of("handover.empty.title"),
+                Words.of("handover.empty"),
+                model.session().workingProperty(),
+                model.session().doingProperty());
         empty.visibleProperty().bind(model.mapProperty().isNull());
         root.getChildren().addAll(content, empty);
         root.getStyleClass().add("work");
@@ -89,8 +95,24 @@ public final class HandoverView implements StagePane {
         chooser.setTitle(Words.of("handover.folder"));
         File folder = chooser.showDialog(root.getScene().getWindow());
         if (folder != null) {
-            model.export(folder.toPath(), true);
+            boolean there = model.wouldReplace(folder.toPath());
+            if (!there || mayReplace(folder)) {
+                model.export(folder.toPath(), there);
+            }
         }
+    }
+
+    private boolean mayReplace(File folder) {
+        Alert alert = new Alert(
+                Alert.AlertType.CONFIRMATION,
+                Words.of("handover.replace", folder.getName()),
+                ButtonType.YES,
+                ButtonType.NO);
+        alert.initOwner(root.getScene().getWindow());
+        alert.setHeaderText(null);
+        alert.setTitle(Words.of("handover.title"));
+        alert.getDialogPane().getStylesheets().setAll(root.getScene().getStylesheets());
+        return alert.showAndWait().filter(b -> b == ButtonType.YES).isPresent();
     }
 
     private void copy() {

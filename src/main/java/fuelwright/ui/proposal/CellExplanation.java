@@ -86,7 +86,7 @@ public record CellExplanation(
                 return Words.of("explain.thin", Figures.plain(independent, 0)) + load;
             default:
                 String left = ProposalMap.unknown(c) ? " " + Words.of("explain.unknown") : "";
-                return Words.of("explain.inferred") + left + load;
+                return Words.of(independent >= 0.5 ? "explain.inferred.few" : "explain.inferred") + left + load;
         }
     }
 

@@ -54,12 +54,15 @@ final class ExplanationPane {
         e.decision()
                 .ifPresent(d -> box.getChildren()
                         .add(Parts.label(Words.of(d == Decision.Kind.HELD ? "explain.held" : "explain.set"), "tag")));
-        for (Caution caution : e.cautions()) {
-            box.getChildren().add(callout(caution));
-        }
+        e.cautions().stream()
+                .filter(Caution::isStop)
+                .forEach(c -> box.getChildren().add(callout(c)));
         VBox steps = new VBox(Parts.label(Words.of("explain.steps"), "section"));
         e.steps().forEach(s -> steps.getChildren().add(Parts.fact(Parts.capital(s.words()), s.change())));
         box.getChildren().addAll(steps, readings(e), decisions(e));
+        e.cautions().stream()
+                .filter(c -> !c.isStop())
+                .forEach(c -> box.getChildren().add(callout(c)));
     }
 
     private VBox readings(CellExplanation e) {

@@ -45,7 +45,11 @@ public final class ProposalView implements StagePane {
         VBox content = new VBox(
                 12, Parts.heading(new Label(Words.of("proposal.title")), summary), toolbar(), rules(), grid, legend());
         content.visibleProperty().bind(model.mapProperty().isNotNull());
-        Node empty = Parts.empty(Words.of("proposal.empty.title"), Words.of("proposal.empty"));
+        Node empty = Parts.empty(
+                Words.of("proposal.empty.title"),
+                Words.of("proposal.empty"),
+                model.session().workingProperty(),
+                model.session().doingProperty());
         empty.visibleProperty().bind(model.mapProperty().isNull());
         root.getChildren().addAll(content, empty);
         root.getStyleClass().add("work");

@@ -51,6 +51,8 @@ public final class RidesView implements StagePane {
         VBox empty = Parts.empty(
                 Words.of("rides.empty.title"),
                 Words.of("rides.empty"),
+                model.session().workingProperty(),
+                model.session().doingProperty(),
                 Parts.button("rides.open", this::open, "primary"));
         empty.visibleProperty().bind(model.traceProperty().isNull());
         root.getChildren().addAll(content, empty);

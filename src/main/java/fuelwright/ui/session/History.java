@@ -35,6 +35,13 @@ final class History<T> {
         return true;
     }
 
+    /** Begins anew: nothing to undo. */
+    void start(T first) {
+        past.clear();
+        future.clear();
+        now = first;
+    }
+
     boolean canUndo() {
         return !past.isEmpty();
     }

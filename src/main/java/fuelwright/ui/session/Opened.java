@@ -64,6 +64,11 @@ public record Opened(List<Table> tables, List<Ride> rides, List<Issue> issues) {
         return new Opened(tables, rides, issues);
     }
 
+    /** Whether nothing could be used. */
+    boolean isEmpty() {
+        return tables.isEmpty() && rides.isEmpty();
+    }
+
     /** The job with all of this in it. */
     Job addTo(Job job) {
         Job result = job;

@@ -18,11 +18,9 @@ import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyDoubleProperty;
-import javafx.beans.property.ReadOnlyDoubleWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
-import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.property.SimpleBooleanProperty;
 import javafx.beans.property.SimpleIntegerProperty;
 import javafx.beans.property.SimpleObjectProperty;
@@ -39,14 +37,13 @@ public final class Session {
 
     private final Services services;
     private final Runner runner;
+    private final Errand errand;
     private final History<Job> history = new History<>(Job.empty());
+    private Job sample;
     private final ReadOnlyObjectWrapper<Job> job = new ReadOnlyObjectWrapper<>(history.now());
     private final ReadOnlyObjectWrapper<Analysis> analysis = new ReadOnlyObjectWrapper<>();
     private final ReadOnlyBooleanWrapper canUndo = new ReadOnlyBooleanWrapper();
     private final ReadOnlyBooleanWrapper canRedo = new ReadOnlyBooleanWrapper();
-    private final ReadOnlyBooleanWrapper working = new ReadOnlyBooleanWrapper();
-    private final ReadOnlyDoubleWrapper progress = new ReadOnlyDoubleWrapper(-1);
-    private final ReadOnlyStringWrapper doing = new ReadOnlyStringWrapper("");
     private final ReadOnlyObjectWrapper<Job> handedOver = new ReadOnlyObjectWrapper<>();
     private final ObservableList<Issue> issues = FXCollections.observableArrayList();
     private final ObjectProperty<Stage> stage = new SimpleObjectProperty<>(Stage.MACHINE);
@@ -58,11 +55,12 @@ public final class Session {
     public Session(Services services, Runner runner) {
         this.services = services;
         this.runner = runner;
+        this.errand = new Errand(runner, this::failed);
     }
 
-    /** Opens the sample job. Undo doesn't go back behind it. */
+    /** Opens the sample job. Where nothing was known before, undo doesn't go back behind it. */
     public void openSample() {
-        run("open", Duration.ZERO, Words.of("doing.sample"), (p, c) -> services.sample(), this::opened);
+        errand.run("open", Duration.ZERO, Words.of("doing.sample"), (p, c) -> services.sample(), this::opened);
     }
 
     private void opened(Loaded<Job> loaded) {
@@ -72,16 +70,57 @@ public final class Session {
                 .toList());
         loaded.value().ifPresent(value -> {
             moment.set(null);
-            edit(now -> value);
+            cell.set(-1);
+            sample = value;
+            if (history.now().equals(Job.empty())) {
+                history.start(value);
+                publish();
+            } else {
+                edit(now -> value);
+            }
         });
     }
 
     /** Reads files, each as what it is, and puts them into the job. */
     public void open(List<Path> files) {
-        run("open", Duration.ZERO, Words.of("doing.reading"), (p, c) -> Opened.read(files, services, p, c), found -> {
-            issues.setAll(found.issues());
-            edit(found::addTo);
-        });
+        errand.run(
+                "open",
+                Duration.ZERO,
+                Words.of("doing.reading"),
+                (p, c) -> Opened.read(files, services, p, c),
+                found -> {
+                    issues.setAll(found.issues());
+                    if (found.isEmpty()) {
+                        return;
+                    }
+                    if (isSample()) {
+                        issues.add(Issue.warning("", 0, 0, Words.of("open.sample"), Words.of("open.sample.todo")));
+                        cell.set(-1);
+                        edit(job -> found.addTo(ownMachine(job)));
+                    } else {
+                        edit(found::addTo);
+                    }
+                });
+    }
+
+    /** The user's files must not be mixed with the sample's rides. */
+    private boolean isSample() {
+        return sample != null && job().rides().stream().anyMatch(sample.rides()::contains);
+    }
+
+    private Job ownMachine(Job job) {
+        return job.machine().equals(sample.machine())
+                ? Job.empty()
+                : Job.empty().withMachine(job.machine());
+    }
+
+    /** Starts a job in which nothing is known yet. Undo brings the old one back. */
+    public void startNew() {
+        issues.clear();
+        moment.set(null);
+        cell.set(-1);
+        edit(old -> Job.empty());
+        stage.set(Stage.MACHINE);
     }
 
     /** Changes the job. The analysis follows by itself. */
@@ -111,15 +150,14 @@ public final class Session {
         canRedo.set(history.canRedo());
         job.set(now);
         if (now.isReady()) {
-            run(
+            errand.run(
                     "analyse",
                     DEBOUNCE,
                     Words.of("doing.analysing"),
                     (p, c) -> services.analyse(now, p, c),
                     this::analysed);
         } else {
-            runner.cancel("analyse");
-            working.set(false);
+            errand.cancel("", "analyse");
             analysis.set(null);
         }
     }
@@ -137,7 +175,7 @@ public final class Session {
     /** Writes the output folder. */
     public void export(Path folder, boolean replace, java.util.function.Consumer<List<String>> done) {
         Analysis what = analysis.get();
-        run(
+        errand.run(
                 "export",
                 Duration.ZERO,
                 Words.of("doing.writing"),
@@ -155,43 +193,15 @@ public final class Session {
 
     /** Stops what is going on; what was there before stays. */
     public void cancel() {
-        runner.cancel("open");
-        runner.cancel("analyse");
-        runner.cancel("export");
-        working.set(false);
-        doing.set(Words.of("doing.cancelled"));
+        errand.cancel(Words.of("doing.cancelled"), "open", "analyse", "export");
     }
 
     public void close() {
         runner.close();
     }
 
-    private <T> void run(
-            String lane, Duration delay, String what, Runner.Work<T> work, java.util.function.Consumer<T> done) {
-        working.set(true);
-        progress.set(-1);
-        doing.set(what);
-        runner.latest(lane, delay, work, new Runner.Listener<T>() {
-            @Override
-            public void at(double fraction, String words) {
-                progress.set(fraction);
-                doing.set(words);
-            }
-
-            @Override
-            public void done(T value) {
-                working.set(false);
-                doing.set("");
-                done.accept(value);
-            }
-
-            @Override
-            public void failed(Exception problem) {
-                working.set(false);
-                doing.set("");
-                issues.setAll(Issue.error("", 0, 0, sentence(problem), Words.of("failed.todo")));
-            }
-        });
+    private void failed(Exception problem) {
+        issues.setAll(Issue.error("", 0, 0, sentence(problem), Words.of("failed.todo")));
     }
 
     private static String sentence(Exception problem) {
@@ -228,16 +238,16 @@ public final class Session {
     }
 
     public ReadOnlyBooleanProperty workingProperty() {
-        return working.getReadOnlyProperty();
+        return errand.workingProperty();
     }
 
     /** 0 to 1; negative where it can't be told. */
     public ReadOnlyDoubleProperty progressProperty() {
-        return progress.getReadOnlyProperty();
+        return errand.progressProperty();
     }
 
     public ReadOnlyStringProperty doingProperty() {
-        return doing.getReadOnlyProperty();
+        return errand.doingProperty();
     }
 
     /** The job that was last handed over; null where none was. */

@@ -54,6 +54,11 @@ final class Rail extends VBox {
         return button;
     }
 
+    /** Gives the keyboard to a stage's item. */
+    void focus(Stage stage) {
+        items.get(stage).requestFocus();
+    }
+
     private void refresh() {
         boolean handed = session.handedOverProperty().get() == session.job();
         for (Stage stage : Stage.values()) {

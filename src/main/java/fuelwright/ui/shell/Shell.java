@@ -4,7 +4,6 @@ import fuelwright.ui.session.Session;
 import fuelwright.ui.session.Stage;
 import fuelwright.ui.theme.AskFiles;
 import fuelwright.ui.theme.Fonts;
-import fuelwright.ui.theme.Parts;
 import fuelwright.ui.theme.StagePane;
 import fuelwright.ui.theme.Words;
 import java.io.File;
@@ -17,7 +16,6 @@ import java.util.function.Supplier;
 import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.Scene;
-import javafx.scene.control.Alert;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyCodeCombination;
 import javafx.scene.input.KeyCombination;
@@ -40,23 +38,27 @@ public final class Shell {
     private final StackPane root = new StackPane(frame);
     private final List<Action> actions = new ArrayList<>();
     private final ActionFinder finder;
+    private final KeyList keys;
+    private final Rail rail;
     private final Scene scene;
 
     /** @param makers what makes each stage's pane, called when it is first shown */
     public Shell(Session session, Map<Stage, Supplier<StagePane>> makers) {
         this.session = session;
         this.makers = makers;
+        rail = new Rail(session);
         collectActions();
         finder = new ActionFinder(actions);
-        root.getChildren().add(finder);
+        keys = new KeyList(actions);
+        root.getChildren().addAll(finder, keys);
         root.setStyle("-fx-font-family: \"" + Fonts.family() + "\";");
         explanation.getStyleClass().add("explanation");
         explanation.setMinWidth(EXPLANATION_WIDTH);
         explanation.setMaxWidth(EXPLANATION_WIDTH);
         VBox middle = new VBox(new IssueStrip(session), work);
         VBox.setVgrow(work, javafx.scene.layout.Priority.ALWAYS);
-        frame.setTop(new TopBar(session, finder::show));
-        frame.setLeft(new Rail(session));
+        frame.setTop(new TopBar(session, finder::show, this::chooseFiles));
+        frame.setLeft(rail);
         frame.setCenter(middle);
         frame.setRight(explanation);
         frame.setBottom(new StatusLine(session));
@@ -83,7 +85,12 @@ public final class Shell {
         StagePane pane = panes.computeIfAbsent(stage, s -> makers.get(s).get());
         work.getChildren().setAll(pane.work());
         explanation.getChildren().setAll(pane.explanation());
-        pane.first().requestFocus();
+        Node first = pane.first();
+        if (first.isFocusTraversable() && first.isVisible()) {
+            first.requestFocus();
+        } else {
+            rail.focus(stage);
+        }
     }
 
     private void collectActions() {
@@ -104,9 +111,10 @@ public final class Shell {
                 "action.notation",
                 KeyCode.L,
                 () -> session.afrProperty().set(!session.afrProperty().get()));
+        action("action.new", KeyCode.N, session::startNew);
         action(Words.of("action.sample"), (KeyCombination) null, session::openSample);
         action(Words.of("action.cancel"), (KeyCombination) null, session::cancel);
-        action(Words.of("action.keys"), new KeyCodeCombination(KeyCode.F1), this::showKeys);
+        action(Words.of("action.keys"), new KeyCodeCombination(KeyCode.F1), () -> keys.show());
     }
 
     private void action(String key, KeyCode code, Runnable run) {
@@ -124,27 +132,6 @@ public final class Shell {
             }
         }
         scene.getAccelerators().put(new KeyCodeCombination(KeyCode.K, KeyCombination.SHORTCUT_DOWN), finder::show);
-    }
-
-    private void showKeys() {
-        Alert alert = new Alert(Alert.AlertType.INFORMATION);
-        alert.initOwner(scene.getWindow());
-        alert.setTitle(Words.of("keys.title"));
-        alert.setHeaderText(Words.of("keys.title"));
-        VBox list = new VBox(2);
-        list.getChildren().add(Parts.fact(Words.of("top.find"), ""));
-        for (Action action : actions) {
-            if (action.keys() != null) {
-                list.getChildren().add(Parts.fact(action.name(), action.keys().getDisplayText()));
-            }
-        }
-        for (String key : List.of("keys.grid", "keys.timeline", "keys.zoom")) {
-            list.getChildren().add(Parts.fact(Words.of(key), Words.of(key + ".keys")));
-        }
-        list.setPrefWidth(460);
-        alert.getDialogPane().setContent(list);
-        alert.getDialogPane().getStylesheets().setAll(scene.getStylesheets());
-        alert.show();
     }
 
     private void chooseFiles() {

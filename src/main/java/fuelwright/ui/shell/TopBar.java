@@ -14,7 +14,7 @@ import javafx.scene.layout.HBox;
 /** Which job this is, and what counts everywhere: find an action, undo, redo, notation of mixture, theme. */
 final class TopBar extends HBox {
 
-    TopBar(Session session, Runnable find) {
+    TopBar(Session session, Runnable find, Runnable open) {
         super(8);
         getStyleClass().add("top-bar");
         setAlignment(javafx.geometry.Pos.CENTER_LEFT);
@@ -39,6 +39,8 @@ final class TopBar extends HBox {
                         Parts.label(Words.of("app.name"), "brand"),
                         name,
                         Parts.gap(),
+                        Parts.button("top.new", session::startNew, "compact"),
+                        Parts.button("top.open", open, "compact"),
                         Parts.button("top.find", find, "compact"),
                         undo,
                         redo,

@@ -47,6 +47,8 @@ public final class TablesView implements StagePane {
         VBox empty = Parts.empty(
                 Words.of(key + ".title"),
                 Words.of(key),
+                model.session().workingProperty(),
+                model.session().doingProperty(),
                 Parts.button("tables.open", () -> AskFiles.choose(root, model.session()::open), "primary"));
         empty.visibleProperty()
                 .bind(Bindings.createBooleanBinding(

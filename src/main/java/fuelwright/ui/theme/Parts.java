@@ -1,5 +1,8 @@
 package fuelwright.ui.theme;
 
+import javafx.beans.binding.Bindings;
+import javafx.beans.value.ObservableBooleanValue;
+import javafx.beans.value.ObservableStringValue;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -123,6 +126,21 @@ public final class Parts {
         box.setAlignment(Pos.CENTER);
         ((HBox) box.getChildren().get(2)).setAlignment(Pos.CENTER);
         box.getStyleClass().add("empty");
+        return box;
+    }
+
+    /** The same, but while something is being done it says what, instead of what is missing. */
+    public static VBox empty(
+            String title, String what, ObservableBooleanValue working, ObservableStringValue doing, Node... actions) {
+        VBox box = empty(title, what, actions);
+        Label heading = (Label) box.getChildren().get(0);
+        Label text = (Label) box.getChildren().get(1);
+        heading.textProperty()
+                .bind(Bindings.createStringBinding(() -> working.get() ? Words.of("loading.title") : title, working));
+        text.textProperty()
+                .bind(Bindings.createStringBinding(() -> working.get() ? doing.get() : what, working, doing));
+        Node row = box.getChildren().get(2);
+        row.visibleProperty().bind(Bindings.createBooleanBinding(() -> !working.get(), working));
         return box;
     }
 

@@ -139,6 +139,31 @@ class SessionTest {
     }
 
     @Test
+    void ownFilesAreNeverMixedWithTheSamplesRides(@TempDir Path folder) throws IOException {
+        session.openSample();
+        assertFalse(session.canUndoProperty().get());
+        Job before = session.job();
+        Path ride = Files.writeString(folder.resolve("mine.csv"), "time [s],rpm\n0,1000\n");
+        session.open(List.of(ride));
+        assertEquals(1, session.job().rides().size());
+        assertTrue(session.job().fuelTable().isEmpty());
+        assertTrue(session.issues().get(0).what().contains("sample"));
+        session.undo();
+        assertSame(before, session.job());
+    }
+
+    @Test
+    void aNewJobKnowsNothingAndTheOldOneComesBack() {
+        session.openSample();
+        Job before = session.job();
+        session.startNew();
+        assertEquals(Job.empty(), session.job());
+        assertNull(session.analysis());
+        session.undo();
+        assertSame(before, session.job());
+    }
+
+    @Test
     void aFileThatIsNotThereIsSaid(@TempDir Path folder) {
         session.open(List.of(folder.resolve("none.csv")));
         assertTrue(

@@ -100,7 +100,7 @@ class WindowTest {
 
     @Test
     void everyStageOpensEmptyToo(FxRobot robot) {
-        onWindow(() -> session.undo());
+        onWindow(() -> session.startNew());
         assertFalse(session.job().isReady());
         for (int number = 1; number <= 7; number++) {
             robot.clickOn("#rail-" + number);

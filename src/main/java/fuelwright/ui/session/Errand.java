@@ -1,0 +1,76 @@
+package fuelwright.ui.session;
+
+import java.time.Duration;
+import java.util.function.Consumer;
+import javafx.beans.property.ReadOnlyBooleanProperty;
+import javafx.beans.property.ReadOnlyBooleanWrapper;
+import javafx.beans.property.ReadOnlyDoubleProperty;
+import javafx.beans.property.ReadOnlyDoubleWrapper;
+import javafx.beans.property.ReadOnlyStringProperty;
+import javafx.beans.property.ReadOnlyStringWrapper;
+
+/** What is being done in the background, and how far it is. */
+final class Errand {
+
+    private final Runner runner;
+    private final Consumer<Exception> problems;
+    private final ReadOnlyBooleanWrapper working = new ReadOnlyBooleanWrapper();
+    private final ReadOnlyDoubleWrapper progress = new ReadOnlyDoubleWrapper(-1);
+    private final ReadOnlyStringWrapper doing = new ReadOnlyStringWrapper("");
+
+    /** @param problems who hears of work that failed */
+    Errand(Runner runner, Consumer<Exception> problems) {
+        this.runner = runner;
+        this.problems = problems;
+    }
+
+    <T> void run(String lane, Duration delay, String what, Runner.Work<T> work, Consumer<T> done) {
+        working.set(true);
+        progress.set(-1);
+        doing.set(what);
+        runner.latest(lane, delay, work, new Runner.Listener<T>() {
+            @Override
+            public void at(double fraction, String words) {
+                progress.set(fraction);
+                doing.set(words);
+            }
+
+            @Override
+            public void done(T value) {
+                over("");
+                done.accept(value);
+            }
+
+            @Override
+            public void failed(Exception problem) {
+                over("");
+                problems.accept(problem);
+            }
+        });
+    }
+
+    /** Stops what goes on in these lanes; nobody hears of it again. */
+    void cancel(String words, String... lanes) {
+        for (String lane : lanes) {
+            runner.cancel(lane);
+        }
+        over(words);
+    }
+
+    private void over(String words) {
+        working.set(false);
+        doing.set(words);
+    }
+
+    ReadOnlyBooleanProperty workingProperty() {
+        return working.getReadOnlyProperty();
+    }
+
+    ReadOnlyDoubleProperty progressProperty() {
+        return progress.getReadOnlyProperty();
+    }
+
+    ReadOnlyStringProperty doingProperty() {
+        return doing.getReadOnlyProperty();
+    }
+}
