@@ -26,8 +26,6 @@ final class Dossier {
      */
     private static final SensorModel USUAL_SENSOR = new SensorModel(0.02, 1.0, 0.4, 0.1);
 
-    /** Throttle above the ride's smallest up to which it is called closed, %. */
-    private static final double CLOSED_PERCENT = 2;
     /** From this share of the top speed on flow may be more than the fuel supply can follow. */
     private static final double HIGH_FLOW_SHARE = 0.4;
 
@@ -87,7 +85,7 @@ final class Dossier {
                     fuel,
                     limits,
                     sensor.lagS(),
-                    closedPercent(ride),
+                    RideRows.closedPercent(rows.get(r).throttlePercent),
                     HIGH_FLOW_SHARE * topRpm(),
                     FuelCutTimes.of(ride));
             traces.add(new Trace(r, s, burnt, LeanScan.of(burnt, setting)));
@@ -162,9 +160,7 @@ final class Dossier {
     /** The fuel table's cell nearest to a place, by index; the highest load where that is unknown. */
     int nearestCell(double speedRpm, double load) {
         int i = (int) (fuel.speed().position(speedRpm) + 0.5);
-        int j = Double.isNaN(load)
-                ? fuel.load().size() - 1
-                : (int) (fuel.load().position(load) + 0.5);
+        int j = Double.isNaN(load) ? fuel.load().size() - 1 : (int) (fuel.load().position(load) + 0.5);
         return fuel.cell(j, i);
     }
 
@@ -194,15 +190,5 @@ final class Dossier {
             }
         }
         return Double.NaN;
-    }
-
-    private static double closedPercent(Ride ride) {
-        return ride.column(Role.THROTTLE)
-                .map(c -> Arrays.stream(c.toArray())
-                                .filter(Double::isFinite)
-                                .min()
-                                .orElse(0)
-                        + CLOSED_PERCENT)
-                .orElse(Double.NaN);
     }
 }

@@ -71,12 +71,15 @@ final class Injectors implements Rule {
     }
 
     private static boolean hasPulse(Ride ride) {
-        return ride.column(Role.INJECTOR_PULSE).isPresent() && ride.column(Role.ENGINE_SPEED).isPresent();
+        return ride.column(Role.INJECTOR_PULSE).isPresent()
+                && ride.column(Role.ENGINE_SPEED).isPresent();
     }
 
     /** Factors on delivered fuel of the proposal, interpolated as the unit does. */
     private static Table factors(Dossier d) {
-        double[] factors = d.proposal().get().cells().stream().mapToDouble(CellProposal::factor).toArray();
+        double[] factors = d.proposal().get().cells().stream()
+                .mapToDouble(CellProposal::factor)
+                .toArray();
         return d.fuel.with(Quantity.MULTIPLIER, factors);
     }
 
@@ -87,7 +90,8 @@ final class Injectors implements Rule {
         Column pulse = ride.column(Role.INJECTOR_PULSE).orElseThrow();
         Column speed = ride.column(Role.ENGINE_SPEED).orElseThrow();
         boolean byThrottle = d.fuel.load().kind() == Axis.Kind.THROTTLE;
-        Column load = ride.column(byThrottle ? Role.THROTTLE : Role.MANIFOLD_PRESSURE).orElse(null);
+        Column load =
+                ride.column(byThrottle ? Role.THROTTLE : Role.MANIFOLD_PRESSURE).orElse(null);
         double perCycle = d.limits.of(Limit.INJECTIONS_PER_CYCLE);
         double deadMs = deadTimeMs(d);
         double[] last = new double[READINGS];

@@ -8,20 +8,19 @@ import java.util.List;
 public final class Judge {
 
     /** Order decides between cautions of one level. */
-    private static final List<Rule> RULES =
-            List.of(
-                    new LeanUnderLoad(),
-                    new TargetTable(),
-                    new ProposalLean(),
-                    new Injectors(),
-                    new Plausible(),
-                    new EngineChannels(),
-                    new SensorHealth(),
-                    new ProposalShape(),
-                    new NotRidden(),
-                    new SensorsCompared(),
-                    new LeakAndMisfire(),
-                    new RideConditions());
+    private static final List<Rule> RULES = List.of(
+            new LeanUnderLoad(),
+            new TargetTable(),
+            new ProposalLean(),
+            new Injectors(),
+            new Plausible(),
+            new EngineChannels(),
+            new SensorHealth(),
+            new ProposalShape(),
+            new NotRidden(),
+            new SensorsCompared(),
+            new LeakAndMisfire(),
+            new RideConditions());
 
     private Judge() {}
 

@@ -75,7 +75,7 @@ final class LeanUnderLoad implements Rule {
                     ? "The readings say that " + Say.cells(byEvidence.size()) + " at high load, "
                             + Say.speeds(d.fuel, byEvidence)
                             + ", run leaner than the limit, though no crossing was long"
-                    : times(grave) + ". Worst: " + place(d, grave.get(0));
+                    : times(grave) + ". Worst: " + place(d, grave.get(0)) + supplyHint(grave);
             out.add(new Caution(
                     "lean-under-load",
                     Caution.Level.STOP,
@@ -85,6 +85,13 @@ final class LeanUnderLoad implements Rule {
                     cells,
                     moments(d, grave)));
         }
+    }
+
+    /** Where mixture kept getting leaner to the end, the table may not be the only suspect. */
+    private static String supplyHint(List<LeanEvent> events) {
+        return events.stream().anyMatch(LeanEvent::growing)
+                ? "; mixture kept getting leaner while load lasted, so the fuel supply (pump, filter, pressure) is a suspect as well"
+                : "";
     }
 
     private static void supply(Dossier d, List<LeanEvent> events, List<Caution> out) {

@@ -105,31 +105,33 @@ final class Plausible implements Rule {
         String name = rows.ride.mixtures().get(s).heading() + " of " + rows.ride.name();
         double median = median(all, n);
         if (median < LEAST_LAMBDA || median > MOST_LAMBDA) {
-            out.add(stop(
-                    "mixture-unit",
-                    "The mixture can't be lambda",
-                    String.format(
-                            Locale.ROOT,
-                            "Half of %s is %s lambda %.3g with the engine running%s",
-                            name,
-                            median < LEAST_LAMBDA ? "below" : "above",
-                            median,
-                            median > 6 && median < 22 ? "; it looks like an AFR" : ""),
-                    "Give the column's unit and the display's ratio, and read the ride again; if both are right the sensor is at its end"));
+            out.add(
+                    stop(
+                            "mixture-unit",
+                            "The mixture can't be lambda",
+                            String.format(
+                                    Locale.ROOT,
+                                    "Half of %s is %s lambda %.3g with the engine running%s",
+                                    name,
+                                    median < LEAST_LAMBDA ? "below" : "above",
+                                    median,
+                                    median > 6 && median < 22 ? "; it looks like an AFR" : ""),
+                            "Give the column's unit and the display's ratio, and read the ride again; if both are right the sensor is at its end"));
         } else if (riches >= LEAST_ROWS) {
             double read = median(rich, riches);
             double target = median(richTargets, riches);
             if (read > LEAN_READING && Math.abs(Math.log(read * target)) < 0.07) {
-                out.add(stop(
-                        "mixture-upside-down",
-                        "The mixture may be upside down",
-                        String.format(
-                                Locale.ROOT,
-                                "Where the target is lambda %.2f, %s reads %.2f, which is nearly its reciprocal",
-                                target,
-                                name,
-                                read),
-                        "See whether the column is an equivalence ratio; if it is lambda, the engine is dangerously lean"));
+                out.add(
+                        stop(
+                                "mixture-upside-down",
+                                "The mixture may be upside down",
+                                String.format(
+                                        Locale.ROOT,
+                                        "Where the target is lambda %.2f, %s reads %.2f, which is nearly its reciprocal",
+                                        target,
+                                        name,
+                                        read),
+                                "See whether the column is an equivalence ratio; if it is lambda, the engine is dangerously lean"));
             }
         }
     }

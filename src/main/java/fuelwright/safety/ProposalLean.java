@@ -117,9 +117,7 @@ final class ProposalLean implements Rule {
         String what = String.format(cause.what, Say.cells(cells.size()), place.words) + ". Worst: "
                 + Say.cell(d.fuel, worst.cell()) + " stays " + Say.percent(worst.leftLeanPercent()) + " lean, lambda "
                 + Say.lambda(after) + " for a target of " + Say.lambda(d.targetAt(worst.cell()))
-                + (place == Place.BEYOND_LIMIT
-                        ? ", limit " + Say.lambda(d.limitAt(worst.cell()))
-                        : "");
+                + (place == Place.BEYOND_LIMIT ? ", limit " + Say.lambda(d.limitAt(worst.cell())) : "");
         return new Caution(cause.rule, place.level, cause.title, what, cause.todo, numbers(cells), List.of());
     }
 

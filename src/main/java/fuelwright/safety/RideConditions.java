@@ -80,8 +80,7 @@ final class RideConditions implements Rule {
                     out,
                     "heat-soaked",
                     "Too hot",
-                    String.format(
-                            Locale.ROOT, "The coolant is above %.0f °C for %.0f %% of %s", most, 100 * hot, ride),
+                    String.format(Locale.ROOT, "The coolant is above %.0f °C for %.0f %% of %s", most, 100 * hot, ride),
                     "Find out why before loading the engine, and ride again when it is cool");
         }
         double warmest = d.limits.of(Limit.INTAKE_MOST);
@@ -124,8 +123,8 @@ final class RideConditions implements Rule {
         double speed = table.speed().last() * BEYOND;
         double load = table.load().last() * BEYOND;
         double running = rows.seconds(i -> rows.isRunning(i) && !rows.isOverrun(i));
-        double beyond = rows.seconds(i ->
-                rows.isRunning(i) && !rows.isOverrun(i) && (rows.speedRpm[i] > speed || rows.load[i] > load));
+        double beyond = rows.seconds(
+                i -> rows.isRunning(i) && !rows.isOverrun(i) && (rows.speedRpm[i] > speed || rows.load[i] > load));
         if (running > 0 && beyond > OUTSIDE_SHARE * running) {
             add(
                     out,

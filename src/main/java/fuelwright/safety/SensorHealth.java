@@ -43,8 +43,7 @@ final class SensorHealth implements Rule {
                 : "The mixture reading in " + ride.name();
     }
 
-    private static void frozen(
-            Dossier d, int r, int s, RideRows rows, double[] lambda, List<Caution> out) {
+    private static void frozen(Dossier d, int r, int s, RideRows rows, double[] lambda, List<Caution> out) {
         double limit = d.limits.of(Limit.SENSOR_FROZEN);
         double most = Arrays.stream(lambda).filter(Double::isFinite).max().orElse(0);
         double least = Arrays.stream(lambda).filter(Double::isFinite).min().orElse(0);
@@ -109,8 +108,7 @@ final class SensorHealth implements Rule {
         return most - least;
     }
 
-    private static void pegged(
-            Dossier d, int r, int s, RideRows rows, double[] lambda, List<Caution> out) {
+    private static void pegged(Dossier d, int r, int s, RideRows rows, double[] lambda, List<Caution> out) {
         double top = d.limits.of(Limit.SENSOR_TOP);
         FuelCutTimes cuts = FuelCutTimes.of(rows.ride);
         double clearing = d.limits.of(Limit.FUEL_CUT_CLEARING);
@@ -151,8 +149,7 @@ final class SensorHealth implements Rule {
     }
 
     /** During a fuel cut the exhaust is air: a sensor that doesn't show it is slow, mis-scaled, or the flag is wrong. */
-    private static void freeAir(
-            Dossier d, int r, int s, RideRows rows, double[] lambda, List<Caution> out) {
+    private static void freeAir(Dossier d, int r, int s, RideRows rows, double[] lambda, List<Caution> out) {
         FuelCutTimes cuts = FuelCutTimes.of(rows.ride);
         int seen = 0;
         int blind = 0;

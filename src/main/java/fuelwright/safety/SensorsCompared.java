@@ -121,9 +121,7 @@ final class SensorsCompared implements Rule {
         }
         double percent = 100 * Math.expm1(sum / Math.max(1, weights));
         double agreeing = Math.max(up, compared - up) / (double) Math.max(1, compared);
-        if (compared >= LEAST_CELLS
-                && agreeing >= AGREEING_SHARE
-                && Math.abs(percent) > d.limits.of(Limit.DRIFT)) {
+        if (compared >= LEAST_CELLS && agreeing >= AGREEING_SHARE && Math.abs(percent) > d.limits.of(Limit.DRIFT)) {
             out.add(new Caution(
                     "reading-drifts",
                     Caution.Level.CHECK,

@@ -66,12 +66,13 @@ final class TargetTable implements Rule {
             (grave ? stop : check).add(c);
         }
         if (!stop.isEmpty()) {
-            out.add(caution(
-                    d,
-                    Caution.Level.STOP,
-                    "The target is leaner than safe",
-                    stop,
-                    "Make the target richer at high load before anything else; the engine builder's figures come first"));
+            out.add(
+                    caution(
+                            d,
+                            Caution.Level.STOP,
+                            "The target is leaner than safe",
+                            stop,
+                            "Make the target richer at high load before anything else; the engine builder's figures come first"));
         }
         if (!check.isEmpty()) {
             out.add(caution(
@@ -83,8 +84,7 @@ final class TargetTable implements Rule {
         }
     }
 
-    private static Caution caution(
-            Dossier d, Caution.Level level, String title, TreeSet<Integer> cells, String todo) {
+    private static Caution caution(Dossier d, Caution.Level level, String title, TreeSet<Integer> cells, String todo) {
         int worst = cells.first();
         for (int c : cells) {
             worst = d.targetAt(c) > d.targetAt(worst) ? c : worst;

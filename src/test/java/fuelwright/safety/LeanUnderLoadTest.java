@@ -75,6 +75,12 @@ class LeanUnderLoadTest {
     }
 
     @Test
+    void aLonePullWithoutAClosedThrottleHidesNothing() {
+        PlantedRide pull = new PlantedRide(20).phase(5, 4000, 7000, 100, 1.3, 1.3, Map.of());
+        assertTrue(judge("lean-under-load", pull).orElseThrow().isStop());
+    }
+
+    @Test
     void aLimiterThatCutsTheFuelIsNotLean() {
         assertNoLean(ride().phase(4, 7900, 7900, 100, 0.87, 0.87, Map.of())
                 .phase(2, 8000, 8000, 100, 1.5, 1.5, Map.of(Role.FUEL_CUT, 1.0))

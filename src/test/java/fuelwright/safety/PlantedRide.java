@@ -35,6 +35,8 @@ final class PlantedRide {
     private boolean withThrottle = true;
     private boolean withPressure;
     private Double secondSensor;
+    private double frozenFromS = Double.NaN;
+    private double frozenToS = Double.NaN;
 
     PlantedRide(double hz) {
         this.hz = hz;
@@ -87,6 +89,13 @@ final class PlantedRide {
         return this;
     }
 
+    /** The reading stands still from one second to another. */
+    PlantedRide frozen(double fromS, double toS) {
+        frozenFromS = fromS;
+        frozenToS = toS;
+        return this;
+    }
+
     /** A second sensor whose cylinder burns so many times the lambda of the first. */
     PlantedRide secondSensor(double factor) {
         secondSensor = factor;
@@ -127,6 +136,9 @@ final class PlantedRide {
             int burnt = (int) Math.max(0, i - Math.round((120 / speed[i] + 0.04) * hz));
             shown += (rows.get(burnt)[2] - shown) * (1 - Math.exp(-1 / (hz * LAG_S)));
             lambda[i] = Math.min(1.36, shown + noise * ((i * 7919) % 13 - 6) / 6.0);
+        }
+        for (int i = 1; i < n; i++) {
+            lambda[i] = time[i] > frozenFromS && time[i] <= frozenToS ? lambda[i - 1] : lambda[i];
         }
         List<Channel> channels = new ArrayList<>();
         channels.add(channel(Role.ENGINE_SPEED, speed));

@@ -59,8 +59,9 @@ final class SimulatedCases {
             judged.add(new CaseFile.JudgedRide(screened, fuel));
             sources.add(new Estimator.Source(screened, fuel));
         }
-        double deadTimeMs =
-                fuel.quantity() == Quantity.INJECTOR_PULSE ? tables.machine().unit().deadTimeMs() : 0;
+        double deadTimeMs = fuel.quantity() == Quantity.INJECTOR_PULSE
+                ? tables.machine().unit().deadTimeMs()
+                : 0;
         Optional<Estimate> estimate = withEstimate
                 ? Optional.of(new Estimator(fuel, target, sources, machine, deadTimeMs).run(() -> {}))
                 : Optional.empty();
