@@ -44,6 +44,8 @@ final class Dossier {
     private final List<RideRows> rows = new ArrayList<>();
     private final double barometerKpa;
     final FlowModel flow;
+    /** Injector dead time contained in a pulse table, ms. */
+    final double deadTimeMs;
 
     Dossier(CaseFile file) {
         this.file = file;
@@ -62,7 +64,7 @@ final class Dossier {
             highCells[c] = test.at(fuel.speedAt(c), throttle, kpa);
             wellInside[c] = LoadThreshold.isWellInside(test, fuel.speedAt(c), throttle, kpa);
         }
-        double deadTimeMs = file.proposal().map(p -> p.settings().deadTimeMs()).orElse(0.0);
+        deadTimeMs = file.proposal().map(p -> p.settings().deadTimeMs()).orElse(0.0);
         flow = FlowModel.of(file.machine(), fuel, deadTimeMs);
         for (int r = 0; r < rides(); r++) {
             thresholds.add(new LoadThreshold(file.highLoad(), median(ride(r), Role.BAROMETER)));

@@ -48,6 +48,23 @@ class SimulatedRidesTest {
         assertEquals(List.of(), stops);
     }
 
+    @Test
+    void noStopWithEstimateAndProposalEither() {
+        List<String> stops = new ArrayList<>();
+        for (int m : new int[] {0, 2, 6, 10}) {
+            MachineTables tables = new MachineTables(SimulatedMachines.all().get(m));
+            Grid right = tables.truth();
+            SimulatedRide ride = Simulation.ride(tables, right, RideProfile.road(9), 23);
+            for (Caution caution : Judge.judge(SimulatedCases.of(tables, right, List.of(ride), true))) {
+                System.out.println("full " + tables.machine().name() + " | " + caution.rule() + " | " + caution.sentence());
+                if (caution.isStop()) {
+                    stops.add(tables.machine().name() + ": " + caution.sentence());
+                }
+            }
+        }
+        assertEquals(List.of(), stops);
+    }
+
     private static CaseFile twin(Grid table, RideProfile profile) {
         return SimulatedCases.of(TWIN, table, List.of(Simulation.ride(TWIN, table, profile, 5)), false);
     }
