@@ -26,8 +26,6 @@ final class Dossier {
      */
     private static final SensorModel USUAL_SENSOR = new SensorModel(0.02, 1.0, 0.4, 0.1);
 
-    /** Throttle above the ride's smallest up to which it is called closed, %. */
-    private static final double CLOSED_PERCENT = 2;
     /** From this share of the top speed on flow may be more than the fuel supply can follow. */
     private static final double HIGH_FLOW_SHARE = 0.4;
 
@@ -46,6 +44,8 @@ final class Dossier {
     private final List<RideRows> rows = new ArrayList<>();
     private final double barometerKpa;
     final FlowModel flow;
+    /** Injector dead time contained in a pulse table, ms. */
+    final double deadTimeMs;
 
     Dossier(CaseFile file) {
         this.file = file;
@@ -64,7 +64,7 @@ final class Dossier {
             highCells[c] = test.at(fuel.speedAt(c), throttle, kpa);
             wellInside[c] = LoadThreshold.isWellInside(test, fuel.speedAt(c), throttle, kpa);
         }
-        double deadTimeMs = file.proposal().map(p -> p.settings().deadTimeMs()).orElse(0.0);
+        deadTimeMs = file.proposal().map(p -> p.settings().deadTimeMs()).orElse(0.0);
         flow = FlowModel.of(file.machine(), fuel, deadTimeMs);
         for (int r = 0; r < rides(); r++) {
             thresholds.add(new LoadThreshold(file.highLoad(), median(ride(r), Role.BAROMETER)));
@@ -87,7 +87,7 @@ final class Dossier {
                     fuel,
                     limits,
                     sensor.lagS(),
-                    closedPercent(ride),
+                    RideRows.closedPercent(rows.get(r).throttlePercent),
                     HIGH_FLOW_SHARE * topRpm(),
                     FuelCutTimes.of(ride));
             traces.add(new Trace(r, s, burnt, LeanScan.of(burnt, setting)));
@@ -192,15 +192,5 @@ final class Dossier {
             }
         }
         return Double.NaN;
-    }
-
-    private static double closedPercent(Ride ride) {
-        return ride.column(Role.THROTTLE)
-                .map(c -> Arrays.stream(c.toArray())
-                                .filter(Double::isFinite)
-                                .min()
-                                .orElse(0)
-                        + CLOSED_PERCENT)
-                .orElse(Double.NaN);
     }
 }

@@ -15,13 +15,13 @@ import java.util.TreeSet;
 final class LeakAndMisfire implements Rule {
 
     private static final double BURST_LAMBDA = 0.10;
-    private static final double BACK_LAMBDA = 0.04;
+    private static final double BACK_SHARE = 0.6;
     private static final double BURST_S = 0.8;
-    private static final double STEADY_PERCENT = 6;
-    private static final double STEADY_S = 0.8;
-    private static final double AFTER_OVERRUN_S = 2.0;
-    private static final int BURSTS = 5;
-    private static final double BURSTS_A_MINUTE = 0.5;
+    private static final double STEADY_PERCENT = 8;
+    private static final double STEADY_S = 0.5;
+    private static final double AFTER_OVERRUN_S = 1.5;
+    private static final int BURSTS = 4;
+    private static final double BURSTS_A_MINUTE = 0.4;
 
     private static final double LOW_FLOW_SHARE = 0.15;
     private static final double HIGH_FLOW_SHARE = 0.5;
@@ -107,8 +107,10 @@ final class LeakAndMisfire implements Rule {
     }
 
     private static int endOfBurst(RideRows rows, double[] lambda, int before, int start) {
+        double peak = lambda[start];
         for (int k = start + 1; k < rows.size && rows.timeS[k] - rows.timeS[start] <= BURST_S; k++) {
-            if (lambda[k] - lambda[before] < BACK_LAMBDA) {
+            peak = lambda[k] > peak ? lambda[k] : peak;
+            if (lambda[k] < peak - BACK_SHARE * (peak - lambda[before])) {
                 return k;
             }
         }

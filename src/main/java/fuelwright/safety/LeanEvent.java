@@ -18,6 +18,7 @@ package fuelwright.safety;
  * @param row the ride's row of the leanest reading
  * @param cell the fuel table's cell that weighs most there
  * @param kind what it looks like
+ * @param growing whether it went on getting leaner to its end
  */
 record LeanEvent(
         int ride,
@@ -34,7 +35,8 @@ record LeanEvent(
         double pressureKpa,
         int row,
         int cell,
-        Kind kind) {
+        Kind kind,
+        boolean growing) {
 
     enum Kind {
         /** The cell is lean: it repeats, or nothing speaks against it. */
@@ -68,6 +70,7 @@ record LeanEvent(
                 pressureKpa,
                 row,
                 cell,
-                other);
+                other,
+                growing);
     }
 }

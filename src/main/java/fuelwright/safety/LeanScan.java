@@ -27,6 +27,10 @@ final class LeanScan {
     /** At the edge of high load a stretch has to last so many times longer: where the edge lies isn't sure. */
     private static final double AT_EDGE = 2;
 
+    /** A long stretch whose worst moment comes at its end keeps getting leaner. */
+    private static final double GROWING_S = 2.0;
+
+    private static final double GROWING_SHARE = 0.7;
     /** A sensor may show its lean end for so long after switching on, s. */
     static final double WARMING_S = 60;
 
@@ -205,7 +209,8 @@ final class LeanScan {
             sameMoved = true;
         }
         boolean closed = throttle <= setting.closedPercent && rpm > OVERRUN_RPM;
-        if (closed && lambda >= FREE_AIR_LAMBDA || setting.cuts.at(t)) {
+        boolean freeAir = closed && lambda >= FREE_AIR_LAMBDA;
+        if (freeAir && !setting.highLoad.at(rpm, throttle, trace.pressureKpa(i)) || setting.cuts.at(t)) {
             lastCut = t;
         }
     }
@@ -236,10 +241,8 @@ final class LeanScan {
         if (lambda > floor) {
             target = setting.target.value(
                     rpm, setting.targetByThrottle ? trace.throttlePercent(i) : trace.pressureKpa(i));
-            double most = setting.highLoad.isWellInside(rpm, trace.throttlePercent(i), trace.pressureKpa(i))
-                    ? ceiling
-                    : edgeCeiling;
-            limit = target + spare < most ? target + spare : most;
+            boolean inside = setting.highLoad.isWellInside(rpm, trace.throttlePercent(i), trace.pressureKpa(i));
+            limit = inside ? leanest(target, ceiling) : Math.max(leanest(target, edgeCeiling), ceiling);
             isLean = lambda > limit;
         }
         int cell = cell(rpm, trace.load(i));
@@ -259,6 +262,11 @@ final class LeanScan {
                 }
             }
         }
+    }
+
+    /** As {@link Limits#leanest}, without looking limits up at every reading. */
+    private double leanest(double target, double most) {
+        return target + spare < most ? target + spare : most;
     }
 
     private int cell(double rpm, double load) {
@@ -348,7 +356,8 @@ final class LeanScan {
                 trace.pressureKpa(worst),
                 trace.row(worst),
                 cell(rpm, load),
-                kind(recovered)));
+                kind(recovered),
+                length >= GROWING_S && trace.burntS(worst) - start > GROWING_SHARE * length));
     }
 
     /** What it looks like before the whole trace is known. */

@@ -22,9 +22,11 @@ final class LeanUnderLoad implements Rule {
     @Override
     public List<Caution> judge(Dossier d) {
         List<LeanEvent> events = new ArrayList<>();
+        List<LeanEvent> cured = new ArrayList<>();
         for (Dossier.Trace trace : d.traces()) {
             for (LeanEvent event : trace.scan().events()) {
-                events.add(recheck(d, event));
+                LeanEvent checked = recheck(d, event);
+                (isCured(d, checked) ? cured : events).add(checked);
             }
         }
         events.sort(Comparator.comparingDouble(LeanEvent::excess)
@@ -37,6 +39,8 @@ final class LeanUnderLoad implements Rule {
         supply(d, of(events, LeanEvent.Kind.SUPPLY), out);
         once(d, of(events, LeanEvent.Kind.ONCE), out);
         tipIn(d, of(events, LeanEvent.Kind.TIP_IN), out);
+        cured(d, cured, out);
+        lightLoad(d, out);
         notChecked(d, out);
         return out;
     }
@@ -45,6 +49,63 @@ final class LeanUnderLoad implements Rule {
     private static LeanEvent recheck(Dossier d, LeanEvent event) {
         boolean lean = event.kind() == LeanEvent.Kind.TIP_IN && isLeanByEvidence(d, event.cell());
         return lean ? event.with(LeanEvent.Kind.TABLE) : event;
+    }
+
+    /** Seen with an earlier table, and the fuel that the present one adds there would have been enough. */
+    private static boolean isCured(Dossier d, LeanEvent event) {
+        Table then = d.file.rides().get(event.ride()).madeWith();
+        boolean comparable = then.quantity() == d.fuel.quantity()
+                && then.load().kind() == d.fuel.load().kind()
+                && event.kind() != LeanEvent.Kind.SUPPLY;
+        if (then.equals(d.fuel) || !comparable || isLeanByEvidence(d, event.cell())) {
+            return false;
+        }
+        double factor = d.fuel.quantity()
+                .factor(
+                        then.value(event.speedRpm(), event.load()),
+                        d.fuel.value(event.speedRpm(), event.load()),
+                        d.deadTimeMs);
+        return factor > 1 && event.leanest() / factor <= event.limit();
+    }
+
+    private static void cured(Dossier d, List<LeanEvent> events, List<Caution> out) {
+        if (!events.isEmpty()) {
+            events.sort(Comparator.comparingDouble(LeanEvent::excess).reversed());
+            out.add(new Caution(
+                    "lean-with-earlier-table",
+                    Caution.Level.CHECK,
+                    "Was lean with an earlier table",
+                    times(events) + " with an earlier table; by the figures the present one adds enough there. Worst then: "
+                            + place(d, events.get(0)),
+                    "Ride those cells with the present table to see that it is cured",
+                    cellsOf(events),
+                    moments(d, events)));
+        }
+    }
+
+    private static void lightLoad(Dossier d, List<Caution> out) {
+        TreeSet<Integer> cells = new TreeSet<>();
+        double leanest = 0;
+        for (int c = 0; c < d.fuel.cells(); c++) {
+            if (!d.isHigh(c) && d.standing(c) == Standing.MEASURED) {
+                double lambda = d.targetAt(c) * Math.exp(d.estimate().get().logFactor(c));
+                if (lambda > d.targetAt(c) + d.limits.of(Limit.LIGHT_LOAD_EXCESS)) {
+                    cells.add(c);
+                    leanest = Math.max(leanest, lambda);
+                }
+            }
+        }
+        if (!cells.isEmpty()) {
+            out.add(new Caution(
+                    "lean-light-load",
+                    Caution.Level.CHECK,
+                    "Far leaner than asked at light load",
+                    Say.cells(cells.size()) + ", " + Say.speeds(d.fuel, cells) + ", up to lambda " + Say.lambda(leanest)
+                            + ": the engine may stumble or run hot",
+                    "Add the fuel before riding on, and look for an air leak",
+                    cells,
+                    List.of()));
+        }
     }
 
     private static boolean isLeanByEvidence(Dossier d, int cell) {
@@ -75,7 +136,7 @@ final class LeanUnderLoad implements Rule {
                     ? "The readings say that " + Say.cells(byEvidence.size()) + " at high load, "
                             + Say.speeds(d.fuel, byEvidence)
                             + ", run leaner than the limit, though no crossing was long"
-                    : times(grave) + ". Worst: " + place(d, grave.get(0));
+                    : times(grave) + ". Worst: " + place(d, grave.get(0)) + supplyHint(grave);
             out.add(new Caution(
                     "lean-under-load",
                     Caution.Level.STOP,
@@ -85,6 +146,13 @@ final class LeanUnderLoad implements Rule {
                     cells,
                     moments(d, grave)));
         }
+    }
+
+    /** Where mixture kept getting leaner to the end, the table may not be the only suspect. */
+    private static String supplyHint(List<LeanEvent> events) {
+        return events.stream().anyMatch(LeanEvent::growing)
+                ? "; mixture kept getting leaner while load lasted, so the fuel supply (pump, filter, pressure) is a suspect as well"
+                : "";
     }
 
     private static void supply(Dossier d, List<LeanEvent> events, List<Caution> out) {

@@ -66,15 +66,19 @@ public final class Limits {
     }
 
     /**
-     * The leanest allowed at high load for a target, lambda: the target plus the excess, never above the ceiling.
+     * The leanest allowed at high load for a target, lambda: the target plus the excess, never above the ceiling. At the edge of high load,
+     * where a target table may still be on its way from light load to full load, the ceiling is a little lean of stoichiometric, and
+     * nothing richer than the usual ceiling is called lean.
      *
-     * @param wellInside whether load is high by more than a little; at the edge of high load, where a target table may still be on its way
-     *     from light load to full load, the ceiling is a little lean of stoichiometric
+     * @param wellInside whether load is high by more than a little
      */
     public double leanest(double targetLambda, boolean wellInside) {
-        double ceiling = wellInside ? of(Limit.LEAN_CEILING) : edgeCeiling();
+        double ceiling = of(Limit.LEAN_CEILING);
         double byTarget = targetLambda + of(Limit.LEAN_EXCESS);
-        return byTarget < ceiling ? byTarget : ceiling;
+        if (wellInside) {
+            return byTarget < ceiling ? byTarget : ceiling;
+        }
+        return byTarget < ceiling + EDGE ? Math.max(byTarget, ceiling) : ceiling + EDGE;
     }
 
     /** The ceiling at the edge of high load, lambda. */

@@ -13,6 +13,7 @@ import java.util.Arrays;
 final class RideRows {
 
     private static final double CLOSED_PERCENT = 2;
+    private static final double MOST_CLOSED_PERCENT = 15;
     private static final double OVERRUN_KPA = 40;
     private static final double OVERRUN_RPM = 1200;
     private static final double RUNNING_RPM = 500;
@@ -37,8 +38,17 @@ final class RideRows {
         throttlePercent = values(Role.THROTTLE);
         pressureKpa = values(Role.MANIFOLD_PRESSURE);
         load = loadKind == Axis.Kind.THROTTLE ? throttlePercent : pressureKpa;
-        closedPercent =
-                Arrays.stream(throttlePercent).filter(Double::isFinite).min().orElse(0) + CLOSED_PERCENT;
+        closedPercent = closedPercent(throttlePercent);
+    }
+
+    /**
+     * Throttle up to which it is called closed, %: a little above the ride's least. In a ride whose least is far from nothing, such as a
+     * lone pull, the throttle was never closed: nothing is then.
+     */
+    static double closedPercent(double[] throttlePercent) {
+        double least =
+                Arrays.stream(throttlePercent).filter(Double::isFinite).min().orElse(Double.NaN);
+        return least <= MOST_CLOSED_PERCENT ? least + CLOSED_PERCENT : Double.NEGATIVE_INFINITY;
     }
 
     /** A role's values; NaN throughout where there is no such channel. */

@@ -2,7 +2,6 @@ package fuelwright.safety;
 
 import fuelwright.mixture.Fuel;
 import fuelwright.mixture.MixtureScale;
-import fuelwright.table.Quantity;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -28,29 +27,33 @@ final class TargetTable implements Rule {
         double[] sorted = d.target.toArray();
         Arrays.sort(sorted);
         double median = sorted[sorted.length / 2];
-        if (median >= LEAST_PLAUSIBLE && median <= MOST_PLAUSIBLE) {
+        if (isPlausible(median)) {
             return false;
         }
         Fuel fuel = d.file.machine().fuel();
-        boolean afr = d.file.targetTable().quantity() == Quantity.AFR;
-        double figure = afr ? median * fuel.stoichiometricRatio() : median;
-        double onPetrolScale = figure / MixtureScale.USUAL_DISPLAY_RATIO;
-        boolean fits = afr && onPetrolScale >= LEAST_PLAUSIBLE && onPetrolScale <= MOST_PLAUSIBLE;
+        double shift = fuel.stoichiometricRatio() / MixtureScale.USUAL_DISPLAY_RATIO;
+        boolean onPetrolScale = isPlausible(median * shift) && shift < 1;
+        boolean onFuelsScale = isPlausible(median / shift) && shift < 1;
         out.add(new Caution(
                 "target-scale",
                 Caution.Level.STOP,
                 "Target and fuel don't match",
                 String.format(
                         Locale.ROOT,
-                        "The target's middle figure, %.2f, is lambda %.2f on %s%s",
-                        figure,
+                        "The target's middle figure is lambda %.2f on %s%s",
                         median,
                         fuel.words(),
-                        fits ? "; it looks like an AFR on the scale of 14.7" : ", which no engine runs at"),
+                        onPetrolScale
+                                ? "; it looks like an AFR on the scale of 14.7"
+                                : onFuelsScale ? "; it looks like an AFR on the fuel's own scale" : ", which no engine runs at"),
                 "Name the fuel in the tank and the scale of the target table, or give the target as lambda",
                 new TreeSet<>(),
                 List.of()));
         return true;
+    }
+
+    private static boolean isPlausible(double lambda) {
+        return lambda >= LEAST_PLAUSIBLE && lambda <= MOST_PLAUSIBLE;
     }
 
     private static void lean(Dossier d, List<Caution> out) {

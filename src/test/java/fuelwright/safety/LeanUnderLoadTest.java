@@ -75,6 +75,12 @@ class LeanUnderLoadTest {
     }
 
     @Test
+    void aLonePullWithoutAClosedThrottleHidesNothing() {
+        PlantedRide pull = new PlantedRide(20).phase(5, 4000, 7000, 100, 1.3, 1.3, Map.of());
+        assertTrue(judge("lean-under-load", pull).orElseThrow().isStop());
+    }
+
+    @Test
     void aLimiterThatCutsTheFuelIsNotLean() {
         assertNoLean(ride().phase(4, 7900, 7900, 100, 0.87, 0.87, Map.of())
                 .phase(2, 8000, 8000, 100, 1.5, 1.5, Map.of(Role.FUEL_CUT, 1.0))
@@ -212,5 +218,75 @@ class LeanUnderLoadTest {
     void aSecondLeanCylinderIsFoundByItsOwnSensor() {
         Caution caution = judge("lean-under-load", ride().secondSensor(1.1)).orElseThrow();
         assertTrue(caution.isStop());
+    }
+
+    @Test
+    void anEarlierTablesLeanIsACheckOnceThePresentTableAddsEnough() {
+        PlantedRide ride = ride().phase(2, 5000, 20, 1.0).phase(1.5, 5000, 100, 0.99);
+        PlantedCase planted = new PlantedCase();
+        planted.ride(ride.named("ride"));
+        CaseFile.JudgedRide old = planted.rides.get(0);
+        planted.fuelTable = PlantedCase.table(fuelwright.table.Quantity.VOLUMETRIC_EFFICIENCY, PlantedCase.THROTTLE, c -> 90);
+        planted.evidence(0, 0.005, 50);
+        assertEquals(80, old.madeWith().at(0));
+        assertEquals(
+                Caution.Level.CHECK,
+                planted.judge("lean-with-earlier-table").orElseThrow().level());
+        assertTrue(planted.judge("lean-under-load").isEmpty());
+        planted.fuelTable = PlantedCase.table(fuelwright.table.Quantity.VOLUMETRIC_EFFICIENCY, PlantedCase.THROTTLE, c -> 83);
+        planted.evidence(0, 0.005, 50);
+        assertTrue(planted.judge("lean-under-load").orElseThrow().isStop());
+    }
+
+    @Test
+    void farLeanerThanAskedAtLightLoadIsACheck() {
+        PlantedCase planted = new PlantedCase().ride(ride().named("ride"));
+        planted.logFactors[PlantedCase.cell(1, 4)] = 0.16;
+        assertEquals(
+                Caution.Level.CHECK,
+                planted.judge("lean-light-load").orElseThrow().level());
+        planted.logFactors[PlantedCase.cell(1, 4)] = 0.13;
+        assertTrue(planted.judge("lean-light-load").isEmpty());
+        planted.withEstimate = false;
+        assertTrue(planted.judge("lean-light-load").isEmpty());
+    }
+
+    @Test
+    void missingReadingsDoNotHideWhatTheOthersSay() {
+        PlantedRide ride = ride().phase(2, 5000, 20, 1.0).phase(1.5, 5000, 100, 0.99).everyOtherMissing();
+        assertTrue(judge("lean-under-load", ride).orElseThrow().isStop());
+    }
+
+    @Test
+    void aGapInTheLogDoesNotJoinTwoMomentsToOne() {
+        PlantedRide ride = ride().phase(6, 5000, 100, 0.87)
+                .phase(0.3, 5000, 100, 1.05)
+                .gap(20)
+                .phase(0.3, 5000, 100, 1.05)
+                .phase(6, 5000, 100, 0.87);
+        assertTrue(judge("lean-under-load", ride).isEmpty());
+        assertTrue(judge("lean-moment", ride).isEmpty());
+    }
+
+    @Test
+    void aRestartOfTheLogDoesNotJoinTwoMomentsToOne() {
+        PlantedRide ride = ride().phase(6, 5000, 100, 0.87)
+                .phase(0.3, 5000, 100, 1.05)
+                .restart()
+                .phase(0.3, 5000, 100, 1.05)
+                .phase(6, 5000, 100, 0.87);
+        assertTrue(judge("lean-under-load", ride).isEmpty());
+    }
+
+    @Test
+    void aSensorThatWarmsUpAtItsLeanEndIsNotALeanEngine() {
+        PlantedRide ride = new PlantedRide(20).noise(0).phase(8, 5000, 100, 1.6).noise(0.005);
+        assertTrue(judge("lean-under-load", ride.phase(60, 3000, 20, 1.0)).isEmpty());
+    }
+
+    @Test
+    void aRideWithoutRowsOrWithoutLoadIsSaidNotToHaveBeenChecked() {
+        assertTrue(judge("lean-not-checked", new PlantedRide(20)).isPresent());
+        assertTrue(judge("lean-not-checked", ride().withoutThrottle()).isPresent());
     }
 }

@@ -72,6 +72,10 @@ final class PlantedCase {
         return table(Quantity.LAMBDA, load, c -> steps[c / SPEED.size()]);
     }
 
+    double targetFigure(int cell) {
+        return targetOn(THROTTLE).at(cell);
+    }
+
     static int cell(int loadIndex, int speedIndex) {
         return loadIndex * SPEED.size() + speedIndex;
     }

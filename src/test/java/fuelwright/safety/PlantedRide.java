@@ -34,7 +34,12 @@ final class PlantedRide {
     private boolean withMixture = true;
     private boolean withThrottle = true;
     private boolean withPressure;
+    private final Map<Integer, Double> gaps = new LinkedHashMap<>();
+    private final List<Integer> restarts = new ArrayList<>();
+    private boolean everyOtherMissing;
     private Double secondSensor;
+    private double frozenFromS = Double.NaN;
+    private double frozenToS = Double.NaN;
 
     PlantedRide(double hz) {
         this.hz = hz;
@@ -87,6 +92,31 @@ final class PlantedRide {
         return this;
     }
 
+    /** Every other reading of the mixture is missing. */
+    PlantedRide everyOtherMissing() {
+        everyOtherMissing = true;
+        return this;
+    }
+
+    /** The logger stops for so long here. */
+    PlantedRide gap(double seconds) {
+        gaps.put(phases.size(), seconds);
+        return this;
+    }
+
+    /** The log starts anew here, with its clock at 0. */
+    PlantedRide restart() {
+        restarts.add(phases.size());
+        return this;
+    }
+
+    /** The reading stands still from one second to another. */
+    PlantedRide frozen(double fromS, double toS) {
+        frozenFromS = fromS;
+        frozenToS = toS;
+        return this;
+    }
+
     /** A second sensor whose cylinder burns so many times the lambda of the first. */
     PlantedRide secondSensor(double factor) {
         secondSensor = factor;
@@ -102,7 +132,16 @@ final class PlantedRide {
     Ride named(String name) {
         List<double[]> rows = new ArrayList<>();
         List<Map<Role, Double>> others = new ArrayList<>();
-        for (Phase p : phases) {
+        List<Double> clock = new ArrayList<>();
+        List<Integer> segments = new ArrayList<>(List.of(0));
+        double now = 0;
+        for (int k = 0; k < phases.size(); k++) {
+            Phase p = phases.get(k);
+            now += gaps.getOrDefault(k, 0.0);
+            if (restarts.contains(k)) {
+                now = 0;
+                segments.add(rows.size());
+            }
             int n = (int) Math.round(p.seconds * hz);
             for (int i = 0; i < n; i++) {
                 double f = (double) i / n;
@@ -110,6 +149,8 @@ final class PlantedRide {
                     p.rpmFrom + f * (p.rpmTo - p.rpmFrom), p.throttle, p.lambdaFrom + f * (p.lambdaTo - p.lambdaFrom)
                 });
                 others.add(p.other);
+                clock.add(now);
+                now += 1 / hz;
             }
         }
         int n = rows.size();
@@ -120,13 +161,19 @@ final class PlantedRide {
         double[] lambda = new double[n];
         double shown = n == 0 ? 1 : rows.get(0)[2];
         for (int i = 0; i < n; i++) {
-            time[i] = i / hz;
+            time[i] = clock.get(i);
             speed[i] = rows.get(i)[0];
             throttle[i] = rows.get(i)[1];
             pressure[i] = Math.min(100, 30 + throttle[i] * 70 / 60);
             int burnt = (int) Math.max(0, i - Math.round((120 / speed[i] + 0.04) * hz));
             shown += (rows.get(burnt)[2] - shown) * (1 - Math.exp(-1 / (hz * LAG_S)));
             lambda[i] = Math.min(1.36, shown + noise * ((i * 7919) % 13 - 6) / 6.0);
+        }
+        for (int i = 1; i < n; i++) {
+            lambda[i] = time[i] > frozenFromS && time[i] <= frozenToS ? lambda[i - 1] : lambda[i];
+        }
+        for (int i = 1; everyOtherMissing && i < n; i += 2) {
+            lambda[i] = Double.NaN;
         }
         List<Channel> channels = new ArrayList<>();
         channels.add(channel(Role.ENGINE_SPEED, speed));
@@ -157,7 +204,7 @@ final class PlantedRide {
                 channels.add(channel(role, values));
             }
         }
-        return new Ride(name, Column.of(time), channels, List.of(0), List.of());
+        return new Ride(name, Column.of(time), channels, segments, List.of());
     }
 
     private static Channel channel(Role role, double[] values) {

@@ -5,6 +5,9 @@ import fuelwright.airflow.Machine;
 import fuelwright.airflow.ThrottleBody;
 import fuelwright.estimate.Estimate;
 import fuelwright.estimate.Estimator;
+import fuelwright.estimate.Proposal;
+import fuelwright.estimate.ProposalMaker;
+import fuelwright.estimate.ProposalSettings;
 import fuelwright.mixture.Fuel;
 import fuelwright.ride.Channel;
 import fuelwright.ride.Column;
@@ -62,18 +65,17 @@ final class SimulatedCases {
         double deadTimeMs = fuel.quantity() == Quantity.INJECTOR_PULSE
                 ? tables.machine().unit().deadTimeMs()
                 : 0;
-        Optional<Estimate> estimate = withEstimate
-                ? Optional.of(new Estimator(fuel, target, sources, machine, deadTimeMs).run(() -> {}))
-                : Optional.empty();
+        HighLoad highLoad = HighLoad.of(machine);
+        Optional<Estimate> estimate = Optional.empty();
+        Optional<Proposal> proposal = Optional.empty();
+        if (withEstimate) {
+            Estimator estimator = new Estimator(fuel, target, sources, machine, deadTimeMs);
+            estimate = Optional.of(estimator.run(() -> {}));
+            ProposalSettings settings = ProposalSettings.defaults().withDeadTimeMs(deadTimeMs);
+            proposal = Optional.of(ProposalMaker.make(estimate.get(), estimator.means(), highLoad, settings));
+        }
         return new CaseFile(
-                machine,
-                HighLoad.of(machine),
-                fuel,
-                target,
-                judged,
-                estimate,
-                Optional.empty(),
-                Limits.usual(Fuel.PETROL));
+                machine, highLoad, fuel, target, judged, estimate, proposal, Limits.usual(Fuel.PETROL));
     }
 
     private static Table table(ControlUnit unit, Grid grid) {

@@ -35,14 +35,30 @@ class SimulatedRidesTest {
             if (machine.cylinderShare().isEmpty()) {
                 MachineTables tables = new MachineTables(machine);
                 Grid right = tables.truth();
-                RideProfile profile = stops.size() % 2 == 0 ? ROAD : PULLS;
                 CaseFile file =
-                        SimulatedCases.of(tables, right, List.of(Simulation.ride(tables, right, profile, 11)), false);
+                        SimulatedCases.of(tables, right, List.of(Simulation.ride(tables, right, ROAD, 11)), false);
                 for (Caution caution : Judge.judge(file)) {
                     System.out.println(machine.name() + " | " + caution.rule() + " | " + caution.sentence());
                     if (caution.isStop()) {
                         stops.add(machine.name() + ": " + caution.sentence());
                     }
+                }
+            }
+        }
+        assertEquals(List.of(), stops);
+    }
+
+    @Test
+    void noStopWithEstimateAndProposalEither() {
+        List<String> stops = new ArrayList<>();
+        for (int m : new int[] {0, 2, 6, 10}) {
+            MachineTables tables = new MachineTables(SimulatedMachines.all().get(m));
+            Grid right = tables.truth();
+            SimulatedRide ride = Simulation.ride(tables, right, RideProfile.road(9), 23);
+            for (Caution caution : Judge.judge(SimulatedCases.of(tables, right, List.of(ride), true))) {
+                System.out.println("full " + tables.machine().name() + " | " + caution.rule() + " | " + caution.sentence());
+                if (caution.isStop()) {
+                    stops.add(tables.machine().name() + ": " + caution.sentence());
                 }
             }
         }
@@ -68,7 +84,10 @@ class SimulatedRidesTest {
     @Test
     void starvationAtHighFlow() {
         RideFlaws flaws = RideFlaws.NONE.withStarvation(new RideFlaws.Starvation(30, 0.06));
-        assertFound("fuel-supply-fading", Caution.Level.STOP, twin(RIGHT, PULLS.with(flaws)));
+        for (RideProfile profile : List.of(RideProfile.road(12), PULLS)) {
+            Caution worst = Judge.judge(twin(RIGHT, profile.with(flaws))).get(0);
+            assertTrue(worst.isStop() && worst.what().contains("fuel supply"), worst.sentence());
+        }
     }
 
     @Test
@@ -102,7 +121,8 @@ class SimulatedRidesTest {
 
     @Test
     void misfire() {
-        assertFound("misfire", Caution.Level.CHECK, twin(RIGHT, ROAD.with(RideFlaws.NONE.withMisfires(4))));
+        assertFound(
+                "misfire", Caution.Level.CHECK, twin(RIGHT, RideProfile.road(12).with(RideFlaws.NONE.withMisfires(6))));
     }
 
     @Test

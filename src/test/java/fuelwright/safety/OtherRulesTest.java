@@ -1,0 +1,330 @@
+package fuelwright.safety;
+
+import static fuelwright.safety.PlantedCase.cell;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import fuelwright.estimate.SensorFit;
+import fuelwright.estimate.SensorModel;
+import fuelwright.estimate.Standing;
+import fuelwright.mixture.Fuel;
+import fuelwright.ride.Role;
+import fuelwright.table.Quantity;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+/** Each rule: a case that fires, one just below, one with the data missing. */
+class OtherRulesTest {
+
+    private static final Caution.Level STOP = Caution.Level.STOP;
+    private static final Caution.Level CHECK = Caution.Level.CHECK;
+    private static final Caution.Level NOTE = Caution.Level.NOTE;
+
+    private static PlantedRide ride() {
+        return new PlantedRide(20).clean(3);
+    }
+
+    private static PlantedCase with(PlantedRide ride) {
+        return new PlantedCase().ride(ride.named("ride"));
+    }
+
+    private static void assertLevel(Caution.Level level, String rule, PlantedCase planted) {
+        List<Caution> all = planted.judge();
+        Optional<Caution> found =
+                all.stream().filter(c -> c.rule().equals(rule)).findFirst();
+        assertTrue(found.isPresent(), rule + " missing in " + all);
+        assertEquals(level, found.get().level(), found.get().sentence());
+        assertFalse(found.get().todo().isBlank());
+    }
+
+    private static void assertQuiet(String rule, PlantedCase planted) {
+        assertEquals(Optional.empty(), planted.judge(rule));
+    }
+
+    /** Published worked figures: 15 ms is 37.5 % at 3000 rpm and 75 % at 6000 rpm for one pulse a cycle of a four-stroke. */
+    @Test
+    void dutyIsTheShareOfTwoTurns() {
+        assertEquals(37.5, Injectors.dutyPercent(3000, 15, 1), 1e-12);
+        assertEquals(75, Injectors.dutyPercent(6000, 15, 1), 1e-12);
+        assertEquals(75, Injectors.dutyPercent(3000, 15, 2), 1e-12);
+    }
+
+    private static PlantedRide pulse(double ms) {
+        return ride().phase(3, 7500, 7500, 100, 0.87, 0.87, Map.of(Role.INJECTOR_PULSE, ms / 1000))
+                .steady(Role.INJECTOR_PULSE, 0.004);
+    }
+
+    @Test
+    void injectorDutyNow() {
+        // 7500 rpm: 100 % is 16 ms
+        assertLevel(STOP, "injector-duty", with(pulse(15.3)));
+        assertLevel(CHECK, "injector-duty", with(pulse(15.1)));
+        assertLevel(CHECK, "injector-duty", with(pulse(13.7)));
+        assertQuiet("injector-duty", with(pulse(13.5)));
+        assertLevel(NOTE, "injector-duty-not-checked", with(ride()));
+        assertQuiet("injector-duty-not-checked", with(pulse(13.5)));
+    }
+
+    @Test
+    void injectorDutyWithTheProposal() {
+        PlantedCase planted = with(pulse(13));
+        for (int i = 6; i < 8; i++) {
+            planted.plant(cell(6, i), 1.2, 1.2, Standing.MEASURED);
+        }
+        assertLevel(STOP, "injector-duty-proposed", planted);
+        planted.limits = planted.limits.with(Limit.DUTY_STOP, 98);
+        assertLevel(CHECK, "injector-duty-proposed", planted);
+        assertQuiet("injector-duty-proposed", with(pulse(13)));
+    }
+
+    @Test
+    void aPulseTableThatAsksTooMuch() {
+        PlantedCase planted = new PlantedCase();
+        planted.fuelTable =
+                PlantedCase.table(Quantity.INJECTOR_PULSE, PlantedCase.THROTTLE, c -> c == cell(6, 7) ? 14.4 : 5);
+        planted.evidence(0, 0.005, 50);
+        assertLevel(STOP, "injector-duty-table", planted);
+        planted.fuelTable = PlantedCase.table(Quantity.INJECTOR_PULSE, PlantedCase.THROTTLE, c -> 12.6);
+        planted.evidence(0, 0.005, 50);
+        assertQuiet("injector-duty-table", planted);
+    }
+
+    @Test
+    void aTargetLeanerThanSafe() {
+        PlantedCase planted = with(ride());
+        planted.target = PlantedCase.table(
+                Quantity.LAMBDA, PlantedCase.THROTTLE, c -> c == cell(6, 4) ? 0.96 : planted.targetFigure(c));
+        assertLevel(STOP, "target-lean", planted);
+        planted.target = PlantedCase.table(
+                Quantity.LAMBDA, PlantedCase.THROTTLE, c -> c == cell(6, 4) ? 0.95 : planted.targetFigure(c));
+        assertQuiet("target-lean", planted);
+        // 60 % throttle is the edge of high load here
+        planted.target = PlantedCase.table(
+                Quantity.LAMBDA, PlantedCase.THROTTLE, c -> c == cell(4, 4) ? 0.97 : planted.targetFigure(c));
+        assertLevel(CHECK, "target-lean", planted);
+        planted.target = PlantedCase.table(
+                Quantity.LAMBDA, PlantedCase.THROTTLE, c -> c == cell(4, 4) ? 1.05 : planted.targetFigure(c));
+        assertLevel(STOP, "target-lean", planted);
+    }
+
+    @Test
+    void aTargetOnAnotherFuelsScale() {
+        PlantedCase planted = with(ride());
+        planted.fuel = Fuel.E85;
+        planted.target = PlantedCase.table(Quantity.AFR, PlantedCase.THROTTLE, c -> 14.7 * planted.targetFigure(c));
+        assertLevel(STOP, "target-scale", planted);
+        planted.target = PlantedCase.table(Quantity.AFR, PlantedCase.THROTTLE, c -> 9.8 * planted.targetFigure(c));
+        assertQuiet("target-scale", planted);
+        assertQuiet("target-lean", planted);
+    }
+
+    @Test
+    void aFrozenSensor() {
+        PlantedRide high = ride().phase(4, 4000, 20, 1.0);
+        assertQuiet("sensor-frozen", with(high));
+        PlantedRide quiet = new PlantedRide(20).noise(0).phase(60, 4000, 20, 1.0);
+        assertQuiet("sensor-frozen", with(quiet.phase(5, 4000, 100, 0.87)));
+        PlantedRide frozen = ride().frozen(100, 105);
+        assertLevel(CHECK, "sensor-frozen", with(frozen));
+        assertLevel(STOP, "sensor-frozen", with(ride().frozen(87, 94)));
+        assertQuiet("sensor-frozen", with(ride().frozen(100, 101.5)));
+        assertQuiet("sensor-frozen", with(ride().frozen(87, 94).withoutMixture()));
+    }
+
+    @Test
+    void aSensorAtItsEnd() {
+        assertLevel(CHECK, "sensor-at-its-end", with(ride().phase(20, 3000, 20, 1.6)));
+        assertQuiet("sensor-at-its-end", with(ride().phase(5, 3000, 20, 1.6)));
+        assertLevel(STOP, "sensor-at-its-end", with(new PlantedRide(20).phase(200, 3000, 20, 1.6)));
+        assertLevel(CHECK, "sensor-at-its-end", with(ride().phase(20, 3000, 20, 0.6)));
+    }
+
+    @Test
+    void aSlowSensor() {
+        PlantedCase planted = with(ride());
+        planted.sensor = new SensorFit(new SensorModel(0.04, 1, 0, 0.35), true, 0.01, 0.01, "");
+        assertLevel(CHECK, "sensor-slow", planted);
+        planted.sensor = new SensorFit(new SensorModel(0.04, 1, 0, 0.29), true, 0.01, 0.01, "");
+        assertQuiet("sensor-slow", planted);
+        planted.sensor = new SensorFit(new SensorModel(0.04, 1, 0, 0.35), false, Double.NaN, Double.NaN, "");
+        assertQuiet("sensor-slow", planted);
+    }
+
+    private static PlantedRide cuts(double lambda) {
+        PlantedRide ride = ride();
+        for (int i = 0; i < 4; i++) {
+            ride.phase(3, 5000, 3500, 0, lambda, lambda, Map.of(Role.FUEL_CUT, 1.0))
+                    .phase(5, 3500, 20, 1.0);
+        }
+        return ride;
+    }
+
+    @Test
+    void aFuelCutThatReadsNoFreeAir() {
+        assertLevel(CHECK, "sensor-blind-to-fuel-cut", with(cuts(1.1)));
+        assertQuiet("sensor-blind-to-fuel-cut", with(cuts(1.5)));
+        assertQuiet("sensor-blind-to-fuel-cut", with(ride()));
+    }
+
+    @Test
+    void twoSensorsApart() {
+        assertLevel(CHECK, "sensors-apart", with(ride().secondSensor(1.05)));
+        assertLevel(CHECK, "sensors-apart", with(ride().secondSensor(0.95)));
+        assertQuiet("sensors-apart", with(ride().secondSensor(1.03)));
+        assertQuiet("sensors-apart", with(ride()));
+        assertLevel(NOTE, "one-sensor", with(ride()));
+        assertQuiet("one-sensor", with(ride().secondSensor(1.03)));
+    }
+
+    private static PlantedRide drifting(double factor) {
+        PlantedRide ride = new PlantedRide(20);
+        for (int i = 0; i < 12; i++) {
+            double f = i < 6 ? 1 : factor;
+            ride.phase(5, 3000, 20, f)
+                    .phase(5, 4000, 10, f)
+                    .phase(5, 4000, 20, f)
+                    .phase(5, 5000, 20, f);
+        }
+        return ride;
+    }
+
+    @Test
+    void aReadingThatDrifts() {
+        assertLevel(CHECK, "reading-drifts", with(drifting(1.06)));
+        assertQuiet("reading-drifts", with(drifting(1.03)));
+        assertQuiet("reading-drifts", with(drifting(1.06).withoutMixture()));
+        assertQuiet("reading-drifts", with(drifting(1.06).steady(Role.SHORT_TRIM, 0)));
+    }
+
+    private static PlantedRide bursts(int count, double lambda) {
+        PlantedRide ride = ride();
+        for (int i = 0; i < count; i++) {
+            ride.phase(4, 5000, 20, 0.98).phase(0.3, 5000, 20, lambda);
+        }
+        return ride.phase(4, 5000, 20, 0.98);
+    }
+
+    @Test
+    void misfireReadsLeanInBursts() {
+        assertLevel(CHECK, "misfire", with(bursts(6, 1.3)));
+        assertQuiet("misfire", with(bursts(3, 1.3)));
+        assertQuiet("misfire", with(bursts(6, 1.03)));
+        assertQuiet("misfire", with(bursts(6, 1.3).withoutMixture()));
+    }
+
+    private static PlantedRide leak(double lambda) {
+        return ride().phase(30, 1500, 2, lambda).phase(30, 7000, 60, 0.88);
+    }
+
+    @Test
+    void leanOnlyWhereLittleFlows() {
+        PlantedCase planted = new PlantedCase();
+        planted.fuelTable = PlantedCase.table(Quantity.VOLUMETRIC_EFFICIENCY, PlantedCase.THROTTLE, c -> 20 + c);
+        planted.evidence(0, 0.005, 50);
+        assertLevel(CHECK, "leak", planted.ride(leak(1.12).named("ride")));
+        planted.rides.clear();
+        assertQuiet("leak", planted.ride(leak(1.05).named("ride")));
+        planted.rides.clear();
+        assertQuiet("leak", planted.ride(leak(1.12).withoutMixture().named("ride")));
+    }
+
+    @Test
+    void conditionsOfTheRide() {
+        assertLevel(CHECK, "mostly-cold", with(ride().steady(Role.COOLANT, 60)));
+        assertQuiet("mostly-cold", with(ride().steady(Role.COOLANT, 75)));
+        assertQuiet("mostly-cold", with(ride()));
+        assertLevel(CHECK, "heat-soaked", with(ride().steady(Role.COOLANT, 112)));
+        assertQuiet("heat-soaked", with(ride().steady(Role.COOLANT, 109)));
+        assertLevel(CHECK, "intake-hot", with(ride().steady(Role.INTAKE_AIR, 62)));
+        assertQuiet("intake-hot", with(ride().steady(Role.INTAKE_AIR, 55)));
+        assertLevel(CHECK, "battery-low", with(ride().steady(Role.BATTERY, 12.2)));
+        assertQuiet("battery-low", with(ride().steady(Role.BATTERY, 13.8)));
+        assertQuiet("battery-low", with(ride()));
+    }
+
+    @Test
+    void ridesInDifferentAir() {
+        PlantedCase planted = with(ride().steady(Role.INTAKE_AIR, 10).steady(Role.BAROMETER, 101));
+        planted.ride(
+                ride().steady(Role.INTAKE_AIR, 35).steady(Role.BAROMETER, 95).named("second"));
+        assertLevel(CHECK, "intake-apart", planted);
+        assertLevel(CHECK, "barometer-apart", planted);
+        PlantedCase near = with(ride().steady(Role.INTAKE_AIR, 10).steady(Role.BAROMETER, 101));
+        near.ride(ride().steady(Role.INTAKE_AIR, 28).steady(Role.BAROMETER, 98).named("second"));
+        assertQuiet("intake-apart", near);
+        assertQuiet("barometer-apart", near);
+    }
+
+    @Test
+    void aShortRide() {
+        assertLevel(CHECK, "ride-short", with(new PlantedRide(20).phase(110, 3000, 20, 1.0)));
+        assertQuiet("ride-short", with(new PlantedRide(20).phase(125, 3000, 20, 1.0)));
+    }
+
+    @Test
+    void aRideThatLeavesTheTable() {
+        assertLevel(CHECK, "outside-table", with(ride().phase(5, 8400, 20, 1.0)));
+        assertQuiet("outside-table", with(ride().phase(5, 8100, 20, 1.0)));
+        assertQuiet("outside-table", with(ride().phase(0.5, 8400, 20, 1.0)));
+    }
+
+    @Test
+    void exhaustTemperature() {
+        assertLevel(
+                STOP,
+                "exhaust-hot",
+                with(ride().phase(2, 7000, 7000, 100, 0.87, 0.87, Map.of(Role.EXHAUST_TEMPERATURE, 940.0))));
+        assertLevel(
+                CHECK,
+                "exhaust-hot",
+                with(ride().phase(2, 7000, 7000, 100, 0.87, 0.87, Map.of(Role.EXHAUST_TEMPERATURE, 860.0))));
+        assertQuiet("exhaust-hot", with(ride().steady(Role.EXHAUST_TEMPERATURE, 840)));
+        assertQuiet("exhaust-hot", with(ride()));
+    }
+
+    private static PlantedRide knocks(int times, double throttle) {
+        PlantedRide ride = ride();
+        for (int i = 0; i < times; i++) {
+            ride.phase(3, 6000, throttle, 0.87).phase(0.1, 6000, 6000, throttle, 0.87, 0.87, Map.of(Role.KNOCK, 1.0));
+        }
+        return ride.phase(3, 6000, throttle, 0.87);
+    }
+
+    @Test
+    void knockAtHighLoad() {
+        assertLevel(STOP, "knock", with(knocks(3, 100)));
+        assertLevel(CHECK, "knock", with(knocks(1, 100)));
+        assertQuiet("knock", with(knocks(3, 30)));
+        assertQuiet("knock", with(ride()));
+    }
+
+    @Test
+    void aKnockLevelThatIsNeverQuietIsNotJudged() {
+        PlantedRide ride = new PlantedRide(20);
+        for (int i = 0; i < 200; i++) {
+            ride.phase(1, 5000, 5000, 100, 0.87, 0.87, Map.of(Role.KNOCK, 10.0 + (i * 37) % 11));
+        }
+        assertLevel(NOTE, "knock-not-judged", with(ride));
+        assertQuiet("knock", with(ride));
+    }
+
+    @Test
+    void severalFaultsTogetherComeWorstFirst() {
+        PlantedCase planted =
+                with(cuts(1.1).phase(2, 5000, 20, 1.0).phase(3, 5000, 100, 1.0).steady(Role.BATTERY, 12));
+        planted.readings[cell(6, 2)] = 0;
+        List<Caution> all = planted.judge();
+        List<String> rules = all.stream().map(Caution::rule).toList();
+        assertTrue(
+                rules.containsAll(
+                        List.of("lean-under-load", "high-load-not-ridden", "sensor-blind-to-fuel-cut", "battery-low")),
+                rules.toString());
+        for (int i = 1; i < all.size(); i++) {
+            assertTrue(all.get(i - 1).level().compareTo(all.get(i).level()) <= 0);
+        }
+        assertEquals(all, planted.judge());
+    }
+}
