@@ -16,7 +16,7 @@ final class Display {
 
     static final String NO_DISPLAY = "There is no display";
     static final String NO_GTK =
-            "There is a display, but the GTK 3 library isn't installed (on Debian: apt-get install libgtk-3-0)";
+            "There is a display, but the GTK 3 library is missing (on Debian: apt-get install libgtk-3-0)";
 
     private static final String GTK = "libgtk-3.so.0";
     private static final long LDCONFIG_SECONDS = 10;

@@ -12,6 +12,8 @@ final class Start {
     /** Where the sample job goes when there is no window; its own to replace. */
     static final String SAMPLE_OUTPUT = "target/sample-output";
 
+    static final String DEAD_DISPLAY = "The display that DISPLAY names can't be opened";
+
     private Start() {}
 
     /** @return the exit code: 0 also where there is no window, so that a build that runs the program doesn't fail */
@@ -33,8 +35,10 @@ final class Start {
         try {
             WindowApp.open();
             return Optional.empty();
-        } catch (UnsupportedOperationException | UnsatisfiedLinkError | NoClassDefFoundError e) {
-            return Optional.of("The display can't be opened");
+        } catch (UnsupportedOperationException e) {
+            return Optional.of(DEAD_DISPLAY);
+        } catch (UnsatisfiedLinkError | NoClassDefFoundError e) {
+            return Optional.of(Display.NO_GTK);
         }
     }
 }
