@@ -4,6 +4,7 @@ import fuelwright.cli.CommandLineTool;
 import fuelwright.cli.Exit;
 import fuelwright.ui.WindowApp;
 import java.io.PrintWriter;
+import java.util.Locale;
 import java.util.Optional;
 
 /** Opens the window, or does without one. */
@@ -36,7 +37,9 @@ final class Start {
             WindowApp.open();
             return Optional.empty();
         } catch (UnsupportedOperationException e) {
-            return Optional.of(DEAD_DISPLAY);
+            boolean library =
+                    String.valueOf(e.getMessage()).toLowerCase(Locale.ROOT).contains("gtk");
+            return Optional.of(library ? Display.NO_GTK : DEAD_DISPLAY);
         } catch (UnsatisfiedLinkError | NoClassDefFoundError e) {
             return Optional.of(Display.NO_GTK);
         }
