@@ -217,7 +217,7 @@ class CommandsTest {
         assertEquals(Exit.STOP, lean.code());
         assertEquals(
                 "1 of 195 cells differ, worst first:\n"
-                        + "  5600 rpm, 100 %: meant 82.9, typed 28.9 (one digit is wrong), 186.9 % leaner than meant at high load: Stop\n",
+                        + "  5600 rpm, 100 %: meant 82.9, typed 28.9 (two digits swapped), 186.9 % leaner than meant at high load: Stop\n",
                 unix(lean.out()));
         assertEquals(
                 "Stop · leaner than meant at high load: 1 cell. Correct them before the engine is loaded\n",
