@@ -66,7 +66,8 @@ public final class CommandLineTool implements Runnable {
         try {
             return line.execute(args);
         } catch (OutOfMemoryError e) {
-            err.println("There isn't enough memory for this. Nothing was written: start Java with more, for instance java -Xmx4g");
+            err.println(
+                    "There isn't enough memory for this. Nothing was written: start Java with more, for instance java -Xmx4g");
             return Exit.INPUT;
         }
     }
