@@ -95,15 +95,11 @@ final class ProposalSummary {
         Table table = analysis.proposal().before();
         map.put("command", command);
         map.put("exit", exitCode());
-        map.put(
-                "table",
-                Map.of(
-                        "quantity",
-                        table.quantity().words(),
-                        "engineSpeeds",
-                        table.speed().size(),
-                        "loads",
-                        table.load().size()));
+        Map<String, Object> shape = new LinkedHashMap<>();
+        shape.put("quantity", table.quantity().words());
+        shape.put("engineSpeeds", table.speed().size());
+        shape.put("loads", table.load().size());
+        map.put("table", shape);
         List<Object> rides = new ArrayList<>();
         for (ScreenedRide ride : analysis.screened()) {
             Map<String, Integer> reasons = new LinkedHashMap<>();

@@ -54,6 +54,9 @@ class CommandsTest {
         }
         assertEquals(stops > 0 ? Exit.STOP : Exit.DONE, ran.code());
         assertEquals(ran.code(), json.get("exit").asInt());
+        List<String> keys = new ArrayList<>();
+        json.get("table").fieldNames().forEachRemaining(keys::add);
+        assertEquals(List.of("quantity", "engineSpeeds", "loads"), keys, "a fixed order");
         assertEquals(
                 stops,
                 ran.errLines().stream().filter(l -> l.startsWith("Stop · ")).count());
