@@ -16,7 +16,7 @@ final class Display {
 
     static final String NO_DISPLAY = "There is no display";
     static final String NO_GTK =
-            "There is a display, but the GTK 3 library isn't installed (on Debian: apt-get install libgtk-3-0)";
+            "There is a display, but the GTK 3 library is missing (on Debian: apt-get install libgtk-3-0)";
 
     private static final String GTK = "libgtk-3.so.0";
     private static final long LDCONFIG_SECONDS = 10;
@@ -79,6 +79,14 @@ final class Display {
         return folders;
     }
 
+    /** Whether a line {@code libgtk-3.so.0 (...) => /path} of the loader's cache is about GTK and still true: the cache may be old. */
+    private static boolean isThere(String line) {
+        int arrow = line.indexOf("=>");
+        return arrow > 0
+                && line.strip().startsWith(GTK)
+                && Files.exists(Path.of(line.substring(arrow + 2).strip()));
+    }
+
     private static boolean loaderKnowsGtk() {
         for (String command : List.of("/sbin/ldconfig", "/usr/sbin/ldconfig", "ldconfig")) {
             try {
@@ -87,7 +95,7 @@ final class Display {
                         .start();
                 String known = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
                 if (process.waitFor(LDCONFIG_SECONDS, TimeUnit.SECONDS) && process.exitValue() == 0) {
-                    return known.contains(GTK);
+                    return known.lines().anyMatch(Display::isThere);
                 }
             } catch (IOException e) {
                 continue; // not there under this name

@@ -4,6 +4,7 @@ import fuelwright.cli.CommandLineTool;
 import fuelwright.cli.Exit;
 import fuelwright.ui.WindowApp;
 import java.io.PrintWriter;
+import java.util.Locale;
 import java.util.Optional;
 
 /** Opens the window, or does without one. */
@@ -11,6 +12,8 @@ final class Start {
 
     /** Where the sample job goes when there is no window; its own to replace. */
     static final String SAMPLE_OUTPUT = "target/sample-output";
+
+    static final String DEAD_DISPLAY = "The display that DISPLAY names can't be opened";
 
     private Start() {}
 
@@ -33,8 +36,12 @@ final class Start {
         try {
             WindowApp.open();
             return Optional.empty();
-        } catch (UnsupportedOperationException | UnsatisfiedLinkError | NoClassDefFoundError e) {
-            return Optional.of("The display can't be opened");
+        } catch (UnsupportedOperationException e) {
+            boolean library =
+                    String.valueOf(e.getMessage()).toLowerCase(Locale.ROOT).contains("gtk");
+            return Optional.of(library ? Display.NO_GTK : DEAD_DISPLAY);
+        } catch (UnsatisfiedLinkError | NoClassDefFoundError e) {
+            return Optional.of(Display.NO_GTK);
         }
     }
 }

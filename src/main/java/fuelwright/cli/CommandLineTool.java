@@ -52,13 +52,24 @@ public final class CommandLineTool implements Runnable {
         line.setErr(err);
         line.setCaseInsensitiveEnumValuesAllowed(true);
         line.setUsageHelpAutoWidth(false);
+        line.setExpandAtFiles(false);
         line.setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));
         line.setParameterExceptionHandler((failure, arguments) -> usage(failure, err));
         line.setExecutionExceptionHandler((failure, command, parsed) -> failed(failure, err));
-        int code = line.execute(args);
+        int code = execute(line, args, err);
         out.flush();
         err.flush();
         return code;
+    }
+
+    private static int execute(CommandLine line, String[] args, PrintWriter err) {
+        try {
+            return line.execute(args);
+        } catch (OutOfMemoryError e) {
+            err.println(
+                    "There isn't enough memory for this. Nothing was written: start Java with more, for instance java -Xmx4g");
+            return Exit.INPUT;
+        }
     }
 
     @Override

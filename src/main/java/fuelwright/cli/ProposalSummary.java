@@ -16,6 +16,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 
 /** A short account of a proposal: for a person, or the same for a script. */
 final class ProposalSummary {
@@ -60,7 +61,7 @@ final class ProposalSummary {
         lines.add("Cells: " + count(Standing.MEASURED) + " measured, " + count(Standing.THIN) + " thin, "
                 + count(Standing.INFERRED) + " inferred");
         lines.add("Proposed change: " + signed(leastChange()) + " to " + signed(mostChange()) + " %");
-        analysis.validation()
+        checked()
                 .ifPresentOrElse(
                         v -> lines.add(validation(v)),
                         () -> lines.add("Left-out check: the rides are too short for it"));
@@ -94,15 +95,11 @@ final class ProposalSummary {
         Table table = analysis.proposal().before();
         map.put("command", command);
         map.put("exit", exitCode());
-        map.put(
-                "table",
-                Map.of(
-                        "quantity",
-                        table.quantity().words(),
-                        "engineSpeeds",
-                        table.speed().size(),
-                        "loads",
-                        table.load().size()));
+        Map<String, Object> shape = new LinkedHashMap<>();
+        shape.put("quantity", table.quantity().words());
+        shape.put("engineSpeeds", table.speed().size());
+        shape.put("loads", table.load().size());
+        map.put("table", shape);
         List<Object> rides = new ArrayList<>();
         for (ScreenedRide ride : analysis.screened()) {
             Map<String, Integer> reasons = new LinkedHashMap<>();
@@ -128,7 +125,7 @@ final class ProposalSummary {
         change.put("leastPercent", rounded(leastChange()));
         change.put("mostPercent", rounded(mostChange()));
         map.put("change", change);
-        analysis.validation().ifPresent(v -> {
+        checked().ifPresent(v -> {
             Map<String, Object> check = new LinkedHashMap<>();
             check.put("blocks", v.blocks());
             check.put("readings", v.readings());
@@ -141,6 +138,11 @@ final class ProposalSummary {
         map.put("folder", folder.toString());
         map.put("written", written);
         return map;
+    }
+
+    /** The left-out check where there was anything to check. */
+    private Optional<Validation> checked() {
+        return analysis.validation().filter(v -> v.readings() > 0 && Double.isFinite(v.errorAfterPercent()));
     }
 
     private long count(Standing standing) {
@@ -171,7 +173,7 @@ final class ProposalSummary {
         return String.format(Locale.ROOT, "%+.1f", value).replace('-', '−');
     }
 
-    private static double rounded(double value) {
-        return Math.round(value * 1000) / 1000.0;
+    private static Double rounded(double value) {
+        return Json.number(Double.isFinite(value) ? Math.round(value * 1000) / 1000.0 : value);
     }
 }

@@ -7,7 +7,7 @@ import java.util.function.IntFunction;
 
 /**
  * A table as an SVG picture: engine speed left to right, load bottom to top. Each cell has a fill, a figure and, if wanted, a smaller one
- * below it; hatching where nobody rode; a thick dark frame with a marked corner for a Stop caution, never colour alone.
+ * below it; hatching where it is inferred; a thick dark frame with a marked corner for a Stop caution, never colour alone.
  */
 final class HeatMap {
 
@@ -18,7 +18,7 @@ final class HeatMap {
      * @param figure what stands in it
      * @param size how big it is, in units of which a cell is 46 wide
      * @param below a smaller figure below, may be empty
-     * @param hatched whether nobody rode it
+     * @param hatched whether it is inferred, not measured
      * @param framed whether a Stop caution concerns it
      * @param tip what it says when pointed at
      */

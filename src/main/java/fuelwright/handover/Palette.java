@@ -31,7 +31,7 @@ final class Palette {
 
     /** Black or white, whichever reads better on a fill. */
     static String ink(int fill) {
-        return luminance(fill) > BRIGHT ? "#111111" : "#ffffff";
+        return luminance(fill) > BRIGHT ? "#000000" : "#ffffff";
     }
 
     static String hex(int colour) {

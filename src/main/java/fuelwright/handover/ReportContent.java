@@ -184,6 +184,7 @@ final class ReportContent {
 
     private static List<List<String>> validation(Handed handed) {
         return handed.validation()
+                .filter(v -> v.readings() > 0 && Double.isFinite(v.errorAfterPercent()))
                 .map(v -> List.of(
                         row("Parts of the rides left out in turn", Integer.toString(v.blocks())),
                         row("Readings judged", Integer.toString(v.readings())),
@@ -220,7 +221,7 @@ final class ReportContent {
                 + " into the hardware, then compare what it holds with what was meant (entry check).");
         steps.add("Have the control unit's learnt trims reset, or they count twice.");
         steps.add(
-                "Ride again, gently at first, with the mixture logged; mind the hatched cells, which nobody has ridden.");
+                "Ride again, gently at first, with the mixture logged; mind the hatched cells, which are inferred and not measured.");
         steps.add(
                 "Bring that ride back with the table it was made with. Stop when the error is within what the sensor can tell.");
         return steps;

@@ -81,7 +81,7 @@ final class ReportMaps {
             double n = estimate.independentReadings(cell);
             return new HeatMap.Cell(
                     n > 0 ? Palette.amount(Math.log1p(n) / scale) : 0xffffff,
-                    n > 0 ? Figures.plain(n, n < 9.95 ? 1 : 0) : "–",
+                    n > 0 ? (n < 0.05 ? "<0.1" : Figures.plain(n, n < 9.95 ? 1 : 0)) : "–",
                     HeatMap.FULL_SIZE,
                     "",
                     inferred(cell),

@@ -54,6 +54,9 @@ class CommandsTest {
         }
         assertEquals(stops > 0 ? Exit.STOP : Exit.DONE, ran.code());
         assertEquals(ran.code(), json.get("exit").asInt());
+        List<String> keys = new ArrayList<>();
+        json.get("table").fieldNames().forEachRemaining(keys::add);
+        assertEquals(List.of("quantity", "engineSpeeds", "loads"), keys, "a fixed order");
         assertEquals(
                 stops,
                 ran.errLines().stream().filter(l -> l.startsWith("Stop · ")).count());
@@ -217,7 +220,7 @@ class CommandsTest {
         assertEquals(Exit.STOP, lean.code());
         assertEquals(
                 "1 of 195 cells differ, worst first:\n"
-                        + "  5600 rpm, 100 %: meant 82.9, typed 28.9 (one digit is wrong), 186.9 % leaner than meant at high load: Stop\n",
+                        + "  5600 rpm, 100 %: meant 82.9, typed 28.9 (two digits swapped), 186.9 % leaner than meant at high load: Stop\n",
                 unix(lean.out()));
         assertEquals(
                 "Stop · leaner than meant at high load: 1 cell. Correct them before the engine is loaded\n",
