@@ -67,7 +67,8 @@ class LimitsTest {
     void theDocumentNamesEveryRule() throws IOException {
         String text = Files.readString(Path.of("docs", "cautions.md"));
         Path sources = Path.of("src", "main", "java", "fuelwright", "safety");
-        java.util.regex.Pattern rule = java.util.regex.Pattern.compile("\"([a-z]+(?:-[a-z]+)*)\",\\s+(?:Caution\\.Level|[a-z]+\\b[^\"]* \\? Caution|stop \\?|\")");
+        java.util.regex.Pattern rule = java.util.regex.Pattern.compile(
+                "\"([a-z]+(?:-[a-z]+)*)\",\\s+(?:Caution\\.Level|[a-z]+\\b[^\"]* \\? Caution|stop \\?|\")");
         try (java.util.stream.Stream<Path> files = Files.list(sources)) {
             for (Path file : files.toList()) {
                 java.util.regex.Matcher matcher = rule.matcher(Files.readString(file));
@@ -82,7 +83,15 @@ class LimitsTest {
     void theUsualCautionsNameWhatTheTradeWarnsOf() {
         String all = String.join(" ", UsualCautions.sentences());
         for (String word : new String[] {
-            "dynamometer", "closed course", "watch a screen", "carbon monoxide", "burn", "emission", "law", "licensed", "builder"
+            "dynamometer",
+            "closed course",
+            "watch a screen",
+            "carbon monoxide",
+            "burn",
+            "emission",
+            "law",
+            "licensed",
+            "builder"
         }) {
             assertTrue(all.contains(word), word);
         }

@@ -56,7 +56,8 @@ class SimulatedRidesTest {
             Grid right = tables.truth();
             SimulatedRide ride = Simulation.ride(tables, right, RideProfile.road(9), 23);
             for (Caution caution : Judge.judge(SimulatedCases.of(tables, right, List.of(ride), true))) {
-                System.out.println("full " + tables.machine().name() + " | " + caution.rule() + " | " + caution.sentence());
+                System.out.println(
+                        "full " + tables.machine().name() + " | " + caution.rule() + " | " + caution.sentence());
                 if (caution.isStop()) {
                     stops.add(tables.machine().name() + ": " + caution.sentence());
                 }
