@@ -7,6 +7,7 @@ import fuelwright.estimate.Estimate;
 import fuelwright.estimate.SensorModel;
 import fuelwright.estimate.Standing;
 import fuelwright.safety.Caution;
+import fuelwright.safety.UsualCautions;
 import fuelwright.screen.Screen;
 import fuelwright.screen.ScreenedRide;
 import fuelwright.table.Table;
@@ -52,7 +53,7 @@ final class ReportContent {
         map.put("settings", settings(handed));
         map.put("next", next(handed));
         map.put("toLearn", toLearn(handed));
-        map.put("usual", UsualWords.CAUTIONS);
+        map.put("usual", UsualCautions.sentences());
         map.put("remarks", handed.estimate().remarks());
         return map;
     }

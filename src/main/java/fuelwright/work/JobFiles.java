@@ -70,16 +70,7 @@ public record JobFiles(
         Optional<Table> wanted = keep(OpenTable.target(target), issues);
         List<JobRide> made = new ArrayList<>();
         for (RideFiles files : rides) {
-            if (files.secondLogger().isPresent()) {
-                issues.add(Issue.error(
-                        nameOf(files.secondLogger().get()),
-                        0,
-                        0,
-                        "a ride from two loggers can't be put together yet",
-                        "Give the one log that has engine speed, load and mixture, without the second"));
-                continue;
-            }
-            Optional<Ride> ride = keep(OpenRide.read(files.ride(), options, progress, cancellation), issues);
+            Optional<Ride> ride = keep(read(files, progress, cancellation), issues);
             Optional<Table> madeWith = files.madeWith().flatMap(f -> keep(OpenTable.fuel(f), issues));
             if (fuel.isPresent()
                     && madeWith.isPresent()
@@ -110,6 +101,12 @@ public record JobFiles(
                 .withProposal(settings)
                 .withDisplayRatio(options.afrScale().orElse(MixtureScale.USUAL_DISPLAY_RATIO));
         return Loaded.of(job, issues);
+    }
+
+    private Loaded<Ride> read(RideFiles files, Progress progress, Cancellation cancellation) {
+        return files.secondLogger().isPresent()
+                ? OpenRide.read(files.ride(), files.secondLogger().get(), options, progress, cancellation)
+                : OpenRide.read(files.ride(), options, progress, cancellation);
     }
 
     private OptionalDouble deadTimeMs() {

@@ -277,6 +277,45 @@ class CommandsTest {
         ran.has("carried.csv", "Stop · Lean under load");
     }
 
+    @Test
+    void do12_a_ride_from_two_loggers_gives_what_one_logger_would_have() throws IOException {
+        List<String> first = new ArrayList<>();
+        List<String> second = new ArrayList<>();
+        for (String line : Files.readAllLines(RIDE)) {
+            String[] f = line.split(",");
+            boolean head = first.isEmpty();
+            first.add(String.join(",", f[0], f[1], f[2], f[3], f[5], f[6], f[9]));
+            String later = head ? f[0] : String.format(java.util.Locale.ROOT, "%.2f", Double.parseDouble(f[0]) + 37.2);
+            second.add(String.join(",", later, f[1], f[4]));
+        }
+        Path one = Files.write(home.resolve("one.csv"), first);
+        Path two = Files.write(home.resolve("two.csv"), second);
+        propose(home.resolve("whole"));
+        Ran ran = Ran.of(
+                "propose",
+                "--table",
+                TABLE,
+                "--target",
+                TARGET,
+                "--ride",
+                one,
+                "--with",
+                two,
+                "--out",
+                home.resolve("both"));
+        assertTrue(ran.code() == Exit.DONE || ran.code() == Exit.STOP, ran.err());
+        ran.has("two.csv", "offset -37.2");
+        Table whole =
+                TableReader.read(home.resolve("whole/shortfall.csv")).value().orElseThrow();
+        Table both =
+                TableReader.read(home.resolve("both/shortfall.csv")).value().orElseThrow();
+        Table error =
+                TableReader.read(home.resolve("whole/uncertainty.csv")).value().orElseThrow();
+        for (int c = 0; c < whole.cells(); c++) {
+            assertEquals(whole.at(c), both.at(c), error.at(c), "within the standard error, cell " + c);
+        }
+    }
+
     private Path typed(int load, int speed, double value) throws IOException {
         Table table = TableReader.read(TABLE).value().orElseThrow();
         double[] cells = table.toArray();

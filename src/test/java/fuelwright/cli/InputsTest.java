@@ -105,8 +105,14 @@ class InputsTest {
     }
 
     @Test
-    void in09_a_second_logger_is_refused_politely() {
-        propose(TABLE, TARGET, RIDE, "--with", RIDE).refused(Exit.INPUT, "two loggers", "without the second");
+    void in09_a_second_logger_that_cant_be_aligned_is_refused() {
+        StringBuilder text = new StringBuilder("time [s],intake air [°C]\n");
+        for (int i = 0; i < 400; i++) {
+            text.append(i / 10.0).append(",").append(20 + i % 3).append("\n");
+        }
+        Ran ran = propose(TABLE, TARGET, RIDE, "--with", file("second.csv", text.toString()));
+        assertEquals(Exit.INPUT, ran.code(), ran.err());
+        ran.has("second.csv", "engine speed");
     }
 
     @Test
