@@ -214,7 +214,7 @@ public final class Session {
 
     /** Stops what is going on; what was there before stays. */
     public void cancel() {
-        errand.cancel(Words.of("doing.cancelled"), "open", "analyse", "export");
+        errand.cancel(Words.of("doing.cancelled"), "open", "analyse", "export", "first");
     }
 
     public void close() {
