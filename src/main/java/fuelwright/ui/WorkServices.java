@@ -11,6 +11,7 @@ import fuelwright.ui.session.Services;
 import fuelwright.work.Analyse;
 import fuelwright.work.Analysis;
 import fuelwright.work.Cancellation;
+import fuelwright.work.FirstRide;
 import fuelwright.work.HandOver;
 import fuelwright.work.OpenRide;
 import fuelwright.work.OpenTable;
@@ -18,6 +19,7 @@ import fuelwright.work.Progress;
 import fuelwright.work.SampleJob;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.OptionalDouble;
 
 /** The real thing: what the window asks for, from the use cases. */
 final class WorkServices implements Services {
@@ -40,6 +42,21 @@ final class WorkServices implements Services {
     @Override
     public Loaded<Table> readTable(Path file, boolean target) {
         return target ? OpenTable.target(file) : OpenTable.fuel(file);
+    }
+
+    @Override
+    public Loaded<FirstRide.Outcome> firstRide(Job job) {
+        double deadTime = job.proposal().deadTimeMs();
+        return FirstRide.of(
+                job.name(),
+                job.fuelTable().orElseThrow(),
+                job.machine(),
+                deadTime > 0 ? OptionalDouble.of(deadTime) : OptionalDouble.empty());
+    }
+
+    @Override
+    public List<String> writeFirstRide(FirstRide.Outcome outcome, Path folder, boolean replace) {
+        return FirstRide.write(outcome, folder, replace);
     }
 
     @Override

@@ -9,9 +9,11 @@ import fuelwright.table.TableWriter;
 import fuelwright.ui.session.Services;
 import fuelwright.work.Analysis;
 import fuelwright.work.Cancellation;
+import fuelwright.work.FirstRide;
 import fuelwright.work.Progress;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.OptionalDouble;
 
 /** What the window asks for, answered from the made-up job. */
 public class FixtureServices implements Services {
@@ -34,6 +36,16 @@ public class FixtureServices implements Services {
     @Override
     public Loaded<Table> readTable(Path file, boolean target) {
         return TableReader.read(file);
+    }
+
+    @Override
+    public Loaded<FirstRide.Outcome> firstRide(Job job) {
+        return FirstRide.of(job.name(), job.fuelTable().orElseThrow(), job.machine(), OptionalDouble.empty());
+    }
+
+    @Override
+    public List<String> writeFirstRide(FirstRide.Outcome outcome, Path folder, boolean replace) {
+        return List.of("first-ride.csv");
     }
 
     @Override

@@ -15,6 +15,8 @@ import java.util.Locale;
 import javafx.animation.PauseTransition;
 import javafx.application.Application;
 import javafx.application.Platform;
+import javafx.scene.Node;
+import javafx.scene.control.ButtonBase;
 import javafx.scene.image.WritableImage;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyCodeCombination;
@@ -24,7 +26,8 @@ import javax.imageio.ImageIO;
 
 /**
  * Takes pictures of every stage in both themes without a display. Arguments: folder, {@code real} for the sample job or {@code fixture},
- * then stages (or none for all), sizes as {@code 1280x800}, themes, {@code cell=128}. Start with the headless options of the build.
+ * then stages (or none for all), sizes as {@code 1280x800}, themes, {@code cell=128},
+ * {@code finder} for the list of actions, {@code press=First ride} to press the button of that name. Start with the headless options of the build.
  */
 public final class Pictures extends Application {
 
@@ -107,7 +110,8 @@ public final class Pictures extends Application {
         session.stageProperty().set(shot.stage());
         window.setWidth(shot.width());
         window.setHeight(shot.height());
-        PauseTransition pause = new PauseTransition(Duration.millis(700));
+        PauseTransition pause = new PauseTransition(Duration.millis(1500));
+        getParameters().getRaw().stream().filter(a -> a.startsWith("press=")).forEach(a -> press(a.substring(6)));
         if (getParameters().getRaw().contains("finder")) {
             shell.scene()
                     .getAccelerators()
@@ -119,6 +123,15 @@ public final class Pictures extends Application {
             next(index + 1);
         });
         pause.play();
+    }
+
+    private void press(String text) {
+        shell.root().applyCss();
+        for (Node node : shell.root().lookupAll("*")) {
+            if (node instanceof ButtonBase button && text.equals(button.getText())) {
+                button.fire();
+            }
+        }
     }
 
     private void save(Shot shot) {

@@ -2,6 +2,7 @@ package fuelwright.ui.proposal;
 
 import fuelwright.estimate.Decision;
 import fuelwright.safety.Caution;
+import fuelwright.ui.plot.ReadingStrip;
 import fuelwright.ui.theme.Parts;
 import fuelwright.ui.theme.Words;
 import java.util.Locale;
@@ -15,6 +16,8 @@ import javafx.scene.layout.VBox;
 /** The selected cell, from its figure down to its readings, and what the user can decide about it. */
 final class ExplanationPane {
 
+    private static final double STRIP_WIDTH = 280;
+
     private final ProposalModel model;
     private final VBox box = new VBox(12);
     private final Node pane = Parts.scroll(box);
@@ -23,6 +26,7 @@ final class ExplanationPane {
         this.model = model;
         box.getStyleClass().add("explanation-inner");
         model.explanationProperty().addListener((p, old, now) -> fill(now));
+        model.session().themeProperty().addListener((p, old, now) -> fill(model.explanationProperty().get()));
         fill(model.explanationProperty().get());
     }
 
@@ -59,10 +63,26 @@ final class ExplanationPane {
                 .forEach(c -> box.getChildren().add(callout(c)));
         VBox steps = new VBox(Parts.label(Words.of("explain.steps"), "section"));
         e.steps().forEach(s -> steps.getChildren().add(Parts.fact(Parts.capital(s.words()), s.change())));
-        box.getChildren().addAll(steps, readings(e), decisions(e));
+        box.getChildren().addAll(steps, strip(), readings(e), decisions(e));
         e.cautions().stream()
                 .filter(c -> !c.isStop())
                 .forEach(c -> box.getChildren().add(callout(c)));
+    }
+
+    private VBox strip() {
+        VBox part = new VBox(4);
+        model.readings().ifPresent(r -> {
+            ReadingStrip strip = new ReadingStrip(STRIP_WIDTH);
+            strip.show(
+                    model.session().themeProperty().get(),
+                    r.shortfallsPercent(),
+                    model.shortfallPercent(),
+                    model.uncertaintyPercent());
+            part.getChildren().addAll(Parts.label(Words.of("strip.title"), "section"), strip);
+            part.getChildren().add(Parts.text(model.outWords(r), "muted", "small"));
+        });
+        Parts.show(part, !part.getChildren().isEmpty());
+        return part;
     }
 
     private VBox readings(CellExplanation e) {

@@ -5,13 +5,16 @@ import fuelwright.estimate.ProposalSettings;
 import fuelwright.estimate.Standing;
 import fuelwright.table.Table;
 import fuelwright.ui.plot.HeatMap;
+import fuelwright.ui.session.CellReadings;
 import fuelwright.ui.session.Session;
 import fuelwright.ui.theme.Figures;
 import fuelwright.ui.theme.Words;
 import fuelwright.work.Analysis;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.BiFunction;
+import java.util.stream.Collectors;
 import javafx.beans.property.IntegerProperty;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
@@ -83,6 +86,36 @@ public final class ProposalModel {
                                 Figures.plain(v.errorAfterPercent(), 1))
                         + " " + cells)
                 .orElse(cells);
+    }
+
+    /** The readings near the selected cell; empty where no cell is selected or nothing was read near it. */
+    Optional<CellReadings> readings() {
+        if (explanation.get() == null) {
+            return Optional.empty();
+        }
+        CellReadings near =
+                CellReadings.of(session.analysis(), session.cellProperty().get());
+        return near.counting() + near.screenedOut() > 0 ? Optional.of(near) : Optional.empty();
+    }
+
+    /** How many readings near the cell count, and what was screened out there and why. */
+    String outWords(CellReadings near) {
+        String counts = Words.of("strip.counts", Figures.count(near.counting()));
+        if (near.screenedOut() == 0) {
+            return counts;
+        }
+        String reasons = near.out().entrySet().stream()
+                .map(e -> e.getKey().words() + " " + Figures.count(e.getValue()))
+                .collect(Collectors.joining(", "));
+        return counts + " " + Words.of("strip.out", Figures.count(near.screenedOut()), reasons);
+    }
+
+    double shortfallPercent() {
+        return session.analysis().estimate().shortfallPercent(session.cellProperty().get());
+    }
+
+    double uncertaintyPercent() {
+        return session.analysis().estimate().uncertaintyPercent(session.cellProperty().get());
     }
 
     /** The range in use: the chosen one, or the smallest that holds everything. */

@@ -6,6 +6,7 @@ import fuelwright.ride.Ride;
 import fuelwright.table.Table;
 import fuelwright.work.Analysis;
 import fuelwright.work.Cancellation;
+import fuelwright.work.FirstRide;
 import fuelwright.work.Progress;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -23,6 +24,12 @@ public interface Services {
 
     /** @param target whether it is a target table by what it names itself */
     Loaded<Table> readTable(Path file, boolean target) throws IOException;
+
+    /** What the bore forecast says before anybody has ridden; refused where too little is known. */
+    Loaded<FirstRide.Outcome> firstRide(Job job);
+
+    /** @return the names of the files written */
+    List<String> writeFirstRide(FirstRide.Outcome outcome, Path folder, boolean replace) throws IOException;
 
     /** A table as its file would be written, cautions above the grid. */
     String tableText(Analysis analysis);

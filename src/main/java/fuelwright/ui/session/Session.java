@@ -7,10 +7,12 @@ import fuelwright.safety.Caution;
 import fuelwright.ui.theme.Theme;
 import fuelwright.ui.theme.Words;
 import fuelwright.work.Analysis;
+import fuelwright.work.FirstRide;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
+import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.IntegerProperty;
@@ -173,7 +175,7 @@ public final class Session {
     }
 
     /** Writes the output folder. */
-    public void export(Path folder, boolean replace, java.util.function.Consumer<List<String>> done) {
+    public void export(Path folder, boolean replace, Consumer<List<String>> done) {
         Analysis what = analysis.get();
         errand.run(
                 "export",
@@ -186,6 +188,25 @@ public final class Session {
                 });
     }
 
+    /** Works out the first-ride table; what stands in its way is an issue. */
+    public void firstRide(Consumer<FirstRide.Outcome> done) {
+        Job now = job();
+        errand.run("first", DEBOUNCE, Words.of("doing.first"), (p, c) -> services.firstRide(now), loaded -> {
+            issues.addAll(serious(loaded.issues()));
+            loaded.value().ifPresent(done);
+        });
+    }
+
+    /** Writes the first-ride table. */
+    public void writeFirstRide(FirstRide.Outcome outcome, Path folder, Consumer<List<String>> done) {
+        errand.run(
+                "export",
+                Duration.ZERO,
+                Words.of("doing.writing"),
+                (p, c) -> services.writeFirstRide(outcome, folder, false),
+                done);
+    }
+
     /** The corrected table as text, cautions above the grid. */
     public String tableText() {
         return services.tableText(analysis.get());
@@ -193,7 +214,7 @@ public final class Session {
 
     /** Stops what is going on; what was there before stays. */
     public void cancel() {
-        errand.cancel(Words.of("doing.cancelled"), "open", "analyse", "export");
+        errand.cancel(Words.of("doing.cancelled"), "open", "analyse", "export", "first");
     }
 
     public void close() {

@@ -9,6 +9,7 @@ import fuelwright.ui.theme.Colours;
 import fuelwright.ui.theme.Figures;
 import fuelwright.ui.theme.Palette;
 import fuelwright.ui.theme.Words;
+import fuelwright.work.FirstRide;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -38,6 +39,34 @@ final class TableMap {
                 TableWords.breakpoints(table.load()),
                 TableWords.axisTitle(table.speed()),
                 TableWords.axisTitle(table.load()),
+                cells);
+    }
+
+    /** The change that the bore forecast asks for, with its uncertainty: nobody has ridden any of it, so all of it is hatched. */
+    static HeatMap firstRide(FirstRide.Outcome outcome, Palette palette) {
+        Table change = outcome.change();
+        double most = outcome.mostAddedPercent();
+        double range = most <= 10 ? 10 : most <= 20 ? 20 : 40;
+        List<HeatCell> cells = new ArrayList<>();
+        for (int cell = 0; cell < change.cells(); cell++) {
+            String figure = Figures.signed(change.at(cell), 1);
+            double uncertainty = outcome.uncertainty().at(cell);
+            cells.add(new HeatCell(
+                    figure,
+                    Figures.plusMinus(uncertainty, 1),
+                    Colours.mix(palette.surface(), palette.diverging().at(change.at(cell) / range), 0.65),
+                    HeatCell.Weight.NORMAL,
+                    true,
+                    false,
+                    HeatCell.Mark.NONE,
+                    false,
+                    Words.of("tables.first.cell", TableWords.cell(change, cell), figure, Figures.plain(uncertainty, 1))));
+        }
+        return new HeatMap(
+                TableWords.breakpoints(change.speed()),
+                TableWords.breakpoints(change.load()),
+                TableWords.axisTitle(change.speed()),
+                TableWords.axisTitle(change.load()),
                 cells);
     }
 

@@ -1,54 +1,147 @@
 package fuelwright.ui.tables;
 
+import fuelwright.job.Job;
+import fuelwright.table.Axis;
+import fuelwright.table.Quantity;
 import fuelwright.table.Table;
 import fuelwright.ui.plot.GridShape;
 import fuelwright.ui.plot.HeatMap;
 import fuelwright.ui.session.Mixture;
 import fuelwright.ui.session.Session;
 import fuelwright.ui.session.TableWords;
+import fuelwright.ui.theme.Figures;
+import fuelwright.ui.theme.Palette;
 import fuelwright.ui.theme.Words;
+import fuelwright.work.FirstRide;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.IntegerProperty;
+import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.property.ReadOnlyStringProperty;
+import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.property.SimpleBooleanProperty;
 import javafx.beans.property.SimpleIntegerProperty;
+import javafx.beans.property.SimpleObjectProperty;
 
 /** The stage Tables without its looks. */
 public final class TablesModel {
+
+    /** Which table is looked at. */
+    public enum Shown {
+        FUEL,
+        TARGET,
+        FIRST_RIDE
+    }
 
     /** A fact about the table: words and figure. */
     public record Fact(String words, String figure) {}
 
     private final Session session;
-    private final BooleanProperty target = new SimpleBooleanProperty();
+    private Job asked;
+    private final ObjectProperty<Shown> shown = new SimpleObjectProperty<>(Shown.FUEL);
     private final BooleanProperty asFile = new SimpleBooleanProperty();
     private final IntegerProperty cell = new SimpleIntegerProperty(-1);
     private final ReadOnlyObjectWrapper<HeatMap> map = new ReadOnlyObjectWrapper<>();
     private final ReadOnlyObjectWrapper<GridShape.View> view = new ReadOnlyObjectWrapper<>(GridShape.View.CHART);
+    private final ReadOnlyObjectWrapper<FirstRide.Outcome> firstRide = new ReadOnlyObjectWrapper<>();
+    private final ReadOnlyStringWrapper outcome = new ReadOnlyStringWrapper("");
     private final ReadOnlyObjectWrapper<List<Fact>> facts = new ReadOnlyObjectWrapper<>(List.of());
 
     public TablesModel(Session session) {
         this.session = session;
-        session.jobProperty().addListener((p, old, now) -> update());
+        session.jobProperty().addListener((p, old, now) -> {
+            forgetFirstRide(old, now);
+            update();
+        });
         session.themeProperty().addListener((p, old, now) -> update());
         session.afrProperty().addListener((p, old, now) -> update());
-        target.addListener((p, old, now) -> update());
+        shown.addListener((p, old, now) -> update());
+        firstRide.addListener((p, old, now) -> update());
         asFile.addListener((p, old, now) -> update());
         cell.addListener((p, old, now) -> updateFacts());
         update();
     }
 
-    /** The table that is looked at. */
+    /** The table that is looked at; for the first ride the table to be put into the control unit. */
     public Optional<Table> table() {
-        return target.get() ? session.job().targetTable() : session.job().fuelTable();
+        switch (shown.get()) {
+            case TARGET:
+                return session.job().targetTable();
+            case FIRST_RIDE:
+                return Optional.ofNullable(firstRide.get()).map(FirstRide.Outcome::after);
+            default:
+                return session.job().fuelTable();
+        }
+    }
+
+    private void forgetFirstRide(Job old, Job now) {
+        if (!old.fuelTable().equals(now.fuelTable())
+                || !old.machine().equals(now.machine())
+                || old.proposal().deadTimeMs() != now.proposal().deadTimeMs()) {
+            firstRide.set(null);
+        }
+    }
+
+    private void workOutFirstRide() {
+        Job job = session.job();
+        boolean pressure = job.fuelTable()
+                .filter(t -> t.load().kind() == Axis.Kind.MANIFOLD_PRESSURE)
+                .isPresent();
+        if (job == asked) {
+            return;
+        }
+        asked = job;
+        if (firstRide.get() == null
+                && job.fuelTable().isPresent()
+                && (pressure || job.machine().hasBodyChange())) {
+            session.firstRide(firstRide::set);
+        }
+    }
+
+    /** Writes the first-ride table; {@link #outcomeProperty} says what came of it. */
+    public void writeFirstRide(Path folder) {
+        session.writeFirstRide(
+                firstRide.get(),
+                folder,
+                files -> outcome.set(Words.of("tables.first.written", String.join(", ", files))));
+    }
+
+    /** Whether the dead time of the injectors has to be asked for. */
+    public boolean asksForDeadTime() {
+        return shown.get() != Shown.TARGET
+                && session.job()
+                        .fuelTable()
+                        .filter(t -> t.quantity() == Quantity.INJECTOR_PULSE)
+                        .isPresent();
+    }
+
+    public double deadTimeMs() {
+        return session.job().proposal().deadTimeMs();
+    }
+
+    /** Takes a typed dead time; what can't be one is left as it was. */
+    public void deadTime(String typed) {
+        try {
+            double ms = Double.parseDouble(typed.strip().replace(',', '.'));
+            if (ms >= 0 && ms < 10) {
+                session.edit(job -> job.withProposal(job.proposal().withDeadTimeMs(ms)));
+            }
+        } catch (NumberFormatException e) {
+            outcome.set("");
+        }
     }
 
     private void update() {
+        if (shown.get() == Shown.FIRST_RIDE) {
+            workOutFirstRide();
+        }
+        outcome.set("");
         Optional<Table> table = table();
         boolean afr = session.afrProperty().get();
         view.set(table.filter(t -> asFile.get())
@@ -56,7 +149,10 @@ public final class TablesModel {
                         ? GridShape.View.SPEED_DOWN
                         : GridShape.View.LOAD_DOWN)
                 .orElse(GridShape.View.CHART));
-        map.set(table.map(t -> TableMap.of(t, afr, session.themeProperty().get().palette()))
+        Palette palette = session.themeProperty().get().palette();
+        map.set(table.map(t -> shown.get() == Shown.FIRST_RIDE
+                        ? TableMap.firstRide(firstRide.get(), palette)
+                        : TableMap.of(t, afr, palette))
                 .orElse(null));
         if (table.isPresent() && cell.get() >= table.get().cells()) {
             cell.set(-1);
@@ -65,7 +161,14 @@ public final class TablesModel {
     }
 
     private void updateFacts() {
-        facts.set(table().map(this::facts).orElse(List.of()));
+        facts.set(table().map(shown.get() == Shown.FIRST_RIDE ? t -> firstRideFacts() : this::facts)
+                .orElse(List.of()));
+    }
+
+    private List<Fact> firstRideFacts() {
+        FirstRide.Outcome first = firstRide.get();
+        return List.of(new Fact(
+                Words.of("tables.first.most"), Figures.signed(first.mostAddedPercent(), 1) + " %"));
     }
 
     private List<Fact> facts(Table table) {
@@ -110,9 +213,18 @@ public final class TablesModel {
                 : TableWords.figure(table, table.at(at));
     }
 
-    /** Whether the target table is looked at instead of the fuel table. */
-    public BooleanProperty targetProperty() {
-        return target;
+    public ObjectProperty<Shown> shownProperty() {
+        return shown;
+    }
+
+    /** The first-ride table; null where there is none. */
+    public ReadOnlyObjectProperty<FirstRide.Outcome> firstRideProperty() {
+        return firstRide.getReadOnlyProperty();
+    }
+
+    /** What came of writing. */
+    public ReadOnlyStringProperty outcomeProperty() {
+        return outcome.getReadOnlyProperty();
     }
 
     /** Whether the grid lies as in its file instead of as on a chart. */

@@ -2,12 +2,14 @@ package fuelwright.ui.tables;
 
 import fuelwright.ui.plot.HeatGrid;
 import fuelwright.ui.theme.AskFiles;
+import fuelwright.ui.theme.Figures;
 import fuelwright.ui.theme.Parts;
 import fuelwright.ui.theme.StagePane;
 import fuelwright.ui.theme.Words;
 import javafx.beans.binding.Bindings;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
 import javafx.scene.layout.HBox;
@@ -31,7 +33,10 @@ public final class TablesView implements StagePane {
         grid.themeProperty().bind(model.session().themeProperty());
         grid.selectedProperty().bindBidirectional(model.cellProperty());
         grid.visibleProperty().bind(model.mapProperty().isNotNull());
-        StackPane place = new StackPane(grid, empty(false), empty(true));
+        StackPane place = new StackPane(grid);
+        for (TablesModel.Shown shown : TablesModel.Shown.values()) {
+            place.getChildren().add(empty(shown));
+        }
         VBox.setVgrow(place, Priority.ALWAYS);
         Label below = new Label(Words.of("tables.below"));
         root = new VBox(12, Parts.heading(new Label(Words.of("tables.title")), below), toolbar(), place);
@@ -39,41 +44,57 @@ public final class TablesView implements StagePane {
         facts.getStyleClass().add("explanation-inner");
         model.factsProperty().addListener((p, old, now) -> explain());
         model.cellProperty().addListener((p, old, now) -> explain());
+        model.shownProperty().addListener((p, old, now) -> explain());
         explain();
     }
 
-    private Node empty(boolean target) {
-        String key = target ? "tables.empty.target" : "tables.empty.fuel";
+    private static String key(TablesModel.Shown shown) {
+        switch (shown) {
+            case TARGET:
+                return "tables.empty.target";
+            case FIRST_RIDE:
+                return "tables.first.empty";
+            default:
+                return "tables.empty.fuel";
+        }
+    }
+
+    private Node empty(TablesModel.Shown shown) {
         VBox empty = Parts.empty(
-                Words.of(key + ".title"),
-                Words.of(key),
+                Words.of(key(shown) + ".title"),
+                Words.of(key(shown)),
                 model.session().workingProperty(),
                 model.session().doingProperty(),
-                Parts.button("tables.open", () -> AskFiles.choose(root, model.session()::open), "primary"));
+                Parts.button("tables.open", this::open, "primary"));
         empty.visibleProperty()
                 .bind(Bindings.createBooleanBinding(
                         () -> model.mapProperty().get() == null
-                                && model.targetProperty().get() == target,
+                                && model.shownProperty().get() == shown,
                         model.mapProperty(),
-                        model.targetProperty()));
+                        model.shownProperty()));
         return empty;
     }
 
+    private void open() {
+        AskFiles.choose(root, model.session()::open);
+    }
+
     private HBox toolbar() {
-        ToggleButton fuel =
-                toggle("tables.fuel", true, () -> model.targetProperty().set(false));
-        ToggleButton target =
-                toggle("tables.target", false, () -> model.targetProperty().set(true));
-        ToggleButton chart =
-                toggle("tables.chart", true, () -> model.asFileProperty().set(false));
-        ToggleButton file =
-                toggle("tables.file", false, () -> model.asFileProperty().set(true));
+        ToggleButton fuel = shows("tables.fuel", TablesModel.Shown.FUEL);
+        ToggleButton target = shows("tables.target", TablesModel.Shown.TARGET);
+        ToggleButton first = shows("tables.first", TablesModel.Shown.FIRST_RIDE);
+        ToggleButton chart = toggle("tables.chart", true, () -> model.asFileProperty().set(false));
+        ToggleButton file = toggle("tables.file", false, () -> model.asFileProperty().set(true));
         return Parts.row(
                 8,
-                Parts.choice(new ToggleGroup(), fuel, target),
+                Parts.choice(new ToggleGroup(), fuel, target, first),
                 Parts.gap(),
                 Parts.choice(new ToggleGroup(), chart, file),
-                Parts.button("tables.open", () -> AskFiles.choose(root, model.session()::open), "compact"));
+                Parts.button("tables.open", this::open, "compact"));
+    }
+
+    private ToggleButton shows(String key, TablesModel.Shown shown) {
+        return toggle(key, model.shownProperty().get() == shown, () -> model.shownProperty().set(shown));
     }
 
     private static ToggleButton toggle(String key, boolean on, Runnable action) {
@@ -85,18 +106,63 @@ public final class TablesView implements StagePane {
 
     private void explain() {
         facts.getChildren().clear();
-        model.selected()
-                .ifPresent(cell -> facts.getChildren()
-                        .add(new VBox(
-                                4, Parts.text(cell.words(), "section"), Parts.label(cell.figure(), "big-figure"))));
-        VBox list = new VBox(
-                Parts.label(Words.of(model.targetProperty().get() ? "tables.target" : "tables.fuel"), "section"));
+        model.selected().ifPresent(cell -> facts.getChildren()
+                .add(new VBox(4, Parts.text(cell.words(), "section"), Parts.label(cell.figure(), "big-figure"))));
+        String title;
+        String words;
+        switch (model.shownProperty().get()) {
+            case TARGET:
+                title = "tables.target";
+                words = "tables.explain.target";
+                break;
+            case FIRST_RIDE:
+                title = "tables.first.title";
+                words = "tables.first.explain";
+                break;
+            default:
+                title = "tables.fuel";
+                words = "tables.explain.fuel";
+        }
+        VBox list = new VBox(Parts.label(Words.of(title), "section"));
         model.factsProperty().get().forEach(f -> list.getChildren().add(Parts.fact(f.words(), f.figure())));
-        facts.getChildren().add(list);
-        facts.getChildren()
-                .add(Parts.text(
-                        Words.of(model.targetProperty().get() ? "tables.explain.target" : "tables.explain.fuel"),
-                        "muted"));
+        facts.getChildren().addAll(list, Parts.text(Words.of(words), "muted"));
+        if (model.asksForDeadTime()) {
+            facts.getChildren().add(deadTime());
+        }
+        if (model.shownProperty().get() == TablesModel.Shown.FIRST_RIDE
+                && model.firstRideProperty().get() != null) {
+            facts.getChildren().add(firstRide());
+        }
+    }
+
+    private VBox deadTime() {
+        TextField field = new TextField(Figures.shortest(model.deadTimeMs()));
+        field.setAccessibleText(Words.of("tables.deadtime"));
+        field.setMaxWidth(80);
+        field.setOnAction(e -> model.deadTime(field.getText()));
+        field.focusedProperty().addListener((p, old, now) -> {
+            if (!now) {
+                model.deadTime(field.getText());
+            }
+        });
+        return new VBox(
+                4,
+                Parts.label(Words.of("tables.deadtime"), "section"),
+                field,
+                Parts.text(Words.of("tables.deadtime.why"), "muted"));
+    }
+
+    private VBox firstRide() {
+        Label outcome = Parts.text("", "strong");
+        outcome.textProperty().bind(model.outcomeProperty());
+        return new VBox(
+                8,
+                Parts.text(Parts.sentence(model.firstRideProperty().get().remark()), "muted"),
+                Parts.button(
+                        "tables.first.write",
+                        () -> AskFiles.folder(root, Words.of("handover.folder"), model::writeFirstRide),
+                        "primary"),
+                outcome);
     }
 
     @Override

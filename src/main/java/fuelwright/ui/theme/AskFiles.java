@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.function.Consumer;
 import javafx.scene.Node;
+import javafx.stage.DirectoryChooser;
 import javafx.stage.FileChooser;
 
 /** The dialogue that asks for files. */
@@ -23,6 +24,16 @@ public final class AskFiles {
         List<File> files = chooser.showOpenMultipleDialog(owner.getScene().getWindow());
         if (files != null && !files.isEmpty()) {
             chosen.accept(files.stream().map(File::toPath).toList());
+        }
+    }
+
+    /** Asks for a folder to write into; nothing happens where none is chosen. */
+    public static void folder(Node owner, String title, Consumer<Path> chosen) {
+        DirectoryChooser chooser = new DirectoryChooser();
+        chooser.setTitle(title);
+        File folder = chooser.showDialog(owner.getScene().getWindow());
+        if (folder != null) {
+            chosen.accept(folder.toPath());
         }
     }
 }
