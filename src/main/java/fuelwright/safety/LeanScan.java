@@ -252,11 +252,9 @@ final class LeanScan {
         double limit = floor;
         boolean isLean = false;
         if (lambda > floor) {
-            target = targets.value(
-                    rpm, targetByThrottle ? trace.throttlePercent(i) : trace.pressureKpa(i));
+            target = targets.value(rpm, targetByThrottle ? trace.throttlePercent(i) : trace.pressureKpa(i));
             limit = leanest(target, ceiling);
-            if (lambda > limit
-                    && !highLoad.isWellInside(rpm, trace.throttlePercent(i), trace.pressureKpa(i))) {
+            if (lambda > limit && !highLoad.isWellInside(rpm, trace.throttlePercent(i), trace.pressureKpa(i))) {
                 limit = Math.max(leanest(target, edgeCeiling), ceiling);
             }
             isLean = lambda > limit;

@@ -75,7 +75,8 @@ final class LeanUnderLoad implements Rule {
                     "lean-with-earlier-table",
                     Caution.Level.CHECK,
                     "Was lean with an earlier table",
-                    times(events) + " with an earlier table; by the figures the present one adds enough there. Worst then: "
+                    times(events)
+                            + " with an earlier table; by the figures the present one adds enough there. Worst then: "
                             + place(d, events.get(0)),
                     "Ride those cells with the present table to see that it is cured",
                     cellsOf(events),

@@ -45,7 +45,9 @@ final class TargetTable implements Rule {
                         fuel.words(),
                         onPetrolScale
                                 ? "; it looks like an AFR on the scale of 14.7"
-                                : onFuelsScale ? "; it looks like an AFR on the fuel's own scale" : ", which no engine runs at"),
+                                : onFuelsScale
+                                        ? "; it looks like an AFR on the fuel's own scale"
+                                        : ", which no engine runs at"),
                 "Name the fuel in the tank and the scale of the target table, or give the target as lambda",
                 new TreeSet<>(),
                 List.of()));

@@ -226,14 +226,16 @@ class LeanUnderLoadTest {
         PlantedCase planted = new PlantedCase();
         planted.ride(ride.named("ride"));
         CaseFile.JudgedRide old = planted.rides.get(0);
-        planted.fuelTable = PlantedCase.table(fuelwright.table.Quantity.VOLUMETRIC_EFFICIENCY, PlantedCase.THROTTLE, c -> 90);
+        planted.fuelTable =
+                PlantedCase.table(fuelwright.table.Quantity.VOLUMETRIC_EFFICIENCY, PlantedCase.THROTTLE, c -> 90);
         planted.evidence(0, 0.005, 50);
         assertEquals(80, old.madeWith().at(0));
         assertEquals(
                 Caution.Level.CHECK,
                 planted.judge("lean-with-earlier-table").orElseThrow().level());
         assertTrue(planted.judge("lean-under-load").isEmpty());
-        planted.fuelTable = PlantedCase.table(fuelwright.table.Quantity.VOLUMETRIC_EFFICIENCY, PlantedCase.THROTTLE, c -> 83);
+        planted.fuelTable =
+                PlantedCase.table(fuelwright.table.Quantity.VOLUMETRIC_EFFICIENCY, PlantedCase.THROTTLE, c -> 83);
         planted.evidence(0, 0.005, 50);
         assertTrue(planted.judge("lean-under-load").orElseThrow().isStop());
     }
@@ -253,7 +255,8 @@ class LeanUnderLoadTest {
 
     @Test
     void missingReadingsDoNotHideWhatTheOthersSay() {
-        PlantedRide ride = ride().phase(2, 5000, 20, 1.0).phase(1.5, 5000, 100, 0.99).everyOtherMissing();
+        PlantedRide ride =
+                ride().phase(2, 5000, 20, 1.0).phase(1.5, 5000, 100, 0.99).everyOtherMissing();
         assertTrue(judge("lean-under-load", ride).orElseThrow().isStop());
     }
 

@@ -74,8 +74,7 @@ final class SimulatedCases {
             ProposalSettings settings = ProposalSettings.defaults().withDeadTimeMs(deadTimeMs);
             proposal = Optional.of(ProposalMaker.make(estimate.get(), estimator.means(), highLoad, settings));
         }
-        return new CaseFile(
-                machine, highLoad, fuel, target, judged, estimate, proposal, Limits.usual(Fuel.PETROL));
+        return new CaseFile(machine, highLoad, fuel, target, judged, estimate, proposal, Limits.usual(Fuel.PETROL));
     }
 
     private static Table table(ControlUnit unit, Grid grid) {
