@@ -27,6 +27,8 @@ final class LeanScan {
     /** At the edge of high load a stretch has to last so many times longer: where the edge lies isn't sure. */
     private static final double AT_EDGE = 2;
 
+    /** So many readings show how often the logger renews one. */
+    private static final int HOLD_READINGS = 20_000;
     /** A long stretch whose worst moment comes at its end keeps getting leaner. */
     private static final double GROWING_S = 2.0;
 
@@ -59,6 +61,11 @@ final class LeanScan {
 
     private final BurntTrace trace;
     private final Setting setting;
+    private final LoadThreshold highLoad;
+    private final double closedPercent;
+    private final boolean targetByThrottle;
+    private final Locator targets;
+    private final Locator cells;
     private final double leanFor;
     private final double clearing;
     private final double lookBack;
@@ -115,6 +122,11 @@ final class LeanScan {
     private LeanScan(BurntTrace trace, Setting setting) {
         this.trace = trace;
         this.setting = setting;
+        highLoad = setting.highLoad;
+        closedPercent = setting.closedPercent;
+        targetByThrottle = setting.targetByThrottle;
+        targets = new Locator(setting.target);
+        cells = new Locator(setting.cells);
         Limits limits = setting.limits;
         leanFor = limits.of(Limit.LEAN_FOR) - 1e-6;
         clearing = limits.of(Limit.FUEL_CUT_CLEARING);
@@ -159,7 +171,8 @@ final class LeanScan {
     private static double meanHoldS(BurntTrace trace) {
         int changes = 0;
         double total = 0;
-        for (int i = 1; i < trace.size(); i++) {
+        int n = Math.min(trace.size(), HOLD_READINGS);
+        for (int i = 1; i < n; i++) {
             double step = trace.burntS(i) - trace.burntS(i - 1);
             total += step > 0 && step < GAP_S ? step : 0;
             changes += trace.lambda(i) != trace.lambda(i - 1) ? 1 : 0;
@@ -208,16 +221,16 @@ final class LeanScan {
         } else if (Math.abs(rpm - sameSpeed) > 0.1 * sameSpeed || Math.abs(throttle - sameThrottle) > 10) {
             sameMoved = true;
         }
-        boolean closed = throttle <= setting.closedPercent && rpm > OVERRUN_RPM;
+        boolean closed = throttle <= closedPercent && rpm > OVERRUN_RPM;
         boolean freeAir = closed && lambda >= FREE_AIR_LAMBDA;
-        if (freeAir && !setting.highLoad.at(rpm, throttle, trace.pressureKpa(i)) || setting.cuts.at(t)) {
+        if (freeAir && !highLoad.at(rpm, throttle, trace.pressureKpa(i)) || setting.cuts.at(t)) {
             lastCut = t;
         }
     }
 
     private void read(int i, double t, double lambda) {
         double rpm = trace.speedRpm(i);
-        boolean high = setting.highLoad.at(rpm, trace.throttlePercent(i), trace.pressureKpa(i)) && rpm >= RUNNING_RPM;
+        boolean high = highLoad.at(rpm, trace.throttlePercent(i), trace.pressureKpa(i)) && rpm >= RUNNING_RPM;
         if (!high) {
             if (open && t - lastHigh > BREAK_S) {
                 close(false);
@@ -239,13 +252,14 @@ final class LeanScan {
         double limit = floor;
         boolean isLean = false;
         if (lambda > floor) {
-            target = setting.target.value(
-                    rpm, setting.targetByThrottle ? trace.throttlePercent(i) : trace.pressureKpa(i));
-            boolean inside = setting.highLoad.isWellInside(rpm, trace.throttlePercent(i), trace.pressureKpa(i));
-            limit = inside ? leanest(target, ceiling) : Math.max(leanest(target, edgeCeiling), ceiling);
+            target = targets.value(rpm, targetByThrottle ? trace.throttlePercent(i) : trace.pressureKpa(i));
+            limit = leanest(target, ceiling);
+            if (lambda > limit && !highLoad.isWellInside(rpm, trace.throttlePercent(i), trace.pressureKpa(i))) {
+                limit = Math.max(leanest(target, edgeCeiling), ceiling);
+            }
             isLean = lambda > limit;
         }
-        int cell = cell(rpm, trace.load(i));
+        int cell = cells.nearest(rpm, trace.load(i));
         if (isLean) {
             add(i, t, lambda, limit, target);
             lean[cell]++;
@@ -267,15 +281,6 @@ final class LeanScan {
     /** As {@link Limits#leanest}, without looking limits up at every reading. */
     private double leanest(double target, double most) {
         return target + spare < most ? target + spare : most;
-    }
-
-    private int cell(double rpm, double load) {
-        Table table = setting.cells;
-        int i = (int) (table.speed().position(rpm) + 0.5);
-        int j = load == load
-                ? (int) (table.load().position(load) + 0.5)
-                : table.load().size() - 1;
-        return table.cell(j, i);
     }
 
     private void add(int i, double t, double lambda, double limit, double target) {
@@ -334,12 +339,12 @@ final class LeanScan {
             return;
         }
         double rpm = trace.speedRpm(worst);
-        boolean inside = setting.highLoad.isWellInside(rpm, trace.throttlePercent(worst), trace.pressureKpa(worst));
+        boolean inside = highLoad.isWellInside(rpm, trace.throttlePercent(worst), trace.pressureKpa(worst));
         if (!inside && length < AT_EDGE * leanFor) {
             return;
         }
         double load = trace.load(worst);
-        eventsIn[cell(rpm, load)]++;
+        eventsIn[cells.nearest(rpm, load)]++;
         decays.add(late == 0 || early > 0 && sumLate / late < 0.6 * sumEarly / early);
         events.add(new LeanEvent(
                 setting.ride,
@@ -355,7 +360,7 @@ final class LeanScan {
                 trace.throttlePercent(worst),
                 trace.pressureKpa(worst),
                 trace.row(worst),
-                cell(rpm, load),
+                cells.nearest(rpm, load),
                 kind(recovered),
                 length >= GROWING_S && trace.burntS(worst) - start > GROWING_SHARE * length));
     }
@@ -389,7 +394,7 @@ final class LeanScan {
         double laterInRide = leanTime[cell] / lean[cell] - fineTime[cell] / fine[cell];
         boolean again = eventsIn[cell] > 1;
         boolean highFlow = event.speedRpm() >= setting.highFlowRpm
-                && setting.highLoad.isWellInside(event.speedRpm(), event.throttlePercent(), event.pressureKpa());
+                && highLoad.isWellInside(event.speedRpm(), event.throttlePercent(), event.pressureKpa());
         if (highFlow && (later >= FADE_S || again && laterInRide >= FADE_IN_RIDE_S)) {
             return LeanEvent.Kind.SUPPLY;
         }

@@ -1,62 +1,72 @@
 package fuelwright.safety;
 
 import fuelwright.airflow.HighLoad;
+import java.util.function.DoublePredicate;
 
 /**
  * High load without asking the model at every reading: the throttle from which on load is high, worked out once for each 100 rpm.
- * Between those, straight lines. Where pressure was measured it is asked as well, and whichever says high wins.
+ * Between those, straight lines; and the pressure from which on it is. Whichever says high wins.
  */
 final class LoadThreshold {
 
     private static final double STEP_RPM = 100;
     private static final int STEPS = 250;
     private static final double FULL_PERCENT = 100;
+    private static final double MOST_KPA = 400;
+    /** Whether a measured pressure is high doesn't depend on engine speed. */
+    private static final double MIDDLE_RPM = 3000;
+
     private static final double WIDE_OPEN_PERCENT = 80;
     private static final double LEAST_OPEN_PERCENT = 60;
     private static final double THROTTLE_SHARE = 0.75;
     private static final double PRESSURE_SHARE = 0.93;
 
-    private final HighLoad highLoad;
-    private final double barometerKpa;
     private final double[] throttleFrom = new double[STEPS + 1];
+    private final double leastThrottle;
+    private final double pressureFrom;
 
     LoadThreshold(HighLoad highLoad, double barometerKpa) {
-        this.highLoad = highLoad;
-        this.barometerKpa = barometerKpa;
+        double least = Double.POSITIVE_INFINITY;
         for (int i = 0; i <= STEPS; i++) {
-            throttleFrom[i] = search(Math.max(i, 1) * STEP_RPM);
+            double rpm = Math.max(i, 1) * STEP_RPM;
+            throttleFrom[i] = search(FULL_PERCENT, x -> highLoad.at(rpm, x, Double.NaN, barometerKpa));
+            least = Math.min(least, throttleFrom[i]);
         }
+        leastThrottle = least;
+        pressureFrom = search(MOST_KPA, x -> highLoad.at(MIDDLE_RPM, Double.NaN, x, barometerKpa));
     }
 
-    private double search(double rpm) {
-        if (!highLoad.at(rpm, FULL_PERCENT, Double.NaN, barometerKpa)) {
-            return 2 * FULL_PERCENT;
+    /** The least figure from 0 to {@code most} that is high load; infinite where even the most isn't. */
+    private static double search(double most, DoublePredicate high) {
+        if (!high.test(most)) {
+            return Double.POSITIVE_INFINITY;
         }
         double low = 0;
-        double high = FULL_PERCENT;
-        while (high - low > 0.05) {
-            double middle = 0.5 * (low + high);
-            if (highLoad.at(rpm, middle, Double.NaN, barometerKpa)) {
-                high = middle;
+        double top = most;
+        while (top - low > 0.02) {
+            double middle = 0.5 * (low + top);
+            if (high.test(middle)) {
+                top = middle;
             } else {
                 low = middle;
             }
         }
-        return high;
+        return top;
     }
 
     boolean at(double speedRpm, double throttlePercent, double pressureKpa) {
-        double p = speedRpm / STEP_RPM;
-        if (p >= 0 && throttlePercent == throttlePercent) {
-            int i = (int) p;
-            double from = i >= STEPS
-                    ? throttleFrom[STEPS]
-                    : throttleFrom[i] + (p - i) * (throttleFrom[i + 1] - throttleFrom[i]);
-            if (throttlePercent >= from) {
-                return true;
-            }
+        if (pressureKpa >= pressureFrom) {
+            return true;
         }
-        return pressureKpa == pressureKpa && highLoad.at(speedRpm, throttlePercent, pressureKpa, barometerKpa);
+        if (!(throttlePercent >= leastThrottle) || !(speedRpm >= 0)) {
+            return false;
+        }
+        double p = speedRpm * (1 / STEP_RPM);
+        int i = Math.min((int) p, STEPS - 1);
+        double f = Math.min(p - i, 1);
+        double from = throttleFrom[i];
+        double next = throttleFrom[i + 1];
+        return throttlePercent >= (from == next ? from : from + f * (next - from));
     }
 
     /**
