@@ -41,6 +41,7 @@ final class Channels {
                 new ThrottleUnit(this).convert(draft, chosenUnit(draft));
             } else {
                 draft.toCanonical(UnitChoice.of(draft, chosenUnit(draft), this));
+                trimAsFactor(draft);
             }
             if (draft.confidence != Confidence.LEFT_OUT) {
                 Plausible.dropImpossible(draft, this);
@@ -48,6 +49,24 @@ final class Channels {
         }
         new GaugePressure(this).convert(drafts);
         return drafts.stream().map(Draft::channel).toList();
+    }
+
+    /** A trim that stays about 1 is a factor, not a percentage: 1.08 is 8 % more fuel. */
+    private void trimAsFactor(Draft draft) {
+        boolean trim = draft.role == Role.SHORT_TRIM || draft.role == Role.LONG_TRIM;
+        Stats stats = draft.stats;
+        if (!trim || draft.said || isSaid(draft) || stats.distinct() < 4 || stats.p02() < 0.5 || stats.p98() > 1.6) {
+            return;
+        }
+        if (statedUnit(draft).isPresent()) {
+            doubt(draft, "stays about 1: a factor rather than %?", "choose % by hand if it is right");
+        } else {
+            draft.scale(100, -100);
+            doubt(
+                    draft,
+                    "stays about 1: read as a factor, 1.01 being 1 % more fuel",
+                    "choose % by hand if that is wrong");
+        }
     }
 
     /** What the user or the file says the unit is; the user's word first. */

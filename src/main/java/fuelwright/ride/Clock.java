@@ -22,6 +22,7 @@ final class Clock {
     static boolean looksLike(String field) {
         return field.length() >= 4
                 && field.length() <= 40
+                && field.indexOf(':') > 0
                 && FORM.matcher(field).matches();
     }
 

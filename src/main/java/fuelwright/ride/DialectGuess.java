@@ -39,8 +39,11 @@ final class DialectGuess {
     }
 
     private static long score(String line, Dialect dialect) {
+        if (line.indexOf(dialect.delimiter()) < 0) {
+            return 0;
+        }
         String[] fields = CsvLine.split(line, dialect.delimiter());
-        if (fields == null || fields.length < 2 && dialect.delimiter() != 0) {
+        if (fields == null) {
             return 0;
         }
         long score = 0;

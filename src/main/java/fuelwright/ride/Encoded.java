@@ -163,7 +163,7 @@ record Encoded(ByteSource bytes, long start, Charset charset, String words) {
                 .onMalformedInput(CodingErrorAction.REPLACE)
                 .onUnmappableCharacter(CodingErrorAction.REPLACE);
         ByteArrayOutputStream out = new ByteArrayOutputStream((int) Math.min(1 << 30, source.size() / 2 + 16));
-        byte[] piece = new byte[1 << 20];
+        byte[] piece = new byte[(int) Math.min(1 << 20, source.size() + 2 & ~1)];
         for (long at = from; at < source.size(); at += piece.length) {
             int read = source.read(at, piece, 0, piece.length);
             ByteBuffer in = ByteBuffer.wrap(piece, 0, read & ~1);

@@ -24,7 +24,7 @@ final class MixtureUnits {
         Optional<Unit> stated = channels.chosenUnit(draft);
         if (draft.role == Role.WIDEBAND_VOLTS) {
             volts(draft, stated);
-        } else if (stated.filter(u -> u.dimension() == Dimension.VOLTAGE).isPresent() && !draft.said) {
+        } else if (stated.filter(u -> u.dimension() == Dimension.VOLTAGE).isPresent()) {
             draft.role = Role.WIDEBAND_VOLTS;
             volts(draft, stated);
         } else {
@@ -47,13 +47,13 @@ final class MixtureUnits {
                     draft,
                     "the heading says " + (unit == Unit.LAMBDA ? "lambda" : "equivalence ratio") + ", but values about "
                             + Figures.plain(middle) + " are an air–fuel ratio; read as AFR",
-                    "choose the role by hand if that is wrong");
+                    "choose the unit by hand if that is wrong");
             unit = Unit.AIR_FUEL_RATIO;
         } else if (unit == Unit.AIR_FUEL_RATIO && middle > 0.4 && middle < 3) {
             channels.doubt(
                     draft,
                     "the heading says AFR, but values about " + Figures.plain(middle) + " are lambda; read as lambda",
-                    "choose the role by hand if that is wrong");
+                    "choose the unit by hand if that is wrong");
             unit = Unit.LAMBDA;
         } else if (!commanded && unit != Unit.AIR_FUEL_RATIO && looksNarrow(stats)) {
             draft.leaveOut("values between " + Figures.plain(stats.p02()) + " and " + Figures.plain(stats.p98())

@@ -20,7 +20,7 @@ final class ReferenceRows {
         LineMap lines = new LineMap();
         IntList restarts = new IntList();
         double[] row = new double[layout.columns()];
-        byte[] buffer = new byte[PIECE];
+        byte[] buffer = new byte[(int) Math.min(PIECE, encoded.bytes().size() + 1)];
         int kept = 0;
         int number = layout.dataLine();
         long at = layout.dataStart();

@@ -128,7 +128,7 @@ final class LogWriter {
             for (int c = 0; c < fields.length; c++) {
                 fields[c] = fields[c].replace('.', sign) + (trap == Trap.GLUED ? unit(c) : "");
             }
-            if (i == 12) {
+            if (i == 5) {
                 trap(text);
             }
             text.append(line(fields)).append(trap == Trap.BLANK_LINES ? lineEnd : "");

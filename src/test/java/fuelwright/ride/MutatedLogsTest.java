@@ -38,7 +38,7 @@ class MutatedLogsTest {
                                 loaded);
                         BothWays.assertSame(loaded, BothWays.inPieces(content, RideOptions.defaults(), 53, 2));
                     }
-                    check(content, loaded);
+                    check(content, loaded, i % 4 == 0);
                 } catch (RuntimeException | AssertionError | IOException e) {
                     throw new AssertionError(
                             "input " + number + ":\n"
@@ -61,7 +61,7 @@ class MutatedLogsTest {
             LogWriter.Trap trap = LogWriter.Trap.values()[random.nextInt(LogWriter.Trap.values().length)];
             LogWriter log =
                     new LogWriter(sign[0], sign[1], encoding, i % 5 == 0, i % 2 == 0 ? "\n" : "\r\n", trap, random);
-            log.rows.subList(14, log.rows.size()).clear();
+            log.rows.subList(10, log.rows.size()).clear();
             good[i] = log.bytes();
         }
         return good;
@@ -95,7 +95,7 @@ class MutatedLogsTest {
         return all;
     }
 
-    private static void check(byte[] content, Loaded<Ride> loaded) throws IOException {
+    private static void check(byte[] content, Loaded<Ride> loaded, boolean count) throws IOException {
         for (Issue issue : loaded.issues()) {
             assertTrue(!issue.what().isBlank() && issue.file().equals("ride.csv"), issue.toString());
             assertTrue(issue.severity() == Issue.Severity.NOTE || !issue.todo().isBlank(), issue.toString());
@@ -121,7 +121,9 @@ class MutatedLogsTest {
                 }
             }
         }
-        assertEquals(lines(content), accounted(ride), () -> BothWays.remarks(ride));
+        if (count) {
+            assertEquals(lines(content), accounted(ride), () -> BothWays.remarks(ride));
+        }
     }
 
     private static boolean possible(Role role, double value) {

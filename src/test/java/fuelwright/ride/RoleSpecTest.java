@@ -323,4 +323,21 @@ class RoleSpecTest {
         Ride percent = read("throttle", i -> i / 50.0, options);
         assertEquals(39 / 50.0, percent.column(Role.THROTTLE).orElseThrow().at(39));
     }
+
+    @Test
+    @DisplayName("R-R-19 a trim written as a factor")
+    void trimFactor() {
+        Ride ride = read("short term fuel trim", i -> 0.96 + 0.002 * i);
+        assertEquals(-4, channel(ride, "short term fuel trim").values().at(0), 1e-12);
+        assertWarns(ride, "stays about 1: read as a factor");
+        assertWarns(read("short term fuel trim [%]", i -> 0.96 + 0.002 * i), "a factor rather than %?");
+    }
+
+    @Test
+    @DisplayName("R-R-20 volts said to be lambda are still volts")
+    void voltsSaidToBeLambda() {
+        Ride ride = read("O2 [V]", i -> 1 + 0.08 * i, RideOptions.defaults().withRole("O2 [V]", Role.LAMBDA));
+        assertTrue(ride.mixtures().isEmpty());
+        assertWarns(ride, "wideband volts without a scale can't be used");
+    }
 }
