@@ -194,7 +194,7 @@ final class LeanScan {
                 highSince = Double.NaN;
             }
             if (Double.isNaN(before) || t < before - GAP_S) {
-                warming = lambda >= top;
+                warming = warmsUp(i);
                 segmentStart = t;
             }
             before = t;
@@ -206,6 +206,21 @@ final class LeanScan {
         }
         close(false);
         nameKinds();
+    }
+
+    /**
+     * Whether a stretch of readings begins with a sensor that warms up: at its lean end from the first reading, with load not high, and
+     * off it before long. A pull that is pegged from its first row is a danger instead.
+     */
+    private boolean warmsUp(int first) {
+        if (highLoad.at(trace.speedRpm(first), trace.throttlePercent(first), trace.pressureKpa(first))) {
+            return false;
+        }
+        int i = first;
+        while (i < trace.size() && trace.lambda(i) >= top) {
+            i++;
+        }
+        return i > first && i < trace.size() && trace.burntS(i) - trace.burntS(first) < WARMING_S;
     }
 
     /** Keeps what a reading is judged by: how long the value has stood still, and when fuel was last cut. */

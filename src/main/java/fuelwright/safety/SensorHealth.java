@@ -116,7 +116,7 @@ final class SensorHealth implements Rule {
         double all = 0;
         double lean = 0;
         double rich = 0;
-        boolean warming = true;
+        boolean warming = warmsUp(rows, lambda, top);
         for (int i = 0; i < lambda.length; i++) {
             if (rows.isOverrun(i) || cuts.at(rows.timeS[i])) {
                 lastCut = rows.timeS[i];
@@ -146,6 +146,16 @@ final class SensorHealth implements Rule {
                     new TreeSet<>(),
                     List.of()));
         }
+    }
+
+    /** At its lean end from the first row on, and off it before long. */
+    private static boolean warmsUp(RideRows rows, double[] lambda, double top) {
+        for (int i = 0; i < lambda.length && rows.timeS[i] - rows.timeS[0] < LeanScan.WARMING_S; i++) {
+            if (lambda[i] < top) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** During a fuel cut the exhaust is air: a sensor that doesn't show it is slow, mis-scaled, or the flag is wrong. */

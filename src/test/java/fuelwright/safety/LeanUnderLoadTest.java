@@ -283,8 +283,17 @@ class LeanUnderLoadTest {
 
     @Test
     void aSensorThatWarmsUpAtItsLeanEndIsNotALeanEngine() {
-        PlantedRide ride = new PlantedRide(20).noise(0).phase(8, 5000, 100, 1.6).noise(0.005);
+        PlantedRide ride = new PlantedRide(20).noise(0).phase(4, 1500, 5, 1.6).phase(4, 5000, 100, 1.6);
         assertTrue(judge("lean-under-load", ride.phase(60, 3000, 20, 1.0)).isEmpty());
+    }
+
+    @Test
+    void aPullThatIsPeggedFromItsFirstRowIsADanger() {
+        PlantedRide ride = new PlantedRide(20).noise(0).phase(8, 4000, 7000, 100, 1.6, 1.6, Map.of());
+        assertTrue(judge("lean-under-load", ride).orElseThrow().isStop());
+        assertTrue(judge("lean-under-load", ride.phase(60, 3000, 20, 1.0))
+                .orElseThrow()
+                .isStop());
     }
 
     @Test
