@@ -2,17 +2,21 @@ package fuelwright.screen;
 
 import fuelwright.ride.Channel;
 import fuelwright.ride.Column;
+import fuelwright.ride.HeldValues;
 import fuelwright.ride.Ride;
 import fuelwright.ride.Role;
 import fuelwright.table.Axis;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 
 /** The columns that screens look at, as arrays; NaN throughout where the ride has no such channel. */
 final class Columns {
 
     /** Throttle above the ride's smallest up to which it is called closed, %. */
     private static final double CLOSED_PERCENT = 2;
+    /** A ride whose throttle never comes below this never closed it, %: a single pull, say. */
+    private static final double HIGHEST_CLOSED_PERCENT = 15;
     /** Manifold pressure below which the engine is on the overrun where no throttle was logged, kPa. */
     private static final double OVERRUN_KPA = 40;
     /** Engine speed above which a closed throttle is an overrun, rpm. */
@@ -32,6 +36,7 @@ final class Columns {
     private final double[] shortTrim;
     private final double[] longTrim;
     private final boolean hasMixture;
+    private final Optional<HeldValues> renewed;
     private final double closedPercent;
 
     Columns(Ride ride, Axis.Kind loadKind) {
@@ -48,11 +53,12 @@ final class Columns {
         shortTrim = values(ride, Role.SHORT_TRIM);
         longTrim = values(ride, Role.LONG_TRIM);
         hasMixture = ride.mixture().isPresent();
-        closedPercent = Arrays.stream(throttlePercent)
-                        .filter(v -> !Double.isNaN(v))
-                        .min()
-                        .orElse(Double.NaN)
-                + CLOSED_PERCENT;
+        renewed = ride.mixture()
+                .or(() -> ride.column(Role.SHORT_TRIM))
+                .or(() -> ride.column(Role.LONG_TRIM))
+                .map(c -> HeldValues.of(c, ride.segmentStarts()));
+        double least = Arrays.stream(throttlePercent).filter(v -> !Double.isNaN(v)).min().orElse(Double.NaN);
+        closedPercent = least <= HIGHEST_CLOSED_PERCENT ? least + CLOSED_PERCENT : Double.NaN;
         List<Integer> starts = ride.segmentStarts();
         segmentStarts = new int[starts.size() + 1];
         for (int s = 0; s < starts.size(); s++) {
@@ -75,6 +81,11 @@ final class Columns {
     boolean hasReading(int row) {
         boolean reads = hasMixture ? lambda[row] > 0 : !Double.isNaN(shortTrim[row]) || !Double.isNaN(longTrim[row]);
         return reads && !Double.isNaN(speedRpm[row]) && !Double.isNaN(load[row]);
+    }
+
+    /** Whether the logger only repeated its last answer in this row. */
+    boolean isHeld(int row) {
+        return renewed.isPresent() && !renewed.get().isNew(row);
     }
 
     boolean isFuelCutLogged(int row) {

@@ -53,6 +53,7 @@ public final class Screens {
     private void markAll(Axis speed, Axis load) {
         for (int i = 0; i < reasons.length; i++) {
             mark(i, Screen.NO_READING, !c.hasReading(i));
+            mark(i, Screen.HELD_VALUE, c.isHeld(i));
             mark(i, Screen.NOT_RUNNING, c.speedRpm[i] < settings.speedAtLeastRpm());
             mark(i, Screen.TOO_COLD, c.coolantC[i] < settings.coolantAtLeastC());
             mark(i, Screen.SENSOR_LIMIT, c.lambda[i] <= settings.lambdaFrom() || c.lambda[i] >= settings.lambdaTo());

@@ -35,7 +35,7 @@ public final class OpenRide {
                     fraction -> progress.at(fraction, "reading " + file.getFileName()),
                     cancellation::cancelled);
             cancellation.check();
-            return loaded;
+            return new Loaded<>(loaded.value().map(Ride::filled), loaded.issues());
         } catch (IOException e) {
             throw WorkException.reading(file, e);
         }

@@ -60,7 +60,11 @@ final class TableMap {
                     false,
                     HeatCell.Mark.NONE,
                     false,
-                    Words.of("tables.first.cell", TableWords.cell(change, cell), figure, Figures.plain(uncertainty, 1))));
+                    Words.of(
+                            "tables.first.cell",
+                            TableWords.cell(change, cell),
+                            figure,
+                            Figures.plain(uncertainty, 1))));
         }
         return new HeatMap(
                 TableWords.breakpoints(change.speed()),

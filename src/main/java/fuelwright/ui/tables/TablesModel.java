@@ -167,8 +167,7 @@ public final class TablesModel {
 
     private List<Fact> firstRideFacts() {
         FirstRide.Outcome first = firstRide.get();
-        return List.of(new Fact(
-                Words.of("tables.first.most"), Figures.signed(first.mostAddedPercent(), 1) + " %"));
+        return List.of(new Fact(Words.of("tables.first.most"), Figures.signed(first.mostAddedPercent(), 1) + " %"));
     }
 
     private List<Fact> facts(Table table) {
