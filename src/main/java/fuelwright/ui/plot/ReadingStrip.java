@@ -39,8 +39,8 @@ public final class ReadingStrip extends Canvas {
         band(g, palette, fitted, uncertainty, reach);
         dots(g, palette, values, reach);
         axis(g, palette, reach);
-        setAccessibleText(Words.of(
-                "strip.words", values.size(), Figures.signed(fitted, 1), Figures.plain(uncertainty, 1)));
+        setAccessibleText(
+                Words.of("strip.words", values.size(), Figures.signed(fitted, 1), Figures.plain(uncertainty, 1)));
     }
 
     /** Half the axis: 5, 10, 20 or 40 %, whatever holds nine in ten of the readings and the fitted figure. */
@@ -96,7 +96,10 @@ public final class ReadingStrip extends Canvas {
             g.strokeLine(at, PLOT, at, PLOT + 4);
             g.setTextAlign(share == -1 ? TextAlignment.LEFT : share == 1 ? TextAlignment.RIGHT : TextAlignment.CENTER);
             double shifted = share == -1 ? 0 : share == 1 ? getWidth() : at;
-            g.fillText(Figures.signed(share * reach, reach == 5 && share * share == 0.25 ? 1 : 0) + " %", shifted, PLOT + 12);
+            g.fillText(
+                    Figures.signed(share * reach, reach == 5 && share * share == 0.25 ? 1 : 0) + " %",
+                    shifted,
+                    PLOT + 12);
         }
     }
 }

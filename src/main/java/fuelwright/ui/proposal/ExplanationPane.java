@@ -26,7 +26,9 @@ final class ExplanationPane {
         this.model = model;
         box.getStyleClass().add("explanation-inner");
         model.explanationProperty().addListener((p, old, now) -> fill(now));
-        model.session().themeProperty().addListener((p, old, now) -> fill(model.explanationProperty().get()));
+        model.session()
+                .themeProperty()
+                .addListener((p, old, now) -> fill(model.explanationProperty().get()));
         fill(model.explanationProperty().get());
     }
 

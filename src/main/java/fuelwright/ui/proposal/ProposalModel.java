@@ -111,11 +111,15 @@ public final class ProposalModel {
     }
 
     double shortfallPercent() {
-        return session.analysis().estimate().shortfallPercent(session.cellProperty().get());
+        return session.analysis()
+                .estimate()
+                .shortfallPercent(session.cellProperty().get());
     }
 
     double uncertaintyPercent() {
-        return session.analysis().estimate().uncertaintyPercent(session.cellProperty().get());
+        return session.analysis()
+                .estimate()
+                .uncertaintyPercent(session.cellProperty().get());
     }
 
     /** The range in use: the chosen one, or the smallest that holds everything. */

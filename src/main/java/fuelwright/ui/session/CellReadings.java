@@ -83,8 +83,7 @@ public record CellReadings(List<Double> shortfallsPercent, int counting, Map<Scr
     }
 
     private static Optional<Column> loadOf(Ride ride, Table table) {
-        return ride.column(
-                table.load().kind() == Axis.Kind.MANIFOLD_PRESSURE ? Role.MANIFOLD_PRESSURE : Role.THROTTLE);
+        return ride.column(table.load().kind() == Axis.Kind.MANIFOLD_PRESSURE ? Role.MANIFOLD_PRESSURE : Role.THROTTLE);
     }
 
     /** The cell's share of the interpolation at that place: the product of its shares on both axes. */

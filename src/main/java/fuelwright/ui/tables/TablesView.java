@@ -83,8 +83,10 @@ public final class TablesView implements StagePane {
         ToggleButton fuel = shows("tables.fuel", TablesModel.Shown.FUEL);
         ToggleButton target = shows("tables.target", TablesModel.Shown.TARGET);
         ToggleButton first = shows("tables.first", TablesModel.Shown.FIRST_RIDE);
-        ToggleButton chart = toggle("tables.chart", true, () -> model.asFileProperty().set(false));
-        ToggleButton file = toggle("tables.file", false, () -> model.asFileProperty().set(true));
+        ToggleButton chart =
+                toggle("tables.chart", true, () -> model.asFileProperty().set(false));
+        ToggleButton file =
+                toggle("tables.file", false, () -> model.asFileProperty().set(true));
         return Parts.row(
                 8,
                 Parts.choice(new ToggleGroup(), fuel, target, first),
@@ -94,7 +96,10 @@ public final class TablesView implements StagePane {
     }
 
     private ToggleButton shows(String key, TablesModel.Shown shown) {
-        return toggle(key, model.shownProperty().get() == shown, () -> model.shownProperty().set(shown));
+        return toggle(
+                key,
+                model.shownProperty().get() == shown,
+                () -> model.shownProperty().set(shown));
     }
 
     private static ToggleButton toggle(String key, boolean on, Runnable action) {
@@ -106,8 +111,10 @@ public final class TablesView implements StagePane {
 
     private void explain() {
         facts.getChildren().clear();
-        model.selected().ifPresent(cell -> facts.getChildren()
-                .add(new VBox(4, Parts.text(cell.words(), "section"), Parts.label(cell.figure(), "big-figure"))));
+        model.selected()
+                .ifPresent(cell -> facts.getChildren()
+                        .add(new VBox(
+                                4, Parts.text(cell.words(), "section"), Parts.label(cell.figure(), "big-figure"))));
         String title;
         String words;
         switch (model.shownProperty().get()) {
