@@ -45,11 +45,11 @@ final class TableMap {
     /** The change that the bore forecast asks for, with its uncertainty: nobody has ridden any of it, so all of it is hatched. */
     static HeatMap firstRide(FirstRide.Outcome outcome, Palette palette) {
         Table change = outcome.change();
-        double most = outcome.mostAddedPercent();
-        double range = most <= 10 ? 10 : most <= 20 ? 20 : 40;
+        int range = firstRideRange(outcome);
         List<HeatCell> cells = new ArrayList<>();
         for (int cell = 0; cell < change.cells(); cell++) {
-            String figure = Figures.signed(change.at(cell), 1);
+            // A cell left alone because nothing is known must not look like one that needs no change.
+            String figure = Math.abs(change.at(cell)) < 0.05 ? "?" : Figures.signed(change.at(cell), 1);
             double uncertainty = outcome.uncertainty().at(cell);
             cells.add(new HeatCell(
                     figure,
@@ -72,6 +72,12 @@ final class TableMap {
                 TableWords.axisTitle(change.speed()),
                 TableWords.axisTitle(change.load()),
                 cells);
+    }
+
+    /** ±% of the colours: the smallest of 10, 20 and 40 that holds everything. */
+    static int firstRideRange(FirstRide.Outcome outcome) {
+        double most = outcome.mostAddedPercent();
+        return most <= 10 ? 10 : most <= 20 ? 20 : 40;
     }
 
     static String figure(Table table, double value, boolean afr) {

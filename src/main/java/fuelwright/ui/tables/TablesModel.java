@@ -167,7 +167,9 @@ public final class TablesModel {
 
     private List<Fact> firstRideFacts() {
         FirstRide.Outcome first = firstRide.get();
-        return List.of(new Fact(Words.of("tables.first.most"), Figures.signed(first.mostAddedPercent(), 1) + " %"));
+        return List.of(
+                new Fact(Words.of("tables.first.most"), Figures.signed(first.mostAddedPercent(), 1) + " %"),
+                new Fact(Words.of("tables.first.range"), "±" + TableMap.firstRideRange(first) + " %"));
     }
 
     private List<Fact> facts(Table table) {
