@@ -28,6 +28,8 @@ record Smoothness(double spread, double rangeSpeed, double rangeLoad, double own
 
     private static final double[] WIDTH = {0.4, 0.35, 0.35, 0.5, 0.3};
     private static final double BOUND = 2.5;
+    /** Differences of deviance below this say nothing: 1 is what one unneeded number gains by chance. */
+    private static final double SETTLED = 0.2;
 
     static Smoothness usual() {
         return of(MIDDLE);
@@ -67,7 +69,7 @@ record Smoothness(double spread, double rangeSpeed, double rangeLoad, double own
         if (!prior.isForecast()) {
             steps[4] = 1e-9;
         }
-        PointValuePair best = new SimplexOptimizer(new SimpleValueChecker(-1, 0.05))
+        PointValuePair best = new SimplexOptimizer(new SimpleValueChecker(-1, SETTLED))
                 .optimize(
                         new MaxEval(400),
                         new ObjectiveFunction(deviance),

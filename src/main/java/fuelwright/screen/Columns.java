@@ -57,7 +57,10 @@ final class Columns {
                 .or(() -> ride.column(Role.SHORT_TRIM))
                 .or(() -> ride.column(Role.LONG_TRIM))
                 .map(c -> HeldValues.of(c, ride.segmentStarts()));
-        double least = Arrays.stream(throttlePercent).filter(v -> !Double.isNaN(v)).min().orElse(Double.NaN);
+        double least = Arrays.stream(throttlePercent)
+                .filter(v -> !Double.isNaN(v))
+                .min()
+                .orElse(Double.NaN);
         closedPercent = least <= HIGHEST_CLOSED_PERCENT ? least + CLOSED_PERCENT : Double.NaN;
         List<Integer> starts = ride.segmentStarts();
         segmentStarts = new int[starts.size() + 1];
