@@ -75,6 +75,7 @@ public class WindowApp extends Application {
         }
         stage.setMaximized(true);
         stage.show();
+        shell.focusStage();
         session.openSample();
         var files = getParameters().getUnnamed().stream()
                 .filter(a -> !a.startsWith("--"))

@@ -58,6 +58,7 @@ public final class Session {
         this.services = services;
         this.runner = runner;
         this.errand = new Errand(runner, this::failed);
+        stage.addListener((p, old, now) -> forgetWarnings());
     }
 
     /** Opens the sample job. Where nothing was known before, undo doesn't go back behind it. */
@@ -168,6 +169,13 @@ public final class Session {
         issues.removeIf(i -> i.severity() == Issue.Severity.ERROR && i.file().isEmpty());
         issues.addAll(serious(loaded.issues()));
         analysis.set(loaded.value().orElse(null));
+    }
+
+    /** A warning was seen on the stage where it came; it stays beside its ride. */
+    private void forgetWarnings() {
+        if (issues.stream().noneMatch(i -> i.severity() == Issue.Severity.ERROR)) {
+            issues.clear();
+        }
     }
 
     private static List<Issue> serious(List<Issue> all) {

@@ -23,7 +23,7 @@ public final class TableWords {
         return Words.of(
                 "cell.name",
                 Figures.plain(speedRpm, 0),
-                Figures.plain(load, load == Math.rint(load) ? 0 : 1) + " "
+                Figures.plain(load, Math.abs(load - Math.rint(load)) < 0.05 ? 0 : 1) + " "
                         + kind.unit().symbol(),
                 kind.words());
     }

@@ -85,7 +85,13 @@ public final class Shell {
         StagePane pane = panes.computeIfAbsent(stage, s -> makers.get(s).get());
         work.getChildren().setAll(pane.work());
         explanation.getChildren().setAll(pane.explanation());
-        Node first = pane.first();
+        focusStage();
+    }
+
+    /** Gives the keyboard to what is worked with on the open stage. */
+    public void focusStage() {
+        Stage stage = session.stageProperty().get();
+        Node first = panes.get(stage).first();
         if (first.isFocusTraversable() && first.isVisible()) {
             first.requestFocus();
         } else {
