@@ -7,7 +7,10 @@ import fuelwright.table.Axis;
 import fuelwright.table.Quantity;
 import fuelwright.table.Table;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.function.IntFunction;
+import java.util.stream.IntStream;
 
 /**
  * From screened rides to what each cell needs: Gauss–Newton rounds of one evidence pass and one solve each, in which noise, delay, lag,
@@ -119,57 +122,69 @@ public final class Estimator {
         return inside;
     }
 
+    /** First the delay at the usual lag, then the lag at that delay. Trials don't depend on each other and run side by side. */
     private void searchDelay() {
-        double[] best = nuisances;
-        double least = Double.POSITIVE_INFINITY;
-        for (double delay : DELAY_TRIALS) {
-            for (double lag : LAG_TRIALS) {
-                double[] trial = Nuisance.starts();
-                for (Nuisance part : List.of(Nuisance.FIXED_DELAY, Nuisance.CYCLES, Nuisance.GAS)) {
-                    trial[part.ordinal()] *= delay;
-                }
-                trial[Nuisance.LAG.ordinal()] *= lag;
-                nuisances = trial;
-                double deviance = smoothness
-                        .posterior(sums(), cells, nuisances, table, prior)
-                        .deviance();
-                if (deviance < least) {
-                    least = deviance;
-                    best = trial;
-                }
-            }
+        nuisances = mostPlausible(
+                Arrays.stream(DELAY_TRIALS).mapToObj(d -> scaled(d, 1)).toList());
+        double delay = nuisances[Nuisance.CYCLES.ordinal()] / Nuisance.CYCLES.start;
+        nuisances = mostPlausible(
+                Arrays.stream(LAG_TRIALS).mapToObj(l -> scaled(delay, l)).toList());
+    }
+
+    private static double[] scaled(double delay, double lag) {
+        double[] trial = Nuisance.starts();
+        for (Nuisance part : List.of(Nuisance.FIXED_DELAY, Nuisance.CYCLES, Nuisance.GAS)) {
+            trial[part.ordinal()] *= delay;
         }
-        nuisances = best;
+        trial[Nuisance.LAG.ordinal()] *= lag;
+        return trial;
+    }
+
+    private double[] mostPlausible(List<double[]> trials) {
+        double[] deviances = trials.parallelStream()
+                .mapToDouble(t ->
+                        smoothness.posterior(sums(t), cells, t, table, prior).deviance())
+                .toArray();
+        int best = 0;
+        for (int i = 1; i < deviances.length; i++) {
+            best = deviances[i] < deviances[best] ? i : best;
+        }
+        return trials.get(best);
     }
 
     private Sums sums() {
-        Sums total = new Sums(table.cells(), halfBandwidth);
-        collect((ride, row) -> total);
+        return sums(nuisances);
+    }
+
+    /** Rides side by side, added up in their order, so that the result doesn't depend on which was ready first. */
+    private Sums sums(double[] around) {
+        EvidencePass pass = new EvidencePass(delivered, cells, around);
+        List<Sums> each = IntStream.range(0, readings.size())
+                .parallel()
+                .mapToObj(ride -> {
+                    Sums own = new Sums(table.cells(), halfBandwidth);
+                    collect(pass, ride, row -> own);
+                    return own;
+                })
+                .toList();
+        Sums total = each.get(0);
+        each.stream().skip(1).forEach(s -> total.add(s, 1));
         return total;
     }
 
-    /** Which sums a row of a ride belongs to. */
-    private interface Sorter {
-        Sums of(int ride, int row);
-    }
-
-    private void collect(Sorter sorter) {
-        EvidencePass pass = new EvidencePass(delivered, cells, nuisances);
-        for (int i = 0; i < readings.size(); i++) {
-            Readings ride = readings.get(i);
-            NoiseModel model = noise.get(i);
-            int number = i;
-            pass.run(ride, (row, stepS, residual, film, place, lag, byNuisance) -> {
-                if (ride.screened.counts(row)) {
-                    double sd = model.sd(film);
-                    double independence = model.independence(stepS);
-                    double weight =
-                            independence * model.robustness(residual, film) / (sd * sd) * crowding.factor(place);
-                    sorter.of(number, row)
-                            .add(lag.cells(), lag.shares(), lag.count(), byNuisance, residual, weight, independence);
-                }
-            });
-        }
+    private void collect(EvidencePass pass, int number, IntFunction<Sums> sumsOfRow) {
+        Readings ride = readings.get(number);
+        NoiseModel model = noise.get(number);
+        pass.run(ride, (row, stepS, residual, film, place, lag, byNuisance) -> {
+            if (ride.screened.counts(row)) {
+                double sd = model.sd(film);
+                double independence = model.independence(stepS);
+                double weight = independence * model.robustness(residual, film) / (sd * sd) * crowding.factor(place);
+                sumsOfRow
+                        .apply(row)
+                        .add(lag.cells(), lag.shares(), lag.count(), byNuisance, residual, weight, independence);
+            }
+        });
     }
 
     /**
@@ -187,7 +202,11 @@ public final class Estimator {
         for (int i = 1; i < firstRow.length; i++) {
             firstRow[i] = firstRow[i - 1] + readings.get(i - 1).size();
         }
-        collect((ride, row) -> blocks.get((int) ((long) (firstRow[ride] + row) * BLOCKS / rows)));
+        EvidencePass pass = new EvidencePass(delivered, cells, nuisances);
+        for (int ride = 0; ride < firstRow.length; ride++) {
+            int first = firstRow[ride];
+            collect(pass, ride, row -> blocks.get((int) ((long) (first + row) * BLOCKS / rows)));
+        }
         blocks.forEach(block -> total.add(block, 1));
         double before = 0;
         double after = 0;
