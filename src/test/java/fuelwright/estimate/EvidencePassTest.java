@@ -84,8 +84,9 @@ class EvidencePassTest {
     }
 
     /**
-     * Root mean square of the difference, relative to that of the derivative: the film terms are exact; delays are differentiated along
-     * straight lines between rows and with the flow of the row; the lag by a one-sided difference of 2 %.
+     * Root mean square of the difference, relative to that of the derivative: the film terms are exact; the lag is differentiated to one
+     * side by 2 %; delays along straight lines between rows, with the engine speed and flow of the row's own moment, not of those that
+     * the lag mixes in.
      */
     @ParameterizedTest
     @EnumSource
@@ -97,9 +98,10 @@ class EvidencePassTest {
         double[] down = nuisances.clone();
         up[q] += h;
         down[q] -= h;
-        List<Reading> here = pass(READINGS, MADE.old, someCells(), nuisances);
-        List<Reading> above = pass(READINGS, MADE.old, someCells(), up);
-        List<Reading> below = pass(READINGS, MADE.old, someCells(), down);
+        List<Reading> here = settled(pass(READINGS, MADE.old, someCells(), nuisances));
+        List<Reading> above = settled(pass(READINGS, MADE.old, someCells(), up));
+        List<Reading> below = settled(pass(READINGS, MADE.old, someCells(), down));
+        assertTrue(here.size() > 900 && above.size() == here.size() && below.size() == here.size());
         double off = 0;
         double size = 0;
         for (int i = 0; i < here.size(); i++) {
@@ -109,8 +111,13 @@ class EvidencePassTest {
         }
         double relative = size == 0 ? off : Math.sqrt(off / size);
         boolean linear = nuisance.ordinal() >= Nuisance.WALL_FILM.ordinal();
-        assertTrue(relative <= (linear ? 1e-9 : 0.1), nuisance + " differs by " + relative);
+        assertTrue(relative <= (linear ? 1e-9 : 0.15), nuisance + " differs by " + relative);
         assertTrue(size > 0 || nuisance == Nuisance.WARM_UP, nuisance + " does nothing on this ride");
+    }
+
+    /** From the first second on, so that the same rows are there whatever the delay. */
+    private static List<Reading> settled(List<Reading> all) {
+        return all.stream().filter(r -> r.row >= 25).toList();
     }
 
     @Test
@@ -190,7 +197,8 @@ class EvidencePassTest {
         List<Reading> after = all.stream().filter(r -> r.row >= 110).toList();
         assertTrue(after.size() > 60);
         for (Reading reading : after) {
-            assertEquals(fresh.get(fresh.size() - 1).residual, reading.residual, 1e-9);
+            // The first moment after the gap is burnt in the gap, and five lags later 0.7 % of it is left.
+            assertEquals(fresh.get(0).residual, reading.residual, 2e-4);
         }
         assertTrue(all.stream().noneMatch(r -> r.row >= 100 && r.row < 108), "nothing counts until it has settled");
     }
