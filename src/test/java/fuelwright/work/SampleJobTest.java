@@ -63,12 +63,13 @@ class SampleJobTest {
         List<Caution> stops =
                 ANALYSIS.stops().stream().filter(c -> touchesHole(c, fuel)).toList();
         assertTrue(!stops.isEmpty(), "no Stop in the hole, only " + ANALYSIS.cautions());
-        Caution worst = stops.get(0);
-        assertTrue(!worst.moments().isEmpty(), worst.sentence());
-        Caution.Moment moment = worst.worst().orElseThrow();
-        assertTrue(moment.lengthS() > 0.5, moment.toString());
-        assertTrue(moment.speedRpm() > 5300 && moment.speedRpm() < 7200, moment.toString());
-        assertTrue(moment.load() > 83, moment.toString());
+        List<Caution.Moment> there = stops.stream()
+                .flatMap(c -> c.moments().stream())
+                .filter(m -> m.load() >= 85 && m.speedRpm() > 5300 && m.speedRpm() < 7200)
+                .toList();
+        for (String ride : List.of("ride-1-cold-start.csv", "dyno-pull.csv")) {
+            assertTrue(there.stream().anyMatch(m -> m.rideName().equals(ride) && m.lengthS() > 0.5), ride);
+        }
     }
 
     private static boolean touchesHole(Caution caution, Table fuel) {
