@@ -116,8 +116,8 @@ final class EvidencePass {
         private double closing;
         private double lastOpening;
         private double lastClosing;
+        private double shown;
         private double slope;
-        private double lastSlope;
         private double settledS;
         private double beforeS;
         private double lastRowS;
@@ -170,7 +170,8 @@ final class EvidencePass {
             averageFuel = here.injected;
             averagePerCycle = here.fuelPerCycle;
             wall = lastWall = 0;
-            opening = closing = lastOpening = lastClosing = slope = lastSlope = 0;
+            opening = closing = lastOpening = lastClosing = slope = 0;
+            shown = here.z;
             beforeS = u;
             settledS = t + (from == 0 && t == track.timeS[0] ? 1 : SETTLED_LAGS) * model.lagS();
             return true;
@@ -190,12 +191,13 @@ final class EvidencePass {
                 }
                 lag.nextShares(last.cells, last.shares, here.cells, here.shares);
                 lagged = lag.next(lagged, last.z, here.z);
-                laggedSlower = slower.next(laggedSlower, last.z, here.z);
                 followFilm(here.burntS - last.burntS);
-                double du = here.burntS - last.burntS;
-                double nowSlope = du > 1e-9 ? (here.z - last.z) / du : 0;
-                slope = lag.next(slope, lastSlope, nowSlope);
-                lastSlope = nowSlope;
+                // Delay and lag shift what the film does as well.
+                double before = shown;
+                shown = here.z + filmTerms(lastWall, lastOpening, lastClosing);
+                laggedSlower = slower.next(laggedSlower, before, shown);
+                double nowSlope = step > 1e-9 ? (shown - before) / step : 0;
+                slope = lag.next(slope, nowSlope, nowSlope);
             }
             beforeS = u;
             return true;
@@ -256,22 +258,26 @@ final class EvidencePass {
             return sum;
         }
 
+        private double filmTerms(double wallNow, double openingNow, double closingNow) {
+            return nuisances[Nuisance.WALL_FILM.ordinal()] * wallNow
+                    + nuisances[Nuisance.OPENING.ordinal()] * openingNow
+                    + nuisances[Nuisance.CLOSING.ordinal()] * closingNow;
+        }
+
         private double nuisanceTerms(int row) {
+            double filmed = filmTerms(wall, opening, closing);
             if (readings.measured) {
                 byNuisance[Nuisance.FIXED_DELAY.ordinal()] = -slope;
                 byNuisance[Nuisance.CYCLES.ordinal()] = -slope * 120 / moment.delaySpeedRpm();
                 byNuisance[Nuisance.GAS.ordinal()] = -slope / moment.delayFlow();
                 byNuisance[Nuisance.LAG.ordinal()] =
-                        model.lagS() > 1e-6 ? (laggedSlower - lagged) / (0.02 * model.lagS()) : -slope;
+                        model.lagS() > 1e-6 ? (laggedSlower - lagged - filmed) / (0.02 * model.lagS()) : -slope;
             }
             byNuisance[Nuisance.WALL_FILM.ordinal()] = wall;
             byNuisance[Nuisance.OPENING.ordinal()] = opening;
             byNuisance[Nuisance.CLOSING.ordinal()] = closing;
             byNuisance[Nuisance.WARM_UP.ordinal()] = readings.warmUp[row];
-            return nuisances[Nuisance.WALL_FILM.ordinal()] * wall
-                    + nuisances[Nuisance.OPENING.ordinal()] * opening
-                    + nuisances[Nuisance.CLOSING.ordinal()] * closing
-                    + nuisances[Nuisance.WARM_UP.ordinal()] * readings.warmUp[row];
+            return filmed + nuisances[Nuisance.WARM_UP.ordinal()] * readings.warmUp[row];
         }
     }
 }

@@ -77,10 +77,13 @@ public final class ProposalMaker {
             factor = quantity.factor(before, after, settings.deadTimeMs());
             steps.add(new Step(decision.get().kind() == Decision.Kind.HELD ? Kind.HELD : Kind.SET, factor));
         } else {
-            after = rounded(after, high, factor);
+            after = rounded(before, after, high);
             factor = quantity.factor(before, after, settings.deadTimeMs());
             if (settings.step() > 0) {
                 steps.add(new Step(Kind.ROUNDED, factor));
+            } else {
+                // The file's last digit is no step of its own, but the last step's factor is the cell's.
+                steps.set(steps.size() - 1, new Step(steps.get(steps.size() - 1).kind(), factor));
             }
         }
         return new CellProposal(cell, before, after, factor, needed, estimate.standing(cell), high, decision, steps);
@@ -126,11 +129,12 @@ public final class ProposalMaker {
      * To the hardware's step, or to the last digit that a file shows: up at high load, to nearest elsewhere, but never beyond a cap on
      * taking away.
      */
-    private double rounded(double value, boolean high, double factor) {
+    private double rounded(double before, double value, boolean high) {
         double step = settings.step() > 0 ? settings.step() : table.quantity().finestStep();
         double steps = value / step;
-        boolean atCap = factor <= 1 - settings.maxCutPercent() / 100 + 1e-12;
-        double whole = high || atCap ? Math.ceil(steps - 1e-9) : Math.rint(steps);
+        double least = table.quantity().corrected(before, 1 - settings.maxCutPercent() / 100, settings.deadTimeMs());
+        boolean beyondCap = Math.rint(steps) < least / step - 1e-9;
+        double whole = high || beyondCap ? Math.ceil(steps - 1e-9) : Math.rint(steps);
         // Through a decimal, so that 3 × 0.1 is written as 0.3.
         return java.math.BigDecimal.valueOf(whole)
                 .multiply(java.math.BigDecimal.valueOf(step))

@@ -135,7 +135,8 @@ public final class Screens {
             }
             double lengthS = c.timeS[i - 1] - c.timeS[start];
             boolean engineMoved = c.moved(start, i);
-            if (lengthS > settings.frozenS() * (engineMoved ? 1 : 4)) {
+            // Where the ride has trims only, there is no reading that could be frozen.
+            if (!Double.isNaN(c.lambda[start]) && lengthS > settings.frozenS() * (engineMoved ? 1 : 4)) {
                 for (int k = start; k < i; k++) {
                     mark(k, Screen.SENSOR_FROZEN, true);
                 }

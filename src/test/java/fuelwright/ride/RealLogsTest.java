@@ -3,6 +3,7 @@ package fuelwright.ride;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import fuelwright.estimate.BinMeans;
 import fuelwright.issue.Issue;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -62,23 +63,19 @@ class RealLogsTest {
     @Test
     void plain_mean_of_the_raw_rows_is_what_scipy_gives() {
         Ride ride = read("drive1.csv");
-        assertCell(ride, 25, 35, 142, 3.03);
-        assertCell(ride, 85, 95, 15, -7.45);
-    }
-
-    private static void assertCell(Ride ride, double fromKPa, double toKPa, int rows, double mean) {
-        double sum = 0;
-        int count = 0;
+        BinMeans bins = new BinMeans(
+                new double[] {1250, 1500, 1750}, new double[] {25, 35, 45, 55, 65, 75, 85, 95, 105});
         for (int i = 0; i < ride.size(); i++) {
             double rpm = at(ride, Role.ENGINE_SPEED, i);
-            double kPa = at(ride, Role.MANIFOLD_PRESSURE, i);
-            if (at(ride, Role.COOLANT, i) >= 70 && rpm >= 1250 && rpm < 1500 && kPa >= fromKPa && kPa < toKPa) {
-                sum += at(ride, Role.SHORT_TRIM, i) + at(ride, Role.LONG_TRIM, i);
-                count++;
+            if (at(ride, Role.COOLANT, i) >= 70 && rpm >= 500) {
+                double trim = at(ride, Role.SHORT_TRIM, i) + at(ride, Role.LONG_TRIM, i);
+                bins.add(rpm, at(ride, Role.MANIFOLD_PRESSURE, i), trim);
             }
         }
-        assertEquals(rows, count);
-        assertEquals(mean, sum / count, 0.005);
+        assertEquals(142, bins.count(0, 0));
+        assertEquals(3.03, bins.mean(0, 0), 0.005);
+        assertEquals(15, bins.count(0, 6));
+        assertEquals(-7.45, bins.mean(0, 6), 0.005);
     }
 
     private static double at(Ride ride, Role role, int row) {
