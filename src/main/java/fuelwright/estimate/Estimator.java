@@ -9,6 +9,7 @@ import fuelwright.table.Table;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.function.IntFunction;
 import java.util.stream.IntStream;
 
@@ -102,7 +103,7 @@ public final class Estimator {
                 order.toTable(posterior.cellUncertainties()),
                 order.toTable(last.independentReadings),
                 sensorFit(posterior),
-                List.of());
+                remarks());
     }
 
     /** Plain cell means of the same readings, for comparison. */
@@ -256,6 +257,32 @@ public final class Estimator {
         crowding = crowded.measured();
     }
 
+    private List<String> remarks() {
+        List<String> remarks = new ArrayList<>();
+        for (int i = 0; i < readings.size(); i++) {
+            NoiseModel model = noise.get(i);
+            remarks.add(String.format(
+                    Locale.ROOT,
+                    "%s: a reading is good to ± %.1f %% when nothing moves; readings within %.2f s of each other count as one",
+                    readings.get(i).screened.ride().name(),
+                    100 * model.still(),
+                    model.correlationS()));
+        }
+        remarks.add(String.format(
+                Locale.ROOT,
+                "A cell departs from its surroundings by ± %.1f %%, and the fuel needed from a straight line between cells by ± %.1f %%",
+                100 * smoothness.own(),
+                100 * crowding.misfit()));
+        if (prior.isForecast()) {
+            remarks.add(String.format(
+                    Locale.ROOT,
+                    "The rides bear out %.0f %% of the bore forecast, with %.1f times its stated doubt",
+                    100 * smoothness.trust(),
+                    smoothness.spread()));
+        }
+        return remarks;
+    }
+
     private SensorFit sensorFit(Posterior posterior) {
         SensorModel model = Nuisance.sensor(nuisances);
         double[] error = posterior.nuisanceUncertainties();
@@ -264,7 +291,7 @@ public final class Estimator {
         double lagError = error[Nuisance.LAG.ordinal()];
         boolean identified = lagError < 0.5 * Nuisance.LAG.spread;
         String words = String.format(
-                java.util.Locale.ROOT,
+                Locale.ROOT,
                 identified
                         ? "delay %.0f ms at 4000 rpm and 15 g/s, sensor lag %.0f ms ± %.0f, found from the rides"
                         : "delay %.0f ms at 4000 rpm and 15 g/s, sensor lag %.0f ms: mostly the usual figures, these rides can't tell",

@@ -222,7 +222,7 @@ public final class AccuracyStudy {
     private void explain(Analysis analysis) {
         Estimate e = analysis.estimate();
         Grid truth = trial.tables().factor(old, trial.tables().truth());
-        System.out.println(e.sensor().words() + " " + e.remarks());
+        System.out.println(e.sensor().words());
         analysis.screened()
                 .forEach(s -> System.out.println(s.kept() + " of " + s.ride().size()));
         for (int j = e.table().load().size() - 1; j >= 0; j--) {

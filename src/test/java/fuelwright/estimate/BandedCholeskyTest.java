@@ -93,8 +93,7 @@ class BandedCholeskyTest {
                 smooth(Y, ones(5), 1, 1),
                 LAST_DIGIT);
         assertArrayEquals(
-                new double[] {
-                    0.0384615385, 0.2403846154, 0.4038461538, 0.25, 0.0961538462, 0.0096153846, -0.0384615385
+                new double[] {0.0384615385, 0.2403846154, 0.4038461538, 0.25, 0.0961538462, 0.0096153846, -0.0384615385
                 },
                 smooth(new double[] {0, 0, 1, 0, 0, 0, 0}, ones(7), 1, 2),
                 LAST_DIGIT);

@@ -29,9 +29,8 @@ class EstimatorTest {
     private static final Estimate BOTH = estimate(MADE.old, Machine.unknown(), FIRST, SECOND);
 
     private static Estimator estimator(Table table, Machine machine, ScreenedRide... rides) {
-        List<Estimator.Source> sources = Arrays.stream(rides)
-                .map(r -> new Estimator.Source(r, MADE.old))
-                .toList();
+        List<Estimator.Source> sources =
+                Arrays.stream(rides).map(r -> new Estimator.Source(r, MADE.old)).toList();
         return new Estimator(table, MADE.target, sources, machine, 0);
     }
 
@@ -116,7 +115,10 @@ class EstimatorTest {
         Ride ride = SECOND.ride();
         int n = ride.size();
         double[][] longer = {
-            ride.timeS().toArray(), column(ride, Role.ENGINE_SPEED), column(ride, Role.THROTTLE), column(ride, Role.LAMBDA)
+            ride.timeS().toArray(),
+            column(ride, Role.ENGINE_SPEED),
+            column(ride, Role.THROTTLE),
+            column(ride, Role.LAMBDA)
         };
         for (int k = 0; k < longer.length; k++) {
             longer[k] = Arrays.copyOf(longer[k], n + 500);
@@ -129,8 +131,7 @@ class EstimatorTest {
         }
         ScreenedRide more = MadeUpRide.counting(
                 MadeUpRide.ride(ride.name(), longer[0], longer[1], longer[2], longer[3]), row -> row < n);
-        assertSame(
-                estimate(MADE.old, Machine.unknown(), SECOND), estimate(MADE.old, Machine.unknown(), more), 1e-12);
+        assertSame(estimate(MADE.old, Machine.unknown(), SECOND), estimate(MADE.old, Machine.unknown(), more), 1e-12);
     }
 
     /** Sums of floating-point numbers in another order. */

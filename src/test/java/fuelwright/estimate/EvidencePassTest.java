@@ -159,8 +159,8 @@ class EvidencePassTest {
     @Test
     void withTheTruthPutInOnlyTheNoiseIsLeft() {
         MadeUpRide quiet = new MadeUpRide((rpm, load) -> 1 + 0.002 * load, 25, MadeUpRide.SENSOR).withNoise(0);
-        ScreenedRide ride = quiet.made(
-                "quiet", 60, MadeUpRide.wandering(2000, 7000, 23), MadeUpRide.lively(3, 60, 1.7));
+        ScreenedRide ride =
+                quiet.made("quiet", 60, MadeUpRide.wandering(2000, 7000, 23), MadeUpRide.lively(3, 60, 1.7));
         double[] cells = new double[CELLS];
         CellOrder order = new CellOrder(quiet.old);
         for (int c = 0; c < CELLS; c++) {
@@ -215,11 +215,7 @@ class EvidencePassTest {
         List<Reading> all =
                 pass(readings(MadeUpRide.counting(ride, r -> true)), MADE.old, someCells(), Nuisance.starts());
         assertTrue(all.stream().noneMatch(r -> r.row == 30 || r.row == 31));
-        double stepS = all.stream()
-                .filter(r -> r.row == 32)
-                .findFirst()
-                .orElseThrow()
-                .stepS;
+        double stepS = all.stream().filter(r -> r.row == 32).findFirst().orElseThrow().stepS;
         assertEquals(0.12, stepS, 1e-9);
     }
 

@@ -75,7 +75,10 @@ final class MadeUpRide {
 
     /** Throttle that goes to a new place every so often, within half a second: as lively as a road asks for. */
     static DoubleUnaryOperator lively(long seed, double most, double everyS) {
-        double[] places = new Random(seed).doubles(2000).map(u -> 1.5 + (most - 1.5) * u * u).toArray();
+        double[] places = new Random(seed)
+                .doubles(2000)
+                .map(u -> 1.5 + (most - 1.5) * u * u)
+                .toArray();
         return t -> {
             int k = (int) (t / everyS);
             double part = Math.min(1, (t - k * everyS) / 0.5);

@@ -168,6 +168,9 @@ class NoiseModelTest {
     @Test
     void fewReadingsTellNothingAndACalmSensorIsNotBelieved() {
         assertEquals(NoiseModel.start(), NoiseModel.of(new double[19], new double[19], new double[19], 0));
-        assertEquals(0.003, NoiseModel.of(new double[50], new double[50], new double[50], 0).still(), 0.0);
+        assertEquals(
+                0.003,
+                NoiseModel.of(new double[50], new double[50], new double[50], 0).still(),
+                0.0);
     }
 }

@@ -52,8 +52,7 @@ class PosteriorTest {
             @Override
             Solved solve(RealMatrix a, RealVector b) {
                 int n = a.getColumnDimension();
-                DMatrixRMaj normal =
-                        new DMatrixRMaj(a.transpose().multiply(a).getData());
+                DMatrixRMaj normal = new DMatrixRMaj(a.transpose().multiply(a).getData());
                 DMatrixRMaj rhs =
                         new DMatrixRMaj(n, 1, true, a.transpose().operate(b).toArray());
                 LinearSolverDense<DMatrixRMaj> solver = LinearSolverFactory_DDRM.chol(n);
@@ -241,8 +240,7 @@ class PosteriorTest {
             Posterior posterior = fit.posterior();
             Solved dense = fit.dense(reference);
             String which = readings + " readings";
-            assertArrayEquals(
-                    dense.x().getSubVector(CELLS, CELLS).toArray(), posterior.cells(), TOLERANCE, which);
+            assertArrayEquals(dense.x().getSubVector(CELLS, CELLS).toArray(), posterior.cells(), TOLERANCE, which);
             assertArrayEquals(
                     dense.x().getSubVector(2 * CELLS, Nuisance.COUNT).toArray(),
                     posterior.nuisances(),

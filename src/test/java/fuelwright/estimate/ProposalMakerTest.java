@@ -105,7 +105,11 @@ class ProposalMakerTest {
         CellProposal taking = propose(LIGHT, Math.log(0.8), SURE, MANY, SETTINGS);
         assertEquals(0.95, taking.factor(), 1e-9);
         assertEquals(List.of(Kind.FITTED, Kind.CAP_ON_TAKING), kinds(taking));
-        assertEquals(1.6, propose(LIGHT, Math.log(1.6), SURE, MANY, SETTINGS.withCaps(60, 5)).factor(), 1e-9);
+        assertEquals(
+                1.6,
+                propose(LIGHT, Math.log(1.6), SURE, MANY, SETTINGS.withCaps(60, 5))
+                        .factor(),
+                1e-9);
     }
 
     @Test
@@ -115,13 +119,13 @@ class ProposalMakerTest {
             double before = 5 + 60 * random.nextDouble();
             double log = -0.12 * random.nextDouble();
             double step = new double[] {0, 0.1, 0.5, 1}[i % 4];
-            CellProposal cell = propose(
-                    Quantity.VOLUMETRIC_EFFICIENCY, before, LIGHT, log, SURE, MANY, SETTINGS.withStep(step));
+            CellProposal cell =
+                    propose(Quantity.VOLUMETRIC_EFFICIENCY, before, LIGHT, log, SURE, MANY, SETTINGS.withStep(step));
             assertTrue(cell.factor() >= 0.95 - 1e-9, before + " by " + Math.exp(log) + " became " + cell.after());
         }
         // 9 × 0.955 = 8.595: the nearest half is 8.5, and that is 5.6 % less.
-        CellProposal near = propose(
-                Quantity.VOLUMETRIC_EFFICIENCY, 9, LIGHT, Math.log(0.955), SURE, MANY, SETTINGS.withStep(0.5));
+        CellProposal near =
+                propose(Quantity.VOLUMETRIC_EFFICIENCY, 9, LIGHT, Math.log(0.955), SURE, MANY, SETTINGS.withStep(0.5));
         assertEquals(9, near.after(), 0.0);
     }
 
@@ -133,8 +137,8 @@ class ProposalMakerTest {
         assertEquals(53, propose(LIGHT, Math.log(1.052), SURE, MANY, whole).after(), 0.0);
         // A figure that is on the step already stays, in spite of the last bits.
         assertEquals(53, propose(HIGH, Math.log(1.06), SURE, MANY, whole).after(), 0.0);
-        CellProposal tenths = propose(
-                Quantity.MULTIPLIER, 0.2, HIGH, Math.log(1.3), SURE, MANY, SETTINGS.withStep(0.1));
+        CellProposal tenths =
+                propose(Quantity.MULTIPLIER, 0.2, HIGH, Math.log(1.3), SURE, MANY, SETTINGS.withStep(0.1));
         assertEquals(0.3, tenths.after(), 0.0);
         assertEquals(List.of(Kind.FITTED, Kind.CAP_ON_ADDING), kinds(propose(LIGHT, 1, SURE, MANY, SETTINGS)));
         assertEquals(List.of(Kind.FITTED, Kind.ROUNDED), kinds(propose(LIGHT, 0.1, SURE, MANY, whole)));
@@ -155,8 +159,7 @@ class ProposalMakerTest {
 
     @Test
     void aSetCellHasTheTypedFigureWhateverTheRules() {
-        ProposalSettings set =
-                SETTINGS.withStep(1).withDecisions(Map.of(HIGH, new Decision(Decision.Kind.SET, 30.5)));
+        ProposalSettings set = SETTINGS.withStep(1).withDecisions(Map.of(HIGH, new Decision(Decision.Kind.SET, 30.5)));
         CellProposal cell = propose(HIGH, 0.6, SURE, MANY, set);
         assertEquals(30.5, cell.after(), 0.0);
         assertEquals(0.61, cell.factor(), 1e-12);
@@ -169,7 +172,10 @@ class ProposalMakerTest {
         assertEquals(21, cell.after(), 1e-9);
         assertEquals(1.1, cell.factor(), 1e-9);
         assertEquals(
-                -5, propose(Quantity.FUEL_TRIM, 0, LIGHT, Math.log(0.8), SURE, MANY, SETTINGS).after(), 1e-9);
+                -5,
+                propose(Quantity.FUEL_TRIM, 0, LIGHT, Math.log(0.8), SURE, MANY, SETTINGS)
+                        .after(),
+                1e-9);
     }
 
     @Test
@@ -196,18 +202,18 @@ class ProposalMakerTest {
                 rules = rules.withDecisions(Map.of(cell, new Decision(kind, 47)));
             }
             CellProposal made = propose(
-                    cell,
-                    0.3 * random.nextGaussian(),
-                    0.03 * random.nextDouble(),
-                    20 * random.nextDouble(),
-                    rules);
+                    cell, 0.3 * random.nextGaussian(), 0.03 * random.nextDouble(), 20 * random.nextDouble(), rules);
             List<Step> steps = made.steps();
             for (int k = 1; k < steps.size(); k++) {
-                assertTrue(steps.get(k - 1).kind().compareTo(steps.get(k).kind()) < 0, kinds(made).toString());
+                assertTrue(
+                        steps.get(k - 1).kind().compareTo(steps.get(k).kind()) < 0,
+                        kinds(made).toString());
             }
             assertEquals(made.factor(), steps.get(steps.size() - 1).factor(), 1e-12);
             assertEquals(made.before() * made.factor(), made.after(), 1e-9);
-            if (made.highLoad() && made.standing() != Standing.MEASURED && made.decision().isEmpty()) {
+            if (made.highLoad()
+                    && made.standing() != Standing.MEASURED
+                    && made.decision().isEmpty()) {
                 assertTrue(made.factor() >= 1 - 1e-12, "leaned without measurement");
             }
         }
@@ -215,13 +221,14 @@ class ProposalMakerTest {
 
     @Test
     void thePlainMeanComesFirstWhereThereIsOne() {
-        Table table = Table.of(Quantity.VOLUMETRIC_EFFICIENCY, SPEED, LOAD, new double[] {50, 50, 50, 50, 50, 50, 50, 50});
+        Table table =
+                Table.of(Quantity.VOLUMETRIC_EFFICIENCY, SPEED, LOAD, new double[] {50, 50, 50, 50, 50, 50, 50, 50});
         CellMeans.Mean[] means = new CellMeans.Mean[8];
         means[LIGHT] = new CellMeans.Mean(12, 7.5, 1, 1.07, 30);
         Estimate estimate = MadeUpEstimates.estimate(table, c -> 0.06, c -> SURE, c -> MANY);
-        Proposal proposal =
-                ProposalMaker.make(estimate, EstimateFixture.means(means), HighLoad.byThrottle(), SETTINGS);
-        assertEquals(new Step(Kind.OBSERVED, 1.075), proposal.cell(LIGHT).steps().get(0));
+        Proposal proposal = ProposalMaker.make(estimate, EstimateFixture.means(means), HighLoad.byThrottle(), SETTINGS);
+        assertEquals(
+                new Step(Kind.OBSERVED, 1.075), proposal.cell(LIGHT).steps().get(0));
         assertEquals(List.of(Kind.OBSERVED, Kind.FITTED), kinds(proposal.cell(LIGHT)));
         assertEquals(List.of(Kind.FITTED), kinds(proposal.cell(0)));
         assertEquals(proposal.cell(LIGHT).after(), proposal.corrected().at(LIGHT), 0.0);

@@ -18,9 +18,7 @@ class RecursiveLeastSquaresTest {
     private static final int NODES = 9;
     private static final Axis X = new Axis(Axis.Kind.ENGINE_SPEED, 0, 1, 2);
     private static final Axis Y = new Axis(Axis.Kind.THROTTLE, 0, 1, 2);
-    private static final double[][] POINTS = {
-        {0.5, 0.5, 1.10}, {0.25, 0.75, 1.05}, {1.5, 0.5, 0.95}, {1, 1, 1.02}
-    };
+    private static final double[][] POINTS = {{0.5, 0.5, 1.10}, {0.25, 0.75, 1.05}, {1.5, 0.5, 0.95}, {1, 1, 1.02}};
 
     private static Sums evidence() {
         Sums sums = new Sums(NODES, NODES - 1);

@@ -63,8 +63,8 @@ class RealLogsTest {
     @Test
     void plain_mean_of_the_raw_rows_is_what_scipy_gives() {
         Ride ride = read("drive1.csv");
-        BinMeans bins = new BinMeans(
-                new double[] {1250, 1500, 1750}, new double[] {25, 35, 45, 55, 65, 75, 85, 95, 105});
+        BinMeans bins =
+                new BinMeans(new double[] {1250, 1500, 1750}, new double[] {25, 35, 45, 55, 65, 75, 85, 95, 105});
         for (int i = 0; i < ride.size(); i++) {
             double rpm = at(ride, Role.ENGINE_SPEED, i);
             if (at(ride, Role.COOLANT, i) >= 70 && rpm >= 500) {
