@@ -6,14 +6,18 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import fuelwright.airflow.Machine;
 import fuelwright.airflow.ThrottleBody;
 import fuelwright.mixture.Fuel;
+import fuelwright.ride.Column;
 import fuelwright.ride.Ride;
 import fuelwright.ride.Role;
+import fuelwright.screen.ScreenSettings;
 import fuelwright.screen.ScreenedRide;
+import fuelwright.screen.Screens;
 import fuelwright.table.Table;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Random;
 import org.junit.jupiter.api.Test;
 
 /** From made-up rides back to the truth that they were made with, and changes that must not change anything. */
@@ -217,6 +221,45 @@ class EstimatorTest {
         assertTrue(
                 validation.errorAfterPercent() < 0.2 * validation.errorBeforePercent(),
                 "after " + validation.errorAfterPercent());
+    }
+
+    /** A closed loop that adds just what is missing: its trim is the shortfall. */
+    @Test
+    void aRideWithTrimsAndNoWidebandIsEvidenceToo() {
+        int rows = 6000;
+        double[] time = new double[rows];
+        double[] speed = new double[rows];
+        double[] throttle = new double[rows];
+        double[] trim = new double[rows];
+        Random random = new Random(11);
+        for (int i = 0; i < rows; i++) {
+            time[i] = i / 10.0;
+            speed[i] = MadeUpRide.wandering(2300, 4700, 97).applyAsDouble(time[i]);
+            throttle[i] = 22 + 17 * Math.sin(time[i] / 13);
+            double factor = MADE.needed.value(speed[i], throttle[i]) / MADE.old.value(speed[i], throttle[i]);
+            trim[i] = 100 * (factor - 1) + 0.3 * random.nextGaussian();
+        }
+        Ride ride = new Ride(
+                "trims",
+                Column.of(time),
+                List.of(
+                        MadeUpRide.channel(Role.ENGINE_SPEED, speed),
+                        MadeUpRide.channel(Role.THROTTLE, throttle),
+                        MadeUpRide.channel(Role.SHORT_TRIM, trim)),
+                List.of(0),
+                List.of());
+        ScreenedRide screened =
+                Screens.apply(ride, ScreenSettings.defaults(), MADE.old.speed(), MADE.old.load());
+        assertTrue(screened.kept() > 0.9 * rows, screened.kept() + " rows count");
+        Estimate estimate = estimate(MADE.old, Machine.unknown(), screened);
+        int known = 0;
+        for (int c = 0; c < MADE.old.cells(); c++) {
+            if (estimate.standing(c) != Standing.INFERRED) {
+                assertEquals(truth(c), estimate.logFactor(c), 0.01, "cell " + c);
+                known++;
+            }
+        }
+        assertTrue(known >= 8, known + " cells");
     }
 
     @Test

@@ -130,7 +130,7 @@ final class MadeUpRide {
                 List.of());
     }
 
-    private static Channel channel(Role role, double[] values) {
+    static Channel channel(Role role, double[] values) {
         return new Channel(role.words(), role, Unit.ONE, Column.of(values), Channel.Confidence.SURE, "");
     }
 

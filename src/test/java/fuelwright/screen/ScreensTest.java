@@ -110,8 +110,23 @@ class ScreensTest {
         put(Role.SHORT_TRIM, i -> i == 200 ? Double.NaN : 3);
         put(Role.ENGINE_SPEED, i -> 3000 + i);
         assertOut(Screen.NO_READING, 200, 201);
+        columns.remove(Role.SHORT_TRIM);
         put(Role.LONG_TRIM, i -> 2);
         assertAllCount();
+    }
+
+    @Test
+    void aReadingThatTheLoggerRepeatsCountsOnce() {
+        put(Role.LAMBDA, i -> 0.95 + 0.001 * (i / 4 % 2));
+        ScreenedRide screened = screened(USUAL);
+        for (int row = FROM; row < ROWS; row++) {
+            assertEquals(
+                    row % 4 == 0 ? Optional.empty() : Optional.of(Screen.HELD_VALUE),
+                    screened.reason(row),
+                    "row " + row);
+        }
+        put(Role.COOLANT, i -> 20);
+        assertEquals(0, screened(USUAL).count(Screen.HELD_VALUE), "every other reason comes first");
     }
 
     @Test
@@ -212,6 +227,13 @@ class ScreensTest {
         put(Role.THROTTLE, 100, 160, i -> 0);
         put(Role.ENGINE_SPEED, i -> 1150);
         assertEquals(0, screened(USUAL).count(Screen.FUEL_CUT));
+    }
+
+    @Test
+    void aRideThatNeverClosesItsThrottleHasNoOverrun() {
+        put(Role.THROTTLE, i -> 100);
+        put(Role.LAMBDA, 110, 150, i -> 1.36 + 0.001 * (i % 2));
+        assertOut(Screen.SENSOR_LIMIT, 110, 150);
     }
 
     @Test
