@@ -4,12 +4,10 @@ import fuelwright.airflow.BoreForecast;
 import fuelwright.airflow.Machine;
 import fuelwright.screen.ScreenedRide;
 import fuelwright.table.Axis;
-import fuelwright.table.Quantity;
 import fuelwright.table.Table;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.function.IntFunction;
 import java.util.stream.IntStream;
 
@@ -54,18 +52,17 @@ public final class Estimator {
      */
     public Estimator(Table table, Table targetLambda, List<Source> sources, Machine machine, double deadTimeMs) {
         this.table = table;
-        double[] fuel = table.toArray();
-        for (int c = 0; c < fuel.length; c++) {
-            fuel[c] = table.quantity().delivered(fuel[c], deadTimeMs);
-        }
-        this.delivered = table.with(Quantity.MULTIPLIER, fuel);
+        this.delivered = table.delivered(deadTimeMs);
         for (Source source : sources) {
             FlowModel flow = FlowModel.of(machine, source.madeWith(), deadTimeMs);
             readings.add(Readings.of(source.screened(), source.madeWith(), targetLambda, flow, deadTimeMs));
             noise.add(NoiseModel.start());
         }
+        Table first = sources.isEmpty() ? table : sources.get(0).madeWith();
         this.prior = table.load().kind() == Axis.Kind.THROTTLE
-                ? BoreForecast.of(machine).map(f -> Prior.of(f, table)).orElseGet(() -> Prior.unknown(table))
+                ? BoreForecast.of(machine)
+                        .map(f -> Prior.of(f, delivered, first.delivered(deadTimeMs)))
+                        .orElseGet(() -> Prior.unknown(table))
                 : Prior.unknown(table);
         this.order = new CellOrder(table);
         this.crowding = Crowding.none(table.cells());
@@ -102,8 +99,8 @@ public final class Estimator {
                 order.toTable(posterior.cells()),
                 order.toTable(posterior.cellUncertainties()),
                 order.toTable(last.independentReadings),
-                sensorFit(posterior),
-                remarks());
+                EstimateWords.sensorFit(Nuisance.sensor(nuisances), posterior),
+                EstimateWords.remarks(readings, noise, smoothness, crowding, prior));
     }
 
     /** Plain cell means of the same readings, for comparison. */
@@ -241,7 +238,7 @@ public final class Estimator {
         for (int i = 0; i < readings.size(); i++) {
             Readings ride = readings.get(i);
             int number = i;
-            Residuals kept = new Residuals(ride.size());
+            Residuals kept = new Residuals(ride.track.timeS);
             pass.run(ride, (row, stepS, residual, film, place, lag, byNuisance) -> {
                 if (ride.screened.counts(row)) {
                     kept.add(residual, film, row, stepS);
@@ -255,80 +252,5 @@ public final class Estimator {
             noise.set(i, kept.noise(least));
         }
         crowding = crowded.measured();
-    }
-
-    private List<String> remarks() {
-        List<String> remarks = new ArrayList<>();
-        for (int i = 0; i < readings.size(); i++) {
-            NoiseModel model = noise.get(i);
-            remarks.add(String.format(
-                    Locale.ROOT,
-                    "%s: a reading is good to ± %.1f %% when nothing moves; readings within %.2f s of each other count as one",
-                    readings.get(i).screened.ride().name(),
-                    100 * model.still(),
-                    model.correlationS()));
-        }
-        remarks.add(String.format(
-                Locale.ROOT,
-                "A cell departs from its surroundings by ± %.1f %%, and the fuel needed from a straight line between cells by ± %.1f %%",
-                100 * smoothness.own(),
-                100 * crowding.misfit()));
-        if (prior.isForecast()) {
-            remarks.add(String.format(
-                    Locale.ROOT,
-                    "The rides bear out %.0f %% of the bore forecast, with %.1f times its stated doubt",
-                    100 * smoothness.trust(),
-                    smoothness.spread()));
-        }
-        return remarks;
-    }
-
-    private SensorFit sensorFit(Posterior posterior) {
-        SensorModel model = Nuisance.sensor(nuisances);
-        double[] error = posterior.nuisanceUncertainties();
-        double delayError =
-                Math.hypot(error[Nuisance.FIXED_DELAY.ordinal()], 120.0 / 4000 * error[Nuisance.CYCLES.ordinal()]);
-        double lagError = error[Nuisance.LAG.ordinal()];
-        boolean identified = lagError < 0.5 * Nuisance.LAG.spread;
-        String words = String.format(
-                Locale.ROOT,
-                identified
-                        ? "delay %.0f ms at 4000 rpm and 15 g/s, sensor lag %.0f ms ± %.0f, found from the rides"
-                        : "delay %.0f ms at 4000 rpm and 15 g/s, sensor lag %.0f ms: mostly the usual figures, these rides can't tell",
-                1000 * model.delayS(4000, 15),
-                1000 * model.lagS(),
-                1000 * lagError);
-        return new SensorFit(model, identified, delayError, lagError, words);
-    }
-
-    /** Residuals of the readings that count, in time order. */
-    private static final class Residuals {
-        private final double[] residuals;
-        private final double[] films;
-        private final double[] stepsS;
-        private int count;
-        private int lastRow = -2;
-
-        Residuals(int most) {
-            residuals = new double[most];
-            films = new double[most];
-            stepsS = new double[most];
-        }
-
-        void add(double residual, double film, int row, double stepS) {
-            residuals[count] = residual;
-            films[count] = film;
-            stepsS[count] = row == lastRow + 1 || lastRow < 0 ? stepS : 10;
-            lastRow = row;
-            count++;
-        }
-
-        NoiseModel noise(double leastCorrelationS) {
-            return NoiseModel.of(
-                    java.util.Arrays.copyOf(residuals, count),
-                    java.util.Arrays.copyOf(films, count),
-                    java.util.Arrays.copyOf(stepsS, count),
-                    leastCorrelationS);
-        }
     }
 }

@@ -12,11 +12,13 @@ final class Prior {
     /** The old table may be off by this for reasons of its own, however sure the forecast is (common practice, no source). */
     private static final double LEAST_SPREAD = 0.05;
 
+    private final double[] base;
     private final double[] mean;
     private final double[] spread;
     private final boolean forecast;
 
-    private Prior(double[] mean, double[] spread, boolean forecast) {
+    private Prior(double[] base, double[] mean, double[] spread, boolean forecast) {
+        this.base = base;
         this.mean = mean;
         this.spread = spread;
         this.forecast = forecast;
@@ -26,24 +28,35 @@ final class Prior {
     static Prior unknown(Table table) {
         double[] spread = new double[table.cells()];
         Arrays.fill(spread, UNKNOWN_SPREAD);
-        return new Prior(new double[table.cells()], spread, false);
+        return new Prior(new double[table.cells()], new double[table.cells()], spread, false);
     }
 
-    /** The bore forecast, for a throttle-indexed table; its own uncertainty says how far the truth may lie from it. */
-    static Prior of(BoreForecast forecast, Table table) {
+    /**
+     * The bore forecast, for a throttle-indexed table; its own uncertainty says how far the truth may lie from it.
+     *
+     * @param table delivered fuel in the table that is to be corrected
+     * @param first delivered fuel in the table of the first ride: the one that the old bodies were fuelled by, which the forecast is about
+     */
+    static Prior of(BoreForecast forecast, Table table, Table first) {
         CellOrder order = new CellOrder(table);
+        double[] base = new double[table.cells()];
         double[] mean = new double[table.cells()];
         double[] spread = new double[table.cells()];
         for (int c = 0; c < mean.length; c++) {
+            base[c] = Math.log(first.value(table.speedAt(c), table.loadAt(c)) / table.at(c));
             mean[c] = forecast.logFactor(table.speedAt(c), table.loadAt(c));
             spread[c] = Math.max(LEAST_SPREAD, forecast.logUncertainty(table.speedAt(c), table.loadAt(c)));
         }
-        return new Prior(order.fromTable(mean), order.fromTable(spread), true);
+        return new Prior(order.fromTable(base), order.fromTable(mean), order.fromTable(spread), true);
     }
 
-    /** Mean ln factor of each cell, times {@code factor}. */
-    double[] means(double factor) {
-        return scaled(mean, factor);
+    /** Mean ln factor of each cell, with the forecast trusted {@code trust} times. */
+    double[] means(double trust) {
+        double[] means = scaled(mean, trust);
+        for (int c = 0; c < means.length; c++) {
+            means[c] += base[c];
+        }
+        return means;
     }
 
     /** Standard deviation of each cell around its mean, times {@code factor}. */

@@ -44,11 +44,7 @@ final class Readings {
         this.load = track.load(madeWith.load().kind());
         this.flow = flow;
         Quantity quantity = madeWith.quantity();
-        double[] fuel = madeWith.toArray();
-        for (int c = 0; c < fuel.length; c++) {
-            fuel[c] = quantity.delivered(fuel[c], deadTimeMs);
-        }
-        this.delivered = madeWith.with(Quantity.MULTIPLIER, fuel);
+        this.delivered = madeWith.delivered(deadTimeMs);
         this.timesPressure =
                 madeWith.load().kind() == Axis.Kind.MANIFOLD_PRESSURE && quantity != Quantity.INJECTOR_PULSE;
         this.measured = screened.ride().mixture().isPresent();

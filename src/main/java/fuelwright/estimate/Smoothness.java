@@ -26,7 +26,7 @@ record Smoothness(double spread, double rangeSpeed, double rangeLoad, double own
     /** Logarithms of the middle, and their standard deviations; the last is not a logarithm. */
     private static final double[] MIDDLE = {0, Math.log(1.0), Math.log(1.2), Math.log(0.008), 1};
 
-    private static final double[] WIDTH = {0.4, 0.35, 0.35, 0.5, 0.3};
+    private static final double[] WIDTH = {0.4, 0.35, 0.35, 0.5, 0.4};
     private static final double BOUND = 2.5;
     /** Differences of deviance below this say nothing: 1 is what one unneeded number gains by chance. */
     private static final double SETTLED = 0.2;

@@ -130,6 +130,20 @@ public final class Table {
         return Bilinear.interpolate(speed, load, values, speedRpm, loadValue);
     }
 
+    /**
+     * What each cell really delivers, as a multiplier table on the same axes.
+     *
+     * @param deadTimeMs injector dead time contained in a pulse table, ms
+     * @throws IllegalStateException if this isn't a fuel table
+     */
+    public Table delivered(double deadTimeMs) {
+        double[] fuel = values.clone();
+        for (int c = 0; c < fuel.length; c++) {
+            fuel[c] = quantity.delivered(fuel[c], deadTimeMs);
+        }
+        return with(Quantity.MULTIPLIER, fuel);
+    }
+
     /** The same axes, notes and orientation with other cells. */
     public Table withValues(double[] cells) {
         return new Table(quantity, speed, load, cells, notes, orientation);

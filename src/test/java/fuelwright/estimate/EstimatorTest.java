@@ -248,8 +248,7 @@ class EstimatorTest {
                         MadeUpRide.channel(Role.SHORT_TRIM, trim)),
                 List.of(0),
                 List.of());
-        ScreenedRide screened =
-                Screens.apply(ride, ScreenSettings.defaults(), MADE.old.speed(), MADE.old.load());
+        ScreenedRide screened = Screens.apply(ride, ScreenSettings.defaults(), MADE.old.speed(), MADE.old.load());
         assertTrue(screened.kept() > 0.9 * rows, screened.kept() + " rows count");
         Estimate estimate = estimate(MADE.old, Machine.unknown(), screened);
         int known = 0;
