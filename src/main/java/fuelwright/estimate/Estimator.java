@@ -8,6 +8,7 @@ import fuelwright.table.Table;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Set;
 import java.util.function.IntFunction;
 import java.util.stream.IntStream;
 
@@ -42,7 +43,8 @@ public final class Estimator {
     private final CellOrder order;
     private Crowding crowding;
     private double[] cells;
-    private double[] nuisances = Nuisance.starts();
+    private final Set<Part> off;
+    private double[] nuisances;
     private Smoothness smoothness = Smoothness.usual();
 
     /**
@@ -51,7 +53,14 @@ public final class Estimator {
      * @param deadTimeMs injector dead time contained in a pulse table, ms
      */
     public Estimator(Table table, Table targetLambda, List<Source> sources, Machine machine, double deadTimeMs) {
+        this(table, targetLambda, sources, machine, deadTimeMs, Set.of());
+    }
+
+    /** @param off parts to do without, for measuring what they are worth */
+    Estimator(
+            Table table, Table targetLambda, List<Source> sources, Machine machine, double deadTimeMs, Set<Part> off) {
         this.table = table;
+        this.off = Set.copyOf(off);
         this.delivered = table.delivered(deadTimeMs);
         for (Source source : sources) {
             FlowModel flow = FlowModel.of(machine, source.madeWith(), deadTimeMs);
@@ -67,6 +76,10 @@ public final class Estimator {
         this.order = new CellOrder(table);
         this.crowding = Crowding.none(table.cells());
         this.cells = prior.means(1);
+        this.nuisances = kept(Nuisance.starts());
+        if (off.contains(Part.NEIGHBOURS)) {
+            smoothness = Smoothness.alone();
+        }
         this.halfBandwidth =
                 table.cells() <= 1024 ? table.cells() - 1 : 4 * table.load().size();
     }
@@ -77,7 +90,7 @@ public final class Estimator {
      * @param check called between rounds; may throw to end the work
      */
     public Estimate run(Runnable check) {
-        if (readings.stream().anyMatch(r -> r.measured)) {
+        if (readings.stream().anyMatch(r -> r.measured) && !off.contains(Part.DELAY_AND_LAG)) {
             searchDelay();
         }
         Posterior posterior = null;
@@ -85,7 +98,7 @@ public final class Estimator {
             check.run();
             measureNoise();
             Sums sums = sums();
-            if (round == 1 || round == 3) {
+            if ((round == 1 || round == 3) && !off.contains(Part.CHOSEN_SMOOTHNESS) && !off.contains(Part.NEIGHBOURS)) {
                 smoothness = smoothness.chosen(sums, cells, nuisances, table, prior);
             }
             posterior = smoothness.posterior(sums, cells, nuisances, table, prior);
@@ -110,13 +123,14 @@ public final class Estimator {
         return maker.made();
     }
 
-    private static double[] kept(double[] values) {
+    private double[] kept(double[] values) {
         double[] inside = values.clone();
         for (Nuisance nuisance : List.of(Nuisance.FIXED_DELAY, Nuisance.CYCLES, Nuisance.GAS)) {
             inside[nuisance.ordinal()] = Math.max(0, inside[nuisance.ordinal()]);
         }
         int lag = Nuisance.LAG.ordinal();
         inside[lag] = Math.max(0.005, Math.min(1, inside[lag]));
+        off.stream().flatMap(p -> p.nuisances().stream()).forEach(n -> inside[n.ordinal()] = 0);
         return inside;
     }
 
@@ -129,13 +143,13 @@ public final class Estimator {
                 Arrays.stream(LAG_TRIALS).mapToObj(l -> scaled(delay, l)).toList());
     }
 
-    private static double[] scaled(double delay, double lag) {
+    private double[] scaled(double delay, double lag) {
         double[] trial = Nuisance.starts();
         for (Nuisance part : List.of(Nuisance.FIXED_DELAY, Nuisance.CYCLES, Nuisance.GAS)) {
             trial[part.ordinal()] *= delay;
         }
         trial[Nuisance.LAG.ordinal()] *= lag;
-        return trial;
+        return kept(trial);
     }
 
     private double[] mostPlausible(List<double[]> trials) {
@@ -173,11 +187,21 @@ public final class Estimator {
     private void collect(EvidencePass pass, int number, IntFunction<Sums> sumsOfRow) {
         Readings ride = readings.get(number);
         NoiseModel model = noise.get(number);
+        int[] silent = off.stream()
+                .flatMap(p -> p.nuisances().stream())
+                .mapToInt(Nuisance::ordinal)
+                .toArray();
         pass.run(ride, (row, stepS, residual, film, place, lag, byNuisance) -> {
             if (ride.screened.counts(row)) {
                 double sd = model.sd(film);
                 double independence = model.independence(stepS);
-                double weight = independence * model.robustness(residual, film) / (sd * sd) * crowding.factor(place);
+                double weight = independence
+                        * (off.contains(Part.ROBUSTNESS) ? 1 : model.robustness(residual, film))
+                        / (sd * sd)
+                        * (off.contains(Part.CROWDING) ? 1 : crowding.factor(place));
+                for (int n : silent) {
+                    byNuisance[n] = 0;
+                }
                 sumsOfRow
                         .apply(row)
                         .add(lag.cells(), lag.shares(), lag.count(), byNuisance, residual, weight, independence);

@@ -35,6 +35,11 @@ record Smoothness(double spread, double rangeSpeed, double rangeLoad, double own
         return of(MIDDLE);
     }
 
+    /** No neighbours: only the prior and the cell's own readings. */
+    static Smoothness alone() {
+        return new Smoothness(0.01, 1, 1, 0.2, 1);
+    }
+
     private static Smoothness of(double[] x) {
         return new Smoothness(Math.exp(x[0]), Math.exp(x[1]), Math.exp(x[2]), Math.exp(x[3]), x[4]);
     }

@@ -4,6 +4,8 @@ import fuelwright.airflow.Machine;
 import fuelwright.airflow.ThrottleBody;
 import fuelwright.estimate.CellMeans;
 import fuelwright.estimate.Estimate;
+import fuelwright.estimate.Estimator;
+import fuelwright.estimate.PartsStudy;
 import fuelwright.estimate.ProposalSettings;
 import fuelwright.issue.Loaded;
 import fuelwright.job.Job;
@@ -70,7 +72,8 @@ public final class AccuracyStudy {
             double proposed,
             double withForecast,
             double leanest,
-            double coverage) {}
+            double coverage,
+            List<Double> parts) {}
 
     /** @param arguments numbers of the trials to run; none: all */
     public static void main(String[] arguments) {
@@ -90,6 +93,16 @@ public final class AccuracyStudy {
         }
         System.out.println(line(summary("median", rows, 0.5)));
         System.out.println(line(summary("worst", rows, 1)));
+        System.out.println();
+        System.out.println("| fit with forecast | median | worst |");
+        System.out.println("| --- | --- | --- |");
+        for (int v = 0; v < PartsStudy.variants(); v++) {
+            int variant = v;
+            double[] errors =
+                    rows.stream().mapToDouble(r -> r.parts().get(variant)).toArray();
+            System.out.printf(
+                    Locale.ROOT, "| %s | %.2f | %.2f |%n", PartsStudy.name(v), at(0.5, errors), at(1, errors));
+        }
     }
 
     private static String line(Row r) {
@@ -117,7 +130,8 @@ public final class AccuracyStudy {
                 at(quantile, rows.stream().mapToDouble(Row::proposed).toArray()),
                 at(quantile, rows.stream().mapToDouble(Row::withForecast).toArray()),
                 at(quantile, rows.stream().mapToDouble(Row::leanest).toArray()),
-                at(1 - quantile, rows.stream().mapToDouble(Row::coverage).toArray()));
+                at(1 - quantile, rows.stream().mapToDouble(Row::coverage).toArray()),
+                List.of());
     }
 
     private static double at(double quantile, double[] values) {
@@ -156,7 +170,32 @@ public final class AccuracyStudy {
                 error(old.with(plain.proposal().corrected().toArray())),
                 error(proposed),
                 leanest,
-                coverage(forecast.estimate()));
+                coverage(forecast.estimate()),
+                parts(forecast));
+    }
+
+    /** Error of the fit with all parts and without each in turn, %. */
+    private List<Double> parts(Analysis analysis) {
+        Table fuel = analysis.estimate().table();
+        List<Estimator.Source> sources = analysis.screened().stream()
+                .map(s -> new Estimator.Source(s, fuel))
+                .toList();
+        List<Double> errors = new ArrayList<>();
+        for (int variant = 0; variant < PartsStudy.variants(); variant++) {
+            Estimate estimate = PartsStudy.run(
+                    variant,
+                    fuel,
+                    analysis.job().targetTable().orElseThrow(),
+                    sources,
+                    analysis.job().machine(),
+                    deadTimeMs);
+            double[] cells = old.toArray();
+            for (int c = 0; c < cells.length; c++) {
+                cells[c] = fuel.quantity().corrected(cells[c], Math.exp(estimate.logFactor(c)), deadTimeMs);
+            }
+            errors.add(error(old.with(cells)));
+        }
+        return errors;
     }
 
     private double error(Grid table) {
