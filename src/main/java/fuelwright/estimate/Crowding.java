@@ -42,6 +42,15 @@ final class Crowding {
         return 1 / (1 + weight[place] * misfit * misfit);
     }
 
+    /** The same for {@code times} as many readings in the same places. */
+    Crowding scaled(double times) {
+        double[] more = weight.clone();
+        for (int i = 0; i < more.length; i++) {
+            more[i] *= times;
+        }
+        return new Crowding(more, misfit);
+    }
+
     double misfit() {
         return misfit;
     }

@@ -10,7 +10,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
 import java.util.function.IntFunction;
-import java.util.stream.IntStream;
 
 /**
  * From screened rides to what each cell needs: Gauss–Newton rounds of one evidence pass and one solve each, in which noise, delay, lag,
@@ -18,7 +17,11 @@ import java.util.stream.IntStream;
  */
 public final class Estimator {
 
-    private static final int ROUNDS = 5;
+    /** Rounds on samples of the rides, in which noise, delay and smoothness settle; short rides are sampled whole. */
+    private static final int ROUNDS = 4;
+
+    private static final int ROUNDS_ON_ALL = 1;
+    private static final int SAMPLED_ROWS = 60_000;
     /** Parts of the rides that are left out in turn. */
     private static final int BLOCKS = 8;
     /** Delays and lags tried before the rounds, as multiples of the usual ones, so that the rounds start on the right slope. */
@@ -44,6 +47,8 @@ public final class Estimator {
     private Crowding crowding;
     private double[] cells;
     private final Set<Part> off;
+    private final List<Stretch> all;
+    private final List<Stretch> some;
     private double[] nuisances;
     private Smoothness smoothness = Smoothness.usual();
 
@@ -67,6 +72,8 @@ public final class Estimator {
             readings.add(Readings.of(source.screened(), source.madeWith(), targetLambda, flow, deadTimeMs));
             noise.add(NoiseModel.start());
         }
+        this.all = Stretch.all(readings);
+        this.some = Stretch.some(readings, SAMPLED_ROWS);
         Table first = sources.isEmpty() ? table : sources.get(0).madeWith();
         this.prior = table.load().kind() == Axis.Kind.THROTTLE
                 ? BoreForecast.of(machine)
@@ -93,20 +100,23 @@ public final class Estimator {
         if (readings.stream().anyMatch(r -> r.measured) && !off.contains(Part.DELAY_AND_LAG)) {
             searchDelay();
         }
-        Posterior posterior = null;
         for (int round = 0; round < ROUNDS; round++) {
             check.run();
             measureNoise();
-            Sums sums = sums();
-            if ((round == 1 || round == 3) && !off.contains(Part.CHOSEN_SMOOTHNESS) && !off.contains(Part.NEIGHBOURS)) {
+            Sums sums = sums(some, nuisances);
+            if (round % 2 == 1 && !off.contains(Part.CHOSEN_SMOOTHNESS) && !off.contains(Part.NEIGHBOURS)) {
                 smoothness = smoothness.chosen(sums, cells, nuisances, table, prior);
             }
-            posterior = smoothness.posterior(sums, cells, nuisances, table, prior);
-            cells = posterior.cells();
-            nuisances = kept(posterior.nuisances());
+            moveTo(smoothness.posterior(sums, cells, nuisances, table, prior));
         }
-        Sums last = sums();
-        posterior = smoothness.posterior(last, cells, nuisances, table, prior);
+        crowding = crowding.scaled((double) rows(all) / rows(some));
+        for (int round = 0; round < ROUNDS_ON_ALL; round++) {
+            check.run();
+            moveTo(smoothness.posterior(sums(all, nuisances), cells, nuisances, table, prior));
+        }
+        check.run();
+        Sums last = sums(all, nuisances);
+        Posterior posterior = smoothness.posterior(last, cells, nuisances, table, prior);
         return new Estimate(
                 table,
                 order.toTable(posterior.cells()),
@@ -114,6 +124,15 @@ public final class Estimator {
                 order.toTable(last.independentReadings),
                 EstimateWords.sensorFit(Nuisance.sensor(nuisances), posterior),
                 EstimateWords.remarks(readings, noise, smoothness, crowding, prior));
+    }
+
+    private void moveTo(Posterior posterior) {
+        cells = posterior.cells();
+        nuisances = kept(posterior.nuisances());
+    }
+
+    private static long rows(List<Stretch> stretches) {
+        return stretches.stream().mapToLong(Stretch::rows).sum();
     }
 
     /** Plain cell means of the same readings, for comparison. */
@@ -154,8 +173,9 @@ public final class Estimator {
 
     private double[] mostPlausible(List<double[]> trials) {
         double[] deviances = trials.parallelStream()
-                .mapToDouble(t ->
-                        smoothness.posterior(sums(t), cells, t, table, prior).deviance())
+                .mapToDouble(t -> smoothness
+                        .posterior(sums(some, t), cells, t, table, prior)
+                        .deviance())
                 .toArray();
         int best = 0;
         for (int i = 1; i < deviances.length; i++) {
@@ -164,18 +184,13 @@ public final class Estimator {
         return trials.get(best);
     }
 
-    private Sums sums() {
-        return sums(nuisances);
-    }
-
-    /** Rides side by side, added up in their order, so that the result doesn't depend on which was ready first. */
-    private Sums sums(double[] around) {
+    /** Stretches side by side, added up in their order, so that the result doesn't depend on which was ready first. */
+    private Sums sums(List<Stretch> stretches, double[] around) {
         EvidencePass pass = new EvidencePass(delivered, cells, around);
-        List<Sums> each = IntStream.range(0, readings.size())
-                .parallel()
-                .mapToObj(ride -> {
+        List<Sums> each = stretches.parallelStream()
+                .map(stretch -> {
                     Sums own = new Sums(table.cells(), halfBandwidth);
-                    collect(pass, ride, row -> own);
+                    collect(pass, stretch, row -> own);
                     return own;
                 })
                 .toList();
@@ -184,21 +199,20 @@ public final class Estimator {
         return total;
     }
 
-    private void collect(EvidencePass pass, int number, IntFunction<Sums> sumsOfRow) {
-        Readings ride = readings.get(number);
-        NoiseModel model = noise.get(number);
+    private void collect(EvidencePass pass, Stretch stretch, IntFunction<Sums> sumsOfRow) {
+        Readings ride = readings.get(stretch.ride());
+        NoiseModel model = noise.get(stretch.ride());
         int[] silent = off.stream()
                 .flatMap(p -> p.nuisances().stream())
                 .mapToInt(Nuisance::ordinal)
                 .toArray();
-        pass.run(ride, (row, stepS, residual, film, place, lag, byNuisance) -> {
+        pass.run(ride, stretch.from(), stretch.to(), (row, stepS, residual, film, place, lag, byNuisance) -> {
             if (ride.screened.counts(row)) {
-                double sd = model.sd(film);
                 double independence = model.independence(stepS);
-                double weight = independence
-                        * (off.contains(Part.ROBUSTNESS) ? 1 : model.robustness(residual, film))
-                        / (sd * sd)
-                        * (off.contains(Part.CROWDING) ? 1 : crowding.factor(place));
+                double weight = weight(model, residual, film, independence);
+                if (!off.contains(Part.CROWDING)) {
+                    weight *= crowding.factor(place);
+                }
                 for (int n : silent) {
                     byNuisance[n] = 0;
                 }
@@ -207,6 +221,12 @@ public final class Estimator {
                         .add(lag.cells(), lag.shares(), lag.count(), byNuisance, residual, weight, independence);
             }
         });
+    }
+
+    private double weight(NoiseModel model, double residual, double film, double independence) {
+        double sd = model.sd(film);
+        double robustness = off.contains(Part.ROBUSTNESS) ? 1 : model.robustness(residual, film);
+        return independence * robustness / (sd * sd);
     }
 
     /**
@@ -225,9 +245,9 @@ public final class Estimator {
             firstRow[i] = firstRow[i - 1] + readings.get(i - 1).size();
         }
         EvidencePass pass = new EvidencePass(delivered, cells, nuisances);
-        for (int ride = 0; ride < firstRow.length; ride++) {
-            int first = firstRow[ride];
-            collect(pass, ride, row -> blocks.get((int) ((long) (first + row) * BLOCKS / rows)));
+        for (Stretch stretch : all) {
+            int first = firstRow[stretch.ride()];
+            collect(pass, stretch, row -> blocks.get((int) ((long) (first + row) * BLOCKS / rows)));
         }
         blocks.forEach(block -> total.add(block, 1));
         double before = 0;
@@ -259,21 +279,21 @@ public final class Estimator {
     private void measureNoise() {
         Crowding crowded = Crowding.counter(table.cells());
         EvidencePass pass = new EvidencePass(delivered, cells, nuisances);
-        for (int i = 0; i < readings.size(); i++) {
-            Readings ride = readings.get(i);
-            int number = i;
-            Residuals kept = new Residuals(ride.track.timeS);
-            pass.run(ride, (row, stepS, residual, film, place, lag, byNuisance) -> {
+        List<Residuals> kept =
+                readings.stream().map(r -> new Residuals(r.track.timeS)).toList();
+        for (Stretch stretch : some) {
+            Readings ride = readings.get(stretch.ride());
+            NoiseModel model = noise.get(stretch.ride());
+            pass.run(ride, stretch.from(), stretch.to(), (row, stepS, residual, film, place, lag, byNuisance) -> {
                 if (ride.screened.counts(row)) {
-                    kept.add(residual, film, row, stepS);
-                    NoiseModel old = noise.get(number);
-                    double sd = old.sd(film);
-                    crowded.count(
-                            place, old.independence(stepS) * old.robustness(residual, film) / (sd * sd), residual);
+                    kept.get(stretch.ride()).add(residual, film, row, stepS);
+                    crowded.count(place, weight(model, residual, film, model.independence(stepS)), residual);
                 }
             });
-            double least = ride.measured ? 2 * nuisances[Nuisance.LAG.ordinal()] : 2;
-            noise.set(i, kept.noise(least));
+        }
+        for (int i = 0; i < readings.size(); i++) {
+            double least = readings.get(i).measured ? 2 * nuisances[Nuisance.LAG.ordinal()] : 2;
+            noise.set(i, kept.get(i).noise(least));
         }
         crowding = crowded.measured();
     }

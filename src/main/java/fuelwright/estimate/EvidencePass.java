@@ -86,8 +86,13 @@ final class EvidencePass {
     void run(Readings readings, Sink sink) {
         RideTrack track = readings.track;
         for (int s = 0; s + 1 < track.segmentStarts.length; s++) {
-            new Segment(readings, track.segmentStarts[s], track.segmentStarts[s + 1]).run(sink);
+            run(readings, track.segmentStarts[s], track.segmentStarts[s + 1], sink);
         }
+    }
+
+    /** The same for rows {@code from} to {@code to} exclusive, which must lie in one segment of the ride. */
+    void run(Readings readings, int from, int to, Sink sink) {
+        new Segment(readings, from, to).run(sink);
     }
 
     private final class Segment {
