@@ -11,6 +11,7 @@ final class RoadRider implements Rider {
     private Manoeuvre now;
     private double sinceS;
     private boolean opened;
+    private boolean settling;
     private double integral;
     private double windWantedPct;
     private double windLeftS;
@@ -27,6 +28,7 @@ final class RoadRider implements Rider {
             now = book.next(drive.coolantC > 60);
             sinceS = 0;
             opened = false;
+            settling = false;
             integral = drive.throttlePct;
             drive.throttleRatePctPerS = 60 + 160 * random.nextDouble();
         }
@@ -116,7 +118,9 @@ final class RoadRider implements Rider {
             if (drive.roadSpeedMPerS < 1.15 * from) {
                 drive.shift(gear);
             }
-        } else if (drive.roadSpeedMPerS > 0.9 * from) {
+        } else if (drive.roadSpeedMPerS > (settling ? 0.7 : 0.9) * from) {
+            // Once in the gear he stays in it, or he would change up and down for ever.
+            settling = true;
             drive.shift(gear);
             cruise(drive, from * 1.01, Double.NaN, 40, dtS);
         } else {
