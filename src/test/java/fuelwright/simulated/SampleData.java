@@ -41,7 +41,7 @@ public final class SampleData {
 
     /** A cold start and a quarter of an hour on the road, with honest flaws. */
     public SimulatedRide firstRide() {
-        RideFlaws flaws = RideFlaws.NONE.withMisfires(0.25).withFrozen(611, 620).withGap(748, 754.5);
+        RideFlaws flaws = RideFlaws.NONE.withMisfires(0.25).withFrozen(680, 689).withGap(748, 754.5);
         return Simulation.ride(tables, table(), RideProfile.road(17).cold(14).with(flaws), ROAD_SEED);
     }
 
