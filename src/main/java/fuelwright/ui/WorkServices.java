@@ -35,8 +35,14 @@ final class WorkServices implements Services {
     }
 
     @Override
-    public Loaded<Ride> readRide(Path file, Progress progress, Cancellation cancellation) {
-        return OpenRide.read(file, RideOptions.defaults(), progress, cancellation);
+    public Loaded<Ride> readRide(Path file, RideOptions options, Progress progress, Cancellation cancellation) {
+        return OpenRide.read(file, options, progress, cancellation);
+    }
+
+    @Override
+    public Loaded<Ride> readSampleRide(
+            String name, RideOptions options, Progress progress, Cancellation cancellation) {
+        return SampleJob.ride(name, options, progress, cancellation);
     }
 
     @Override

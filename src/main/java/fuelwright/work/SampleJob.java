@@ -6,6 +6,7 @@ import fuelwright.estimate.ProposalSettings;
 import fuelwright.issue.Loaded;
 import fuelwright.job.Job;
 import fuelwright.mixture.Fuel;
+import fuelwright.ride.Ride;
 import fuelwright.ride.RideOptions;
 import java.io.FileNotFoundException;
 import java.io.IOException;
@@ -62,14 +63,35 @@ public final class SampleJob {
                             false)
                     .load(Progress.NONE, Cancellation.NEVER);
         } catch (IOException e) {
-            throw new WorkException(
-                    "The sample job can't be opened: " + e.getMessage()
-                            + ". Make room in the folder for temporary files",
-                    false,
-                    e);
+            throw cannotOpen(e);
         } finally {
             remove(folder);
         }
+    }
+
+    /**
+     * One of its rides, read in another way.
+     *
+     * @param name as the ride calls itself
+     * @throws WorkException if the program's own files can't be read or put down for reading
+     */
+    public static Loaded<Ride> ride(String name, RideOptions options, Progress progress, Cancellation cancellation) {
+        Path folder = null;
+        try {
+            folder = Files.createTempDirectory("fuelwright-sample");
+            return OpenRide.read(copy(name, folder), options, progress, cancellation);
+        } catch (IOException e) {
+            throw cannotOpen(e);
+        } finally {
+            remove(folder);
+        }
+    }
+
+    private static WorkException cannotOpen(IOException e) {
+        return new WorkException(
+                "The sample job can't be opened: " + e.getMessage() + ". Make room in the folder for temporary files",
+                false,
+                e);
     }
 
     private static Path copy(String name, Path folder) throws IOException {

@@ -15,12 +15,15 @@ import fuelwright.issue.Loaded;
 import fuelwright.job.Job;
 import fuelwright.job.JobRide;
 import fuelwright.mixture.Fuel;
+import fuelwright.mixture.MixtureScale;
 import fuelwright.ride.Channel;
 import fuelwright.ride.Column;
 import fuelwright.ride.Ride;
+import fuelwright.ride.RideOptions;
 import fuelwright.ride.Role;
 import fuelwright.safety.Caution;
 import fuelwright.screen.Screen;
+import fuelwright.screen.ScreenSettings;
 import fuelwright.screen.ScreenedFixture;
 import fuelwright.screen.ScreenedRide;
 import fuelwright.table.Axis;
@@ -29,6 +32,7 @@ import fuelwright.table.Table;
 import fuelwright.unit.Unit;
 import fuelwright.work.Analysis;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -42,9 +46,25 @@ public final class Fixture {
     };
     private static final double[] LOADS = {0, 2, 4, 6, 9, 13, 18, 25, 35, 50, 70, 85, 100};
 
+    /** Rows of the ride of the made-up job. */
+    static final int ROWS = 3000;
+
+    /** Immutable, so all tests share it and what was worked out from it. */
+    private static final Job JOB = make();
+
+    private static final Loaded<Analysis> ANALYSIS = compute(JOB);
+
+    private static Ride lastRide;
+    private static ScreenSettings lastScreens;
+    private static ScreenedRide lastScreened;
+
     private Fixture() {}
 
     public static Job job() {
+        return JOB;
+    }
+
+    private static Job make() {
         Axis speed = new Axis(Axis.Kind.ENGINE_SPEED, SPEEDS);
         Axis load = new Axis(Axis.Kind.THROTTLE, LOADS);
         double[] fuel = new double[SPEEDS.length * LOADS.length];
@@ -67,10 +87,32 @@ public final class Fixture {
                         OptionalDouble.of(8500)))
                 .withFuelTable(Table.of(Quantity.VOLUMETRIC_EFFICIENCY, speed, load, fuel))
                 .withTargetTable(Table.of(Quantity.LAMBDA, speed, load, target))
-                .withRide(new JobRide(ride("ride-1.csv", 12000), Optional.empty()));
+                .withRide(new JobRide(ride("ride-1.csv", ROWS), Optional.empty()));
     }
 
     public static Ride ride(String name, int rows) {
+        return ride(name, rows, RideOptions.defaults());
+    }
+
+    /** The same, with the roles and the display ratio that the user says. */
+    public static Ride ride(String name, int rows, RideOptions options) {
+        Ride plain = plain(name, rows);
+        double scale = MixtureScale.USUAL_DISPLAY_RATIO / options.afrScale().orElse(MixtureScale.USUAL_DISPLAY_RATIO);
+        List<Channel> channels = plain.channels().stream()
+                .map(c -> new Channel(
+                        c.heading(),
+                        options.roles().getOrDefault(c.heading(), c.role()),
+                        c.unit(),
+                        c.role() == Role.AFR
+                                ? Column.of(Arrays.stream(c.values().toArray()).map(x -> x * scale).toArray())
+                                : c.values(),
+                        c.confidence(),
+                        c.remark()))
+                .toList();
+        return new Ride(name, plain.timeS(), channels, plain.segmentStarts(), plain.remarks());
+    }
+
+    private static Ride plain(String name, int rows) {
         double[] time = new double[rows];
         double[] rpm = new double[rows];
         double[] throttle = new double[rows];
@@ -119,6 +161,10 @@ public final class Fixture {
     }
 
     public static Loaded<Analysis> analyse(Job job) {
+        return job == JOB ? ANALYSIS : compute(job);
+    }
+
+    private static Loaded<Analysis> compute(Job job) {
         Table table = job.fuelTable().orElseThrow();
         int n = table.cells();
         double[] log = new double[n];
@@ -183,7 +229,17 @@ public final class Fixture {
         return new CellProposal(cell, before, after, factor, needed, estimate.standing(cell), high, decision, steps);
     }
 
-    private static ScreenedRide screened(Job job, Ride ride) {
+    /** Screening takes longest, so the last one is kept. */
+    private static synchronized ScreenedRide screened(Job job, Ride ride) {
+        if (ride != lastRide || !job.screens().equals(lastScreens)) {
+            lastScreened = screen(job, ride);
+            lastRide = ride;
+            lastScreens = job.screens();
+        }
+        return lastScreened;
+    }
+
+    private static ScreenedRide screen(Job job, Ride ride) {
         Screen[] reasons = new Screen[ride.size()];
         Column throttle = ride.column(Role.THROTTLE).orElseThrow();
         for (int row = 0; row < reasons.length; row++) {
@@ -214,7 +270,7 @@ public final class Fixture {
                         "Between 5500 and 6000 rpm above 85 % throttle λ was 1.02 for 1.4 s, where the target is 0.87.",
                         "Don't ride it like this: look at pump and filter before adding fuel.",
                         lean,
-                        List.of(new Caution.Moment(0, "ride-1.csv", 312.4, 1.4, 1.02, 5740, 91))),
+                        List.of(new Caution.Moment(0, "ride-1.csv", 112.4, 1.4, 1.02, 5740, 91))),
                 new Caution(
                         "not-measured-under-load",
                         Caution.Level.CHECK,

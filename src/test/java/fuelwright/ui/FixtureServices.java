@@ -3,6 +3,7 @@ package fuelwright.ui;
 import fuelwright.issue.Loaded;
 import fuelwright.job.Job;
 import fuelwright.ride.Ride;
+import fuelwright.ride.RideOptions;
 import fuelwright.table.Table;
 import fuelwright.table.TableReader;
 import fuelwright.table.TableWriter;
@@ -29,8 +30,14 @@ public class FixtureServices implements Services {
     }
 
     @Override
-    public Loaded<Ride> readRide(Path file, Progress progress, Cancellation cancellation) {
-        return Loaded.of(Fixture.ride(file.getFileName().toString(), 4000), List.of());
+    public Loaded<Ride> readRide(Path file, RideOptions options, Progress progress, Cancellation cancellation) {
+        return Loaded.of(Fixture.ride(file.getFileName().toString(), 4000, options), List.of());
+    }
+
+    @Override
+    public Loaded<Ride> readSampleRide(
+            String name, RideOptions options, Progress progress, Cancellation cancellation) {
+        return Loaded.of(Fixture.ride(name, Fixture.ROWS, options), List.of());
     }
 
     @Override

@@ -1,25 +1,39 @@
 package fuelwright.ui.cautions;
 
 import fuelwright.safety.Caution;
+import fuelwright.ui.plot.HeatGrid;
 import fuelwright.ui.theme.Parts;
 import fuelwright.ui.theme.Words;
 import javafx.scene.Node;
 import javafx.scene.control.Hyperlink;
+import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
 
-/** The selected caution: what was found, what to do, where and when. */
+/** Where and when of the selected caution: its cells on a map, its moments as links that show them in the trace. */
 final class CautionPane {
 
     private static final int MOST_MOMENTS = 6;
+    private static final double MAP_HEIGHT = 250;
 
     private final CautionsModel model;
+    private final HeatGrid grid = new HeatGrid();
+    private final Label place = Parts.text("", "strong");
     private final VBox box = new VBox(12);
     private final Node pane = Parts.scroll(box);
 
     CautionPane(CautionsModel model) {
         this.model = model;
         box.getStyleClass().add("explanation-inner");
+        grid.mapProperty().bind(model.mapProperty());
+        grid.themeProperty().bind(model.session().themeProperty());
+        grid.selectedProperty().bindBidirectional(model.session().cellProperty());
+        grid.dimmedProperty().bind(model.session().staleProperty());
+        grid.setMinSize(280, MAP_HEIGHT);
+        grid.setPrefSize(280, MAP_HEIGHT);
+        grid.setMaxHeight(MAP_HEIGHT);
+        grid.setId("caution-map");
         model.selectedProperty().addListener((p, old, now) -> fill());
+        model.session().cellProperty().addListener((p, old, now) -> place.setText(model.selectedCell()));
         fill();
     }
 
@@ -35,19 +49,17 @@ final class CautionPane {
             return;
         }
         box.getChildren()
-                .addAll(
-                        new VBox(8, CautionsView.level(caution), Parts.text(Parts.capital(caution.title()), "section")),
-                        Parts.text(Parts.sentence(caution.what())),
-                        new VBox(
-                                4,
-                                Parts.label(Words.of("cautions.todo"), "section"),
-                                Parts.text(Parts.sentence(caution.todo()))));
-        if (!caution.cells().isEmpty()) {
+                .add(new VBox(8, CautionsView.level(caution), Parts.text(Parts.capital(caution.title()), "section")));
+        if (caution.cells().isEmpty()) {
+            box.getChildren().add(Parts.text(Words.of("cautions.nocell"), "muted"));
+        } else {
+            place.setText(model.selectedCell());
             box.getChildren()
                     .add(new VBox(
                             8,
-                            Parts.label(Words.of("cautions.where"), "section"),
-                            Parts.text(model.cells(caution), "muted"),
+                            Parts.label(Words.of("cautions.where", caution.cells().size()), "section"),
+                            grid,
+                            place,
                             Parts.button("cautions.showcell", model::showCell)));
         }
         if (!caution.moments().isEmpty()) {
@@ -57,7 +69,7 @@ final class CautionPane {
                     .forEach(m -> when.getChildren().add(moment(m)));
             int more = caution.moments().size() - MOST_MOMENTS;
             if (more > 0) {
-                when.getChildren().add(Parts.text(Words.of("issues.more", more), "muted"));
+                when.getChildren().add(Parts.text(Words.of("cautions.moremoments", more), "muted", "small"));
             }
             box.getChildren().add(when);
         }
@@ -65,11 +77,10 @@ final class CautionPane {
     }
 
     private Node moment(Caution.Moment moment) {
-        Hyperlink link = new Hyperlink(
-                model.words(moment) + model.worst(moment).map(w -> ", " + w).orElse(""));
+        Hyperlink link = new Hyperlink(model.sentence(moment));
         link.setWrapText(true);
         link.setAccessibleText(Words.of("cautions.showmoment", link.getText()));
-        link.setOnAction(e -> model.showMoment(moment));
+        link.setOnAction(e -> model.momentProperty().set(moment));
         return link;
     }
 }

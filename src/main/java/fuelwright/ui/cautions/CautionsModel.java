@@ -2,16 +2,20 @@ package fuelwright.ui.cautions;
 
 import fuelwright.job.JobRide;
 import fuelwright.safety.Caution;
-import fuelwright.ui.session.Mixture;
+import fuelwright.table.Table;
+import fuelwright.ui.plot.HeatMap;
 import fuelwright.ui.session.Session;
 import fuelwright.ui.session.Stage;
 import fuelwright.ui.session.TableWords;
 import fuelwright.ui.theme.Figures;
 import fuelwright.ui.theme.Words;
 import fuelwright.work.Analysis;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
@@ -22,10 +26,17 @@ public final class CautionsModel {
     private final Session session;
     private final ObservableList<Caution> cautions = FXCollections.observableArrayList();
     private final ObjectProperty<Caution> selected = new SimpleObjectProperty<>();
+    private final ObjectProperty<Caution.Moment> moment = new SimpleObjectProperty<>();
+    private final ReadOnlyObjectWrapper<HeatMap> map = new ReadOnlyObjectWrapper<>();
 
     public CautionsModel(Session session) {
         this.session = session;
         session.analysisProperty().addListener((p, old, now) -> update());
+        session.themeProperty().addListener((p, old, now) -> updateMap());
+        selected.addListener((p, old, now) -> {
+            moment.set(now == null ? null : now.worst().orElse(null));
+            updateMap();
+        });
         update();
     }
 
@@ -41,6 +52,55 @@ public final class CautionsModel {
                                         && c.cells().equals(before.cells()))
                                 .findFirst()
                                 .orElse(first()));
+        updateMap();
+    }
+
+    private void updateMap() {
+        Caution caution = selected.get();
+        Analysis analysis = session.analysis();
+        map.set(
+                caution == null || analysis == null
+                        ? null
+                        : CautionMap.of(
+                                analysis, caution, session.themeProperty().get().palette()));
+    }
+
+    /** Selects a caution as the user does: its worst cell is selected at once, and its worst moment shown. */
+    public void select(Caution caution) {
+        selected.set(caution);
+        if (!caution.cells().isEmpty()) {
+            session.cellProperty().set(worstCell(caution));
+        }
+    }
+
+    /** The cell nearest to the worst moment; the first where there is no moment. */
+    private int worstCell(Caution caution) {
+        return session.job()
+                .fuelTable()
+                .flatMap(table -> caution.worst().flatMap(m -> caution.cells().stream()
+                        .filter(c -> c < table.cells())
+                        .min(Comparator.comparingDouble(c -> apart(table, c, m)))))
+                .orElse(caution.cells().first());
+    }
+
+    /** How many cells lie between a cell and a moment, squared. */
+    private static double apart(Table table, int cell, Caution.Moment m) {
+        double right = table.speed().position(m.speedRpm()) - table.speedIndex(cell);
+        double up = table.load().position(m.load()) - table.loadIndex(cell);
+        return right * right + up * up;
+    }
+
+    /** Which of the selected caution's moments is shown, from 0; −1 where none is. */
+    public int index() {
+        return selected.get() == null ? -1 : selected.get().moments().indexOf(moment.get());
+    }
+
+    /** Shows the next moment, or the one before; the first and the last stay. */
+    public void step(int by) {
+        int next = index() + by;
+        if (index() >= 0 && next >= 0 && next < selected.get().moments().size()) {
+            moment.set(selected.get().moments().get(next));
+        }
     }
 
     private Caution first() {
@@ -57,19 +117,21 @@ public final class CautionsModel {
         return Words.of("cautions.summary", counts[0], counts[1], counts[2]);
     }
 
-    /** Goes to the first cell of the selected caution, on the stage Proposal. */
+    /** Goes to the selected cell if it is one of the selected caution's, else to its worst, on the stage Proposal. */
     public void showCell() {
         Caution caution = selected.get();
         if (caution != null && !caution.cells().isEmpty()) {
-            session.cellProperty().set(caution.cells().first());
+            if (!caution.cells().contains(session.cellProperty().get())) {
+                session.cellProperty().set(worstCell(caution));
+            }
             session.stageProperty().set(Stage.PROPOSAL);
         }
     }
 
-    /** Goes to a moment of a ride, on the stage Rides. */
-    public void showMoment(Caution.Moment moment) {
+    /** Goes to the moment that is shown, on the stage Rides. */
+    public void showMoment() {
         session.momentProperty().set(null);
-        session.momentProperty().set(moment);
+        session.momentProperty().set(moment.get());
         session.stageProperty().set(Stage.RIDES);
     }
 
@@ -95,27 +157,25 @@ public final class CautionsModel {
                 place);
     }
 
+    /** A moment and its worst mixture in words. */
+    public String sentence(Caution.Moment moment) {
+        return words(moment) + worst(moment).map(w -> ", " + w).orElse("");
+    }
+
+    /** The selected cell in words; empty where none is. */
+    public String selectedCell() {
+        int cell = session.cellProperty().get();
+        return session.job()
+                .fuelTable()
+                .filter(t -> cell >= 0 && cell < t.cells())
+                .map(t -> TableWords.cell(t, cell))
+                .orElse("");
+    }
+
     /** The worst mixture of a moment; empty where the figure is no mixture. */
     public Optional<String> worst(Caution.Moment moment) {
         boolean mixture = moment.worst() > 0.5 && moment.worst() < 2;
-        return mixture ? Optional.of(Mixture.words(session.afrProperty().get(), moment.worst())) : Optional.empty();
-    }
-
-    /** The cells of a caution in words: a few, and how many more. */
-    public String cells(Caution caution) {
-        return session.job()
-                .fuelTable()
-                .map(table -> {
-                    List<String> names = caution.cells().stream()
-                            .filter(c -> c < table.cells())
-                            .limit(4)
-                            .map(c -> TableWords.cell(table, c))
-                            .toList();
-                    String text = String.join("; ", names);
-                    int more = caution.cells().size() - names.size();
-                    return more > 0 ? Words.of("cautions.more", text, more) : text;
-                })
-                .orElse("");
+        return mixture ? Optional.of(session.mixture().words(moment.worst())) : Optional.empty();
     }
 
     public ObservableList<Caution> cautions() {
@@ -124,6 +184,16 @@ public final class CautionsModel {
 
     public ObjectProperty<Caution> selectedProperty() {
         return selected;
+    }
+
+    /** The moment that is shown; null where the selected caution has none. */
+    public ObjectProperty<Caution.Moment> momentProperty() {
+        return moment;
+    }
+
+    /** Where the selected caution is; null where none is selected. */
+    public ReadOnlyObjectProperty<HeatMap> mapProperty() {
+        return map.getReadOnlyProperty();
     }
 
     public Session session() {

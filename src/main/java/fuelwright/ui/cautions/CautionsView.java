@@ -11,6 +11,8 @@ import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListCell;
 import javafx.scene.control.ListView;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.StackPane;
@@ -32,8 +34,14 @@ public final class CautionsView implements StagePane {
         list.setAccessibleText(Words.of("cautions.title"));
         list.setId("cautions-list");
         list.getSelectionModel().selectedItemProperty().addListener((p, old, now) -> {
-            if (now != null) {
-                model.selectedProperty().set(now);
+            if (now != null && now != model.selectedProperty().get()) {
+                model.select(now);
+            }
+        });
+        list.addEventFilter(KeyEvent.KEY_PRESSED, this::key);
+        list.setOnMouseClicked(e -> {
+            if (list.getSelectionModel().getSelectedItem() != null) {
+                model.select(list.getSelectionModel().getSelectedItem());
             }
         });
         model.selectedProperty().addListener((p, old, now) -> select(now));
@@ -56,6 +64,23 @@ public final class CautionsView implements StagePane {
         root.getChildren().addAll(content, waiting, none);
         root.getStyleClass().add("work");
         explanation = new CautionPane(model).node();
+    }
+
+    /** Enter opens the cell, left and right go through the moments. */
+    private void key(KeyEvent event) {
+        if (event.isShortcutDown() || event.isAltDown()) {
+            return;
+        }
+        if (event.getCode() == KeyCode.ENTER) {
+            model.showCell();
+        } else if (event.getCode() == KeyCode.LEFT) {
+            model.step(-1);
+        } else if (event.getCode() == KeyCode.RIGHT) {
+            model.step(1);
+        } else {
+            return;
+        }
+        event.consume();
     }
 
     private void select(Caution caution) {

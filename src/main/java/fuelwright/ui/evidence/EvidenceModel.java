@@ -5,7 +5,6 @@ import fuelwright.estimate.Estimate;
 import fuelwright.screen.Screen;
 import fuelwright.screen.ScreenedRide;
 import fuelwright.ui.plot.HeatMap;
-import fuelwright.ui.session.Mixture;
 import fuelwright.ui.session.Session;
 import fuelwright.ui.session.TableWords;
 import fuelwright.ui.theme.Figures;
@@ -82,7 +81,7 @@ public final class EvidenceModel {
             lines.add(new Fact(Words.of("evidence.touched"), Figures.count(m.readings())));
             lines.add(new Fact(
                     Words.of("evidence.meanmixture"),
-                    Mixture.words(session.afrProperty().get(), m.meanLambda())));
+                    session.mixture().words(m.meanLambda())));
             lines.add(new Fact(Words.of("evidence.mean"), Figures.signed(m.meanShortfallPercent(), 1) + " %"));
             lines.add(new Fact(Words.of("evidence.spread"), Figures.plusMinus(m.spreadPercent(), 1) + " %"));
             lines.add(new Fact(

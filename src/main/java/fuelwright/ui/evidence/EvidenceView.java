@@ -34,6 +34,7 @@ public final class EvidenceView implements StagePane {
         grid.mapProperty().bind(model.mapProperty());
         grid.themeProperty().bind(model.session().themeProperty());
         grid.selectedProperty().bindBidirectional(model.session().cellProperty());
+        grid.dimmedProperty().bind(model.session().staleProperty());
         VBox.setVgrow(grid, Priority.ALWAYS);
         HBox legend = Parts.row(
                 16,

@@ -109,9 +109,9 @@ public final class HandoverModel {
                 Figures.plain(c.after(), TableWords.decimals(table))));
     }
 
-    /** Whether a table may go out now: there is one, and no Stop caution is unread. */
+    /** Whether a table may go out now: there is one, it belongs to the job as it is, and no Stop caution is unread. */
     public boolean mayLeave() {
-        return session.analysis() != null && (stops.get().isEmpty() || stopsRead.get());
+        return session.analysis() != null && !session.staleProperty().get() && (stops.get().isEmpty() || stopsRead.get());
     }
 
     /**
@@ -124,7 +124,7 @@ public final class HandoverModel {
             throw new IllegalStateException("a Stop caution is unread");
         }
         outcome.set(Words.of(stops.get().isEmpty() ? "handover.copied" : "handover.copied.stop"));
-        return session.tableText();
+        return session.outputs().tableText();
     }
 
     /** Whether an earlier handover lies in that folder. */
@@ -137,7 +137,7 @@ public final class HandoverModel {
         if (!mayLeave()) {
             throw new IllegalStateException("a Stop caution is unread");
         }
-        session.export(
+        session.outputs().export(
                 folder,
                 replace,
                 files -> outcome.set(

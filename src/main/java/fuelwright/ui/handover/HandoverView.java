@@ -38,9 +38,11 @@ public final class HandoverView implements StagePane {
         grid.viewProperty().bind(model.viewProperty());
         grid.themeProperty().bind(model.session().themeProperty());
         grid.selectedProperty().bindBidirectional(model.session().cellProperty());
+        grid.dimmedProperty().bind(model.session().staleProperty());
         VBox.setVgrow(grid, Priority.ALWAYS);
         BooleanBinding stays = Bindings.createBooleanBinding(
-                () -> !model.mayLeave(), model.stopsProperty(), model.stopsReadProperty(), model.mapProperty());
+                () -> !model.mayLeave(), model.stopsProperty(), model.stopsReadProperty(), model.mapProperty(),
+                model.session().staleProperty());
         Button export = Parts.button("handover.export", this::export, "primary");
         Button copy = Parts.button("handover.copy", this::copy);
         export.disableProperty().bind(stays);

@@ -3,6 +3,7 @@ package fuelwright.ui.plot;
 import fuelwright.ui.theme.Colours;
 import fuelwright.ui.theme.Fonts;
 import fuelwright.ui.theme.Palette;
+import java.util.Set;
 import javafx.geometry.VPos;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.paint.Color;
@@ -17,6 +18,8 @@ final class GridPainter {
     static final double TOP = 4;
     static final double RIGHT = 4;
     private static final double GAP = 1;
+    /** In narrower cells no figure could be read: then the map shows only where. */
+    private static final double LEAST_WIDTH = 26;
 
     private final GraphicsContext g;
     private final HeatMap map;
@@ -34,7 +37,7 @@ final class GridPainter {
         this.cellHeight = cellHeight;
     }
 
-    void paint(int selected, int hovered, boolean focused) {
+    void paint(int selected, Set<Integer> block, int hovered, boolean focused) {
         for (int cell = 0; cell < map.cells().size(); cell++) {
             fill(cell);
         }
@@ -49,6 +52,7 @@ final class GridPainter {
         if (hovered >= 0 && hovered != selected) {
             frame(hovered, palette.muted(), 1, 0.5);
         }
+        block.stream().filter(c -> c < map.cells().size()).forEach(c -> frame(c, palette.accent(), 2, 1));
         if (selected >= 0) {
             selection(selected, focused);
         }
@@ -78,7 +82,7 @@ final class GridPainter {
 
     private void figures(int cell) {
         HeatCell c = map.cells().get(cell);
-        if (c.figure().isEmpty()) {
+        if (c.figure().isEmpty() || cellWidth < LEAST_WIDTH) {
             return;
         }
         boolean both = !c.below().isEmpty() && cellHeight >= 25;
@@ -128,8 +132,9 @@ final class GridPainter {
         frame(cell, palette.stop(), 3, 2.5);
         double x = x(cell) + cellWidth - 2;
         double y = y(cell) + 2;
+        double size = Math.min(10, cellWidth / 3);
         g.setFill(palette.stop());
-        g.fillPolygon(new double[] {x - 10, x, x}, new double[] {y, y, y + 10}, 3);
+        g.fillPolygon(new double[] {x - size, x, x}, new double[] {y, y, y + size}, 3);
     }
 
     private void selection(int cell, boolean focused) {
@@ -170,10 +175,13 @@ final class GridPainter {
         boolean speedDown = shape.view() == GridShape.View.SPEED_DOWN;
         double bottom = TOP + shape.rows() * cellHeight;
         double right = LEFT + shape.columns() * cellWidth;
-        Font font = Fonts.figure(Math.max(9, Math.min(12, cellWidth / 3.6)), false);
-        Font bold = Fonts.figure(Math.max(9, Math.min(12, cellWidth / 3.6)), true);
+        double axisSize = cellWidth < LEAST_WIDTH ? 11 : Math.max(9, Math.min(12, cellWidth / 3.6));
+        Font font = Fonts.figure(axisSize, false);
+        Font bold = Fonts.figure(axisSize, true);
         g.setTextBaseline(VPos.CENTER);
-        for (int column = 0; column < shape.columns(); column++) {
+        int step = cellWidth < LEAST_WIDTH ? (int) Math.ceil(38 / cellWidth) : 1;
+        int rowStep = (int) Math.max(1, Math.ceil(13 / cellHeight));
+        for (int column = 0; column < shape.columns(); column += step) {
             boolean chosen = selected >= 0 && shape.column(selected) == column;
             g.setTextAlign(TextAlignment.CENTER);
             g.setFill(chosen ? palette.ink() : palette.muted());
@@ -183,7 +191,7 @@ final class GridPainter {
                     LEFT + (column + 0.5) * cellWidth,
                     bottom + 12);
         }
-        for (int row = 0; row < shape.rows(); row++) {
+        for (int row = 0; row < shape.rows(); row += rowStep) {
             boolean chosen = selected >= 0 && shape.row(selected) == row;
             int cell = shape.cell(0, row);
             g.setTextAlign(TextAlignment.RIGHT);

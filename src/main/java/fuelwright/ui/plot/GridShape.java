@@ -1,5 +1,8 @@
 package fuelwright.ui.plot;
 
+import java.util.SortedSet;
+import java.util.TreeSet;
+
 /**
  * Where each cell of a table is drawn.
  *
@@ -57,6 +60,19 @@ public record GridShape(int speeds, int loads, View view) {
             default:
                 return (loads - 1 - row) * speeds + column;
         }
+    }
+
+    /** Every cell of the rectangle that two cells span. */
+    public SortedSet<Integer> between(int one, int other) {
+        SortedSet<Integer> cells = new TreeSet<>();
+        int right = Math.max(column(one), column(other));
+        int bottom = Math.max(row(one), row(other));
+        for (int x = Math.min(column(one), column(other)); x <= right; x++) {
+            for (int y = Math.min(row(one), row(other)); y <= bottom; y++) {
+                cells.add(cell(x, y));
+            }
+        }
+        return cells;
     }
 
     /** The neighbour in that direction; the cell itself at the edge. */

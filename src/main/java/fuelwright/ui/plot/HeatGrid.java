@@ -2,8 +2,11 @@ package fuelwright.ui.plot;
 
 import fuelwright.ui.theme.Theme;
 import fuelwright.ui.theme.Words;
+import java.util.Set;
+import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.IntegerProperty;
 import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.SimpleBooleanProperty;
 import javafx.beans.property.SimpleIntegerProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.scene.AccessibleAttribute;
@@ -14,16 +17,24 @@ import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.Region;
 
-/** A grid of cells on a canvas, with one selected by mouse or arrow keys. Shows nothing while {@link #mapProperty} is null. */
+/**
+ * A grid of cells on a canvas, with one selected by mouse or arrow keys; with Shift, or by dragging, a block of them. Shows nothing while
+ * {@link #mapProperty} is null.
+ */
 public final class HeatGrid extends Region {
 
     private static final double TALLEST_CELL = 60;
+    private static final double DIMMED = 0.45;
 
     private final Canvas canvas = new Canvas();
     private final ObjectProperty<HeatMap> map = new SimpleObjectProperty<>();
     private final ObjectProperty<GridShape.View> view = new SimpleObjectProperty<>(GridShape.View.CHART);
     private final ObjectProperty<Theme> theme = new SimpleObjectProperty<>(Theme.LIGHT);
     private final IntegerProperty selected = new SimpleIntegerProperty(-1);
+    private final ObjectProperty<Set<Integer>> block = new SimpleObjectProperty<>(Set.of());
+    private final BooleanProperty dimmed = new SimpleBooleanProperty();
+    /** Where the block started; −1 where there is none. */
+    private int anchor = -1;
     private int hovered = -1;
 
     public HeatGrid() {
@@ -38,8 +49,11 @@ public final class HeatGrid extends Region {
         view.addListener((p, old, now) -> redraw());
         theme.addListener((p, old, now) -> redraw());
         selected.addListener((p, old, now) -> redraw());
+        block.addListener((p, old, now) -> redraw());
+        dimmed.addListener((p, old, now) -> canvas.setOpacity(now ? DIMMED : 1));
         focusedProperty().addListener((p, old, now) -> redraw());
         addEventHandler(MouseEvent.MOUSE_PRESSED, this::pressed);
+        addEventHandler(MouseEvent.MOUSE_DRAGGED, e -> extend(cellAt(e.getX(), e.getY())));
         addEventHandler(MouseEvent.MOUSE_MOVED, e -> hover(cellAt(e.getX(), e.getY())));
         addEventHandler(MouseEvent.MOUSE_EXITED, e -> hover(-1));
         addEventHandler(KeyEvent.KEY_PRESSED, this::key);
@@ -60,6 +74,16 @@ public final class HeatGrid extends Region {
     /** The selected cell, −1 where none is. */
     public IntegerProperty selectedProperty() {
         return selected;
+    }
+
+    /** The cells selected together; empty where one is alone. To be bound after {@link #selectedProperty}. */
+    public ObjectProperty<Set<Integer>> blockProperty() {
+        return block;
+    }
+
+    /** Whether the figures are out of date: then they are drawn faintly. */
+    public BooleanProperty dimmedProperty() {
+        return dimmed;
     }
 
     private GridShape shape() {
@@ -96,8 +120,34 @@ public final class HeatGrid extends Region {
         requestFocus();
         int cell = cellAt(event.getX(), event.getY());
         if (cell >= 0) {
-            selected.set(cell);
+            if (event.isShiftDown()) {
+                extend(cell);
+            } else {
+                select(cell);
+            }
         }
+    }
+
+    private void select(int cell) {
+        block.set(Set.of());
+        anchor = cell;
+        selected.set(cell);
+    }
+
+    /** Selects everything between the anchor and a cell. */
+    private void extend(int cell) {
+        if (cell < 0 || selected.get() < 0) {
+            return;
+        }
+        if (block.get().isEmpty()) {
+            anchor = selected.get();
+        }
+        Set<Integer> cells = shape().between(anchor, cell);
+        if (cells.size() == 1 && block.get().isEmpty()) {
+            return;
+        }
+        selected.set(cell);
+        block.set(cells.size() > 1 ? cells : Set.of());
     }
 
     private void hover(int cell) {
@@ -114,19 +164,19 @@ public final class HeatGrid extends Region {
         int cell = selected.get();
         switch (event.getCode()) {
             case LEFT:
-                move(cell, -1, 0);
+                move(cell, -1, 0, event.isShiftDown());
                 break;
             case RIGHT:
-                move(cell, 1, 0);
+                move(cell, 1, 0, event.isShiftDown());
                 break;
             case UP:
-                move(cell, 0, -1);
+                move(cell, 0, -1, event.isShiftDown());
                 break;
             case DOWN:
-                move(cell, 0, 1);
+                move(cell, 0, 1, event.isShiftDown());
                 break;
             case ESCAPE:
-                selected.set(-1);
+                select(-1);
                 break;
             default:
                 return;
@@ -134,8 +184,13 @@ public final class HeatGrid extends Region {
         event.consume();
     }
 
-    private void move(int cell, int right, int down) {
-        selected.set(cell < 0 ? shape().cell(0, shape().rows() - 1) : shape().moved(cell, right, down));
+    private void move(int cell, int right, int down, boolean extending) {
+        int next = cell < 0 ? shape().cell(0, shape().rows() - 1) : shape().moved(cell, right, down);
+        if (extending && cell >= 0) {
+            extend(next);
+        } else {
+            select(next);
+        }
     }
 
     @Override
@@ -153,7 +208,7 @@ public final class HeatGrid extends Region {
         }
         int cell = selected.get() < map.get().cells().size() ? selected.get() : -1;
         new GridPainter(g, map.get(), shape(), theme.get().palette(), cellWidth(), cellHeight())
-                .paint(cell, hovered, isFocused());
+                .paint(cell, block.get(), hovered, isFocused());
         notifyAccessibleAttributeChanged(AccessibleAttribute.TEXT);
     }
 

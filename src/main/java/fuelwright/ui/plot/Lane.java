@@ -11,6 +11,7 @@ import java.util.function.IntToDoubleFunction;
  * @param colour role of its colour
  * @param values the rows
  * @param target a second, thin line on the same scale
+ * @param limit a third one, for what must not be passed; NaN where there is none
  * @param low value at the lane's lower edge
  * @param high value at the lane's upper edge
  * @param decimals of a figure read off
@@ -22,6 +23,7 @@ public record Lane(
         String colour,
         MinMaxPyramid values,
         Optional<MinMaxPyramid> target,
+        Optional<MinMaxPyramid> limit,
         double low,
         double high,
         int decimals,
@@ -53,6 +55,7 @@ public record Lane(
                 colour,
                 pyramid,
                 target.map(t -> new MinMaxPyramid(rows, row -> t.applyAsDouble(row) * scale)),
+                Optional.empty(),
                 low - room,
                 high + room,
                 decimals,
@@ -61,7 +64,13 @@ public record Lane(
 
     /** The same, so many times as tall. */
     public Lane tall(double times) {
-        return new Lane(name, unit, colour, values, target, low, high, decimals, times);
+        return new Lane(name, unit, colour, values, target, limit, low, high, decimals, times);
+    }
+
+    /** The same with a limit, on the scale that is drawn. */
+    public Lane limited(IntToDoubleFunction most) {
+        MinMaxPyramid line = new MinMaxPyramid(values.size(), most);
+        return new Lane(name, unit, colour, values, target, Optional.of(line), low, high, decimals, height);
     }
 
     /** Least value that is drawn. */

@@ -150,6 +150,7 @@ final class TimelinePainter {
         g.rect(LEFT, top - 3, plotWidth, laneHeight + 6);
         g.clip();
         lane.target().ifPresent(target -> line(target, lane, top, laneHeight, palette.role("target"), 1.5, true));
+        lane.limit().ifPresent(limit -> steps(limit, lane, top, laneHeight));
         line(lane.values(), lane, top, laneHeight, palette.role(lane.colour()), 1.5, false);
         g.restore();
         if (lane.target().isPresent()) {
@@ -157,6 +158,29 @@ final class TimelinePainter {
             g.setFill(palette.role("target"));
             g.setFont(Fonts.text(12, false));
             g.fillText(Words.of("timeline.target"), 0, top + laneHeight / 2 + 24, LEFT - 40);
+        }
+        if (lane.limit().isPresent()) {
+            g.setFill(palette.stop());
+            g.setFont(Fonts.text(12, true));
+            g.fillText(Words.of("timeline.limit"), 0, top + laneHeight / 2 + 40, LEFT - 40);
+        }
+    }
+
+    /** The limit, only where there is one. */
+    private void steps(MinMaxPyramid limit, Lane lane, double top, double laneHeight) {
+        g.setStroke(palette.stop());
+        g.setLineWidth(2);
+        int from = row(0);
+        double before = Double.NaN;
+        for (int px = 0; px < plotWidth; px++) {
+            int to = Math.max(from + 1, row(px + 1));
+            MinMaxPyramid.Extent e = from < limit.size() ? limit.extent(from, Math.min(to, limit.size())) : null;
+            double now = e == null || e.isEmpty() ? Double.NaN : y(e.first(), lane, top, laneHeight);
+            if (!Double.isNaN(now) && !Double.isNaN(before)) {
+                g.strokeLine(LEFT + px - 0.5, before, LEFT + px + 0.5, now);
+            }
+            before = now;
+            from = row(px + 1);
         }
     }
 

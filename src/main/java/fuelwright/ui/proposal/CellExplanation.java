@@ -53,7 +53,7 @@ public record CellExplanation(
         cautions = List.copyOf(cautions);
     }
 
-    public static CellExplanation of(Analysis analysis, int cell, boolean afr) {
+    public static CellExplanation of(Analysis analysis, int cell, Mixture notation) {
         CellProposal c = analysis.proposal().cell(cell);
         Table table = analysis.proposal().before();
         double uncertainty = analysis.estimate().uncertaintyPercent(cell);
@@ -66,7 +66,7 @@ public record CellExplanation(
                 c.steps().stream()
                         .map(s -> new Step(s.kind().words(), Figures.signed(s.changePercent(), 1) + " %"))
                         .toList(),
-                analysis.means().at(cell).map(m -> readings(m, afr)).orElse(""),
+                analysis.means().at(cell).map(m -> readings(m, notation)).orElse(""),
                 c.leftLeanPercent() > SAID_FROM_PERCENT
                         ? Words.of("explain.left", Figures.plain(c.leftLeanPercent(), 1))
                         : "",
@@ -90,11 +90,11 @@ public record CellExplanation(
         }
     }
 
-    private static String readings(CellMeans.Mean mean, boolean afr) {
+    private static String readings(CellMeans.Mean mean, Mixture notation) {
         return Words.of(
                 "explain.readings",
                 Figures.count(mean.readings()),
-                Mixture.words(afr, mean.meanLambda()),
+                notation.words(mean.meanLambda()),
                 Figures.signed(mean.meanShortfallPercent(), 1),
                 Figures.plain(mean.spreadPercent(), 1));
     }

@@ -25,24 +25,29 @@ final class ExplanationPane {
     ExplanationPane(ProposalModel model) {
         this.model = model;
         box.getStyleClass().add("explanation-inner");
-        model.explanationProperty().addListener((p, old, now) -> fill(now));
-        model.session()
-                .themeProperty()
-                .addListener((p, old, now) -> fill(model.explanationProperty().get()));
-        fill(model.explanationProperty().get());
+        model.explanationProperty().addListener((p, old, now) -> fill());
+        model.blockProperty().addListener((p, old, now) -> fill());
+        model.session().themeProperty().addListener((p, old, now) -> fill());
+        fill();
     }
 
     Node node() {
         return pane;
     }
 
-    private void fill(CellExplanation e) {
+    private void fill() {
+        CellExplanation e = model.explanationProperty().get();
         box.getChildren().clear();
+        if (model.blockProperty().get() != null) {
+            block(model.blockProperty().get());
+            return;
+        }
         if (e == null) {
             box.getChildren()
                     .addAll(
                             Parts.label(Words.of("explain.none.title"), "section"),
                             Parts.text(Words.of("explain.none"), "muted"),
+                            Parts.text(Words.of("explain.none.block"), "muted"),
                             Parts.text(Words.of("explain.none.signs"), "muted"));
             return;
         }
@@ -65,10 +70,25 @@ final class ExplanationPane {
                 .forEach(c -> box.getChildren().add(callout(c)));
         VBox steps = new VBox(Parts.label(Words.of("explain.steps"), "section"));
         e.steps().forEach(s -> steps.getChildren().add(Parts.fact(Parts.capital(s.words()), s.change())));
-        box.getChildren().addAll(steps, strip(), readings(e), decisions(e));
+        box.getChildren().addAll(steps, strip(), readings(e), decisions(e.decision().isPresent()));
         e.cautions().stream()
                 .filter(c -> !c.isStop())
                 .forEach(c -> box.getChildren().add(callout(c)));
+    }
+
+    private void block(BlockExplanation b) {
+        box.getChildren()
+                .add(new VBox(
+                        4,
+                        Parts.text(b.title(), "section"),
+                        Parts.text(b.place(), "muted"),
+                        Parts.text(b.changes(), "strong"),
+                        Parts.text(b.standings(), "muted")));
+        if (!b.decisions().isEmpty()) {
+            box.getChildren().add(Parts.label(b.decisions(), "tag"));
+        }
+        box.getChildren().add(decisions(!b.decisions().isEmpty()));
+        b.cautions().forEach(c -> box.getChildren().add(callout(c)));
     }
 
     private VBox strip() {
@@ -107,7 +127,7 @@ final class ExplanationPane {
                 Parts.sentence(caution.todo()));
     }
 
-    private VBox decisions(CellExplanation e) {
+    private VBox decisions(boolean decided) {
         TextField field = new TextField();
         field.setPromptText(Words.of("proposal.set.prompt"));
         field.setAccessibleText(Words.of("proposal.set.prompt"));
@@ -115,7 +135,7 @@ final class ExplanationPane {
         field.setOnAction(a -> model.set(field.getText()));
         HBox.setHgrow(field, Priority.ALWAYS);
         HBox buttons = Parts.row(8, Parts.button("proposal.hold", model::hold));
-        if (e.decision().isPresent()) {
+        if (decided) {
             buttons.getChildren().add(Parts.button("proposal.release", model::release));
         }
         Label message = Parts.text("", "field-message");
@@ -126,6 +146,7 @@ final class ExplanationPane {
                 Parts.label(Words.of("explain.decide"), "section"),
                 buttons,
                 Parts.row(8, field, Parts.button("proposal.set", () -> model.set(field.getText()))),
+                Parts.text(Words.of("proposal.set.hint"), "muted", "small"),
                 message);
     }
 }

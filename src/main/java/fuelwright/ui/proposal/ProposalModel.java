@@ -13,7 +13,9 @@ import fuelwright.work.Analysis;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import java.util.function.BiFunction;
+import java.util.SortedSet;
+import java.util.function.Function;
+import java.util.function.IntFunction;
 import java.util.stream.Collectors;
 import javafx.beans.property.IntegerProperty;
 import javafx.beans.property.ObjectProperty;
@@ -31,6 +33,7 @@ public final class ProposalModel {
     private final ObjectProperty<ProposalMap.Shown> shown = new SimpleObjectProperty<>(ProposalMap.Shown.CHANGE);
     private final IntegerProperty range = new SimpleIntegerProperty(0);
     private final ReadOnlyObjectWrapper<HeatMap> map = new ReadOnlyObjectWrapper<>();
+    private final ReadOnlyObjectWrapper<BlockExplanation> block = new ReadOnlyObjectWrapper<>();
     private final ReadOnlyObjectWrapper<CellExplanation> explanation = new ReadOnlyObjectWrapper<>();
     private final ReadOnlyStringWrapper summary = new ReadOnlyStringWrapper("");
     private final ReadOnlyStringWrapper message = new ReadOnlyStringWrapper("");
@@ -41,6 +44,7 @@ public final class ProposalModel {
         session.cellProperty().addListener((p, old, now) -> updateCell());
         session.themeProperty().addListener((p, old, now) -> update());
         session.afrProperty().addListener((p, old, now) -> updateCell());
+        session.selection().blockProperty().addListener((p, old, now) -> updateCell());
         shown.addListener((p, old, now) -> update());
         range.addListener((p, old, now) -> update());
         update();
@@ -69,8 +73,10 @@ public final class ProposalModel {
                 && cell >= 0
                 && cell < analysis.proposal().cells().size();
         message.set("");
+        SortedSet<Integer> cells = session.selection().cells();
+        block.set(there && cells.size() > 1 ? BlockExplanation.of(analysis, cells) : null);
         explanation.set(
-                there ? CellExplanation.of(analysis, cell, session.afrProperty().get()) : null);
+                there ? CellExplanation.of(analysis, cell, session.mixture()) : null);
     }
 
     private static String summary(Analysis analysis) {
@@ -129,53 +135,54 @@ public final class ProposalModel {
                 : session.analysis() == null ? 20 : ProposalMap.rangeFor(session.analysis());
     }
 
-    /** Keeps the selected cell's old figure. */
+    /** Keeps the old figures of what is selected. */
     public void hold() {
-        table((table, cell) -> decide(cell, new Decision(Decision.Kind.HELD, table.at(cell))));
+        decide(table -> cell -> new Decision(Decision.Kind.HELD, table.at(cell)));
     }
 
-    /** Gives the selected cell a typed figure; says so in {@link #messageProperty} where that can't be. */
+    /**
+     * Gives what is selected a typed figure, or changes the old figures by a typed percentage; says so in {@link #messageProperty} where
+     * that can't be.
+     */
     public void set(String typed) {
-        table((table, cell) -> {
-            double value;
-            try {
-                value = Double.parseDouble(typed.strip().replace(',', '.').replace('−', '-'));
-            } catch (NumberFormatException e) {
-                message.set(Words.of("proposal.set.nonumber"));
-                return null;
-            }
-            double dead = session.job().proposal().deadTimeMs();
-            if (!Double.isFinite(value) || !(table.quantity().delivered(value, dead) > 0)) {
-                message.set(Words.of("proposal.set.nofuel"));
-                return null;
-            }
-            return decide(cell, new Decision(Decision.Kind.SET, value));
-        });
+        Optional<TypedFigure> figure = TypedFigure.parse(typed);
+        if (figure.isEmpty()) {
+            message.set(Words.of("proposal.set.nonumber"));
+            return;
+        }
+        double dead = session.job().proposal().deadTimeMs();
+        boolean fuel = session.job().fuelTable().stream().allMatch(t -> session.selection().cells().stream()
+                .allMatch(c -> t.quantity().delivered(figure.get().from(t.at(c)), dead) > 0));
+        if (!fuel) {
+            message.set(Words.of("proposal.set.nofuel"));
+            return;
+        }
+        decide(table -> cell -> new Decision(Decision.Kind.SET, figure.get().from(table.at(cell))));
     }
 
-    /** Gives the selected cell back to the program. */
+    /** Gives what is selected back to the program. */
     public void release() {
-        table((table, cell) -> decide(cell, null));
+        decide(table -> cell -> null);
     }
 
-    private void table(BiFunction<Table, Integer, Void> action) {
-        int cell = session.cellProperty().get();
-        session.job()
-                .fuelTable()
-                .filter(t -> cell >= 0 && cell < t.cells())
-                .ifPresent(table -> action.apply(table, cell));
-    }
-
-    private Void decide(int cell, Decision decision) {
+    /** One step of undo, however many cells. */
+    private void decide(Function<Table, IntFunction<Decision>> decision) {
+        SortedSet<Integer> cells = session.selection().cells();
+        Optional<Table> table = session.job().fuelTable();
+        if (cells.isEmpty() || table.isEmpty()) {
+            return;
+        }
         message.set("");
         Map<Integer, Decision> all = new TreeMap<>(session.job().proposal().decisions());
-        if (decision == null) {
-            all.remove(cell);
-        } else {
-            all.put(cell, decision);
+        for (int cell : cells) {
+            Decision one = decision.apply(table.get()).apply(cell);
+            if (one == null) {
+                all.remove(cell);
+            } else {
+                all.put(cell, one);
+            }
         }
         session.edit(job -> job.withProposal(job.proposal().withDecisions(all)));
-        return null;
     }
 
     /** Changes one of the caps or the step; what can't be is left as it was. */
@@ -211,6 +218,11 @@ public final class ProposalModel {
 
     public ReadOnlyStringProperty summaryProperty() {
         return summary.getReadOnlyProperty();
+    }
+
+    /** Null where fewer than two cells are selected. */
+    public ReadOnlyObjectProperty<BlockExplanation> blockProperty() {
+        return block.getReadOnlyProperty();
     }
 
     /** What is wrong with what was typed. */

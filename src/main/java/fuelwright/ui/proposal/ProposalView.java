@@ -38,6 +38,8 @@ public final class ProposalView implements StagePane {
         grid.mapProperty().bind(model.mapProperty());
         grid.themeProperty().bind(model.session().themeProperty());
         grid.selectedProperty().bindBidirectional(model.session().cellProperty());
+        grid.blockProperty().bindBidirectional(model.session().selection().blockProperty());
+        grid.dimmedProperty().bind(model.session().staleProperty());
         grid.setId("proposal-grid");
         VBox.setVgrow(grid, Priority.ALWAYS);
         Label summary = new Label();

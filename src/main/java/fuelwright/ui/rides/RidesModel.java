@@ -78,7 +78,7 @@ public final class RidesModel {
                         r,
                         screened,
                         session.job().targetTable(),
-                        session.afrProperty().get()))
+                        session.mixture()))
                 .orElse(null));
         List<ScreenState> states = new ArrayList<>();
         for (Screen screen : Screen.values()) {

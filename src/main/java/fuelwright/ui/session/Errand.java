@@ -1,6 +1,8 @@
 package fuelwright.ui.session;
 
 import java.time.Duration;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.function.Consumer;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
@@ -17,6 +19,8 @@ final class Errand {
     private final ReadOnlyBooleanWrapper working = new ReadOnlyBooleanWrapper();
     private final ReadOnlyDoubleWrapper progress = new ReadOnlyDoubleWrapper(-1);
     private final ReadOnlyStringWrapper doing = new ReadOnlyStringWrapper("");
+    /** What is being done in each lane. */
+    private final Map<String, String> going = new LinkedHashMap<>();
 
     /** @param problems who hears of work that failed */
     Errand(Runner runner, Consumer<Exception> problems) {
@@ -25,6 +29,7 @@ final class Errand {
     }
 
     <T> void run(String lane, Duration delay, String what, Runner.Work<T> work, Consumer<T> done) {
+        going.put(lane, what);
         working.set(true);
         progress.set(-1);
         doing.set(what);
@@ -37,13 +42,13 @@ final class Errand {
 
             @Override
             public void done(T value) {
-                over("");
+                over(lane, "");
                 done.accept(value);
             }
 
             @Override
             public void failed(Exception problem) {
-                over("");
+                over(lane, "");
                 problems.accept(problem);
             }
         });
@@ -53,13 +58,14 @@ final class Errand {
     void cancel(String words, String... lanes) {
         for (String lane : lanes) {
             runner.cancel(lane);
+            over(lane, words);
         }
-        over(words);
     }
 
-    private void over(String words) {
-        working.set(false);
-        doing.set(words);
+    private void over(String lane, String words) {
+        going.remove(lane);
+        working.set(!going.isEmpty());
+        doing.set(going.values().stream().findFirst().orElse(words));
     }
 
     ReadOnlyBooleanProperty workingProperty() {

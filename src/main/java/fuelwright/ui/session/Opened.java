@@ -5,6 +5,7 @@ import fuelwright.issue.Loaded;
 import fuelwright.job.Job;
 import fuelwright.job.JobRide;
 import fuelwright.ride.Ride;
+import fuelwright.ride.RideOptions;
 import fuelwright.table.Quantity;
 import fuelwright.table.Table;
 import fuelwright.work.Cancellation;
@@ -24,23 +25,31 @@ import java.util.Optional;
  *
  * @param tables in the order given
  * @param rides in the order given
+ * @param rideFiles where each ride came from
  * @param issues everything there is to say about them
  */
-public record Opened(List<Table> tables, List<Ride> rides, List<Issue> issues) {
+public record Opened(List<Table> tables, List<Ride> rides, List<Path> rideFiles, List<Issue> issues) {
 
     private static final int LINES_LOOKED_AT = 40;
 
     public Opened {
         tables = List.copyOf(tables);
         rides = List.copyOf(rides);
+        rideFiles = List.copyOf(rideFiles);
         issues = List.copyOf(issues);
     }
 
     /** Reads files, each as what it is. Whatever can't be used is an issue. */
-    static Opened read(List<Path> files, Services services, Progress progress, Cancellation cancellation)
+    static Opened read(
+            List<Path> files,
+            RideOptions options,
+            Services services,
+            Progress progress,
+            Cancellation cancellation)
             throws IOException {
         List<Table> tables = new ArrayList<>();
         List<Ride> rides = new ArrayList<>();
+        List<Path> rideFiles = new ArrayList<>();
         List<Issue> issues = new ArrayList<>();
         for (int i = 0; i < files.size(); i++) {
             cancellation.check();
@@ -54,14 +63,17 @@ public record Opened(List<Table> tables, List<Ride> rides, List<Issue> issues) {
                 loaded.value().ifPresent(tables::add);
                 issues.addAll(loaded.issues());
             } else {
-                Loaded<Ride> loaded = services.readRide(file, part, cancellation);
-                loaded.value().ifPresent(rides::add);
+                Loaded<Ride> loaded = services.readRide(file, options, part, cancellation);
+                loaded.value().ifPresent(ride -> {
+                    rides.add(ride);
+                    rideFiles.add(file);
+                });
                 loaded.issues().stream()
                         .filter(x -> x.severity() != Issue.Severity.NOTE)
                         .forEach(issues::add);
             }
         }
-        return new Opened(tables, rides, issues);
+        return new Opened(tables, rides, rideFiles, issues);
     }
 
     /** Whether nothing could be used. */

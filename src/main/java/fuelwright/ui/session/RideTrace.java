@@ -27,7 +27,7 @@ public final class RideTrace {
      * @param screened what was kept out; empty where that isn't known yet
      * @param target what mixture was wanted; empty where there is no target table
      */
-    public static Trace of(Ride ride, Optional<ScreenedRide> screened, Optional<Table> target, boolean afr) {
+    public static Trace of(Ride ride, Optional<ScreenedRide> screened, Optional<Table> target, Mixture notation) {
         int rows = ride.size();
         RideClock clock = new RideClock(rows, ride.timeS()::at, ride.segmentStarts());
         List<Lane> lanes = new ArrayList<>();
@@ -35,7 +35,7 @@ public final class RideTrace {
         add(lanes, ride, Role.THROTTLE, "lane.throttle", "%", "lane-1", 0, 100, 0);
         List<Channel> mixtures = ride.mixtures();
         for (int i = 0; i < Math.min(2, mixtures.size()); i++) {
-            lanes.add(mixture(ride, mixtures.get(i), i, mixtures.size(), target, afr));
+            lanes.add(mixture(ride, mixtures.get(i), i, mixtures.size(), target, notation));
         }
         add(lanes, ride, Role.MANIFOLD_PRESSURE, "lane.pressure", "kPa", "lane-3", 0, 400, 0);
         BitSet out = new BitSet(rows);
@@ -77,30 +77,30 @@ public final class RideTrace {
                         1)));
     }
 
-    private static Lane mixture(Ride ride, Channel channel, int index, int of, Optional<Table> target, boolean afr) {
-        Optional<IntToDoubleFunction> wanted = target.flatMap(t -> wanted(ride, t));
+    private static Lane mixture(Ride ride, Channel channel, int index, int of, Optional<Table> target, Mixture notation) {
+        Optional<IntToDoubleFunction> wanted = target.flatMap(t -> wanted(ride, t, notation));
         String name = Words.of(of > 1 ? "lane.mixture.number" : "lane.mixture", index + 1);
         return Lane.fitted(
                 name,
-                afr ? "AFR" : "λ",
+                notation.afr() ? "AFR" : "λ",
                 "lane-2",
                 ride.size(),
                 channel.values()::at,
                 wanted,
                 0.65,
                 1.45,
-                Mixture.decimals(afr),
-                Mixture.scale(afr));
+                notation.decimals(),
+                notation.scale());
     }
 
-    private static Optional<IntToDoubleFunction> wanted(Ride ride, Table target) {
+    private static Optional<IntToDoubleFunction> wanted(Ride ride, Table target, Mixture notation) {
         Role role = target.load().kind() == Axis.Kind.MANIFOLD_PRESSURE ? Role.MANIFOLD_PRESSURE : Role.THROTTLE;
         Optional<Column> speed = ride.column(Role.ENGINE_SPEED);
         Optional<Column> load = ride.column(role);
         if (speed.isEmpty() || load.isEmpty()) {
             return Optional.empty();
         }
-        return Optional.of(row -> Mixture.lambdaOf(
+        return Optional.of(row -> notation.lambdaOf(
                 target.quantity(), target.value(speed.get().at(row), load.get().at(row))));
     }
 }

@@ -3,6 +3,7 @@ package fuelwright.ui.session;
 import fuelwright.issue.Loaded;
 import fuelwright.job.Job;
 import fuelwright.ride.Ride;
+import fuelwright.ride.RideOptions;
 import fuelwright.table.Table;
 import fuelwright.work.Analysis;
 import fuelwright.work.Cancellation;
@@ -20,7 +21,13 @@ public interface Services {
 
     Loaded<Analysis> analyse(Job job, Progress progress, Cancellation cancellation);
 
-    Loaded<Ride> readRide(Path file, Progress progress, Cancellation cancellation) throws IOException;
+    /** @param options what the user says about the log */
+    Loaded<Ride> readRide(Path file, RideOptions options, Progress progress, Cancellation cancellation)
+            throws IOException;
+
+    /** A ride of the sample job, by its name, read in another way. */
+    Loaded<Ride> readSampleRide(String name, RideOptions options, Progress progress, Cancellation cancellation)
+            throws IOException;
 
     /** @param target whether it is a target table by what it names itself */
     Loaded<Table> readTable(Path file, boolean target) throws IOException;

@@ -3,16 +3,19 @@ package fuelwright.ui.session;
 import fuelwright.issue.Issue;
 import fuelwright.issue.Loaded;
 import fuelwright.job.Job;
+import fuelwright.job.JobRide;
+import fuelwright.mixture.MixtureScale;
+import fuelwright.ride.Ride;
+import fuelwright.ride.RideOptions;
+import fuelwright.ride.Role;
 import fuelwright.safety.Caution;
 import fuelwright.ui.theme.Theme;
 import fuelwright.ui.theme.Words;
 import fuelwright.work.Analysis;
-import fuelwright.work.FirstRide;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
-import java.util.function.Consumer;
+import java.util.Optional;
 import java.util.function.UnaryOperator;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.IntegerProperty;
@@ -24,9 +27,7 @@ import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.SimpleBooleanProperty;
-import javafx.beans.property.SimpleIntegerProperty;
 import javafx.beans.property.SimpleObjectProperty;
-import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
 
 /**
@@ -35,30 +36,30 @@ import javafx.collections.ObservableList;
  */
 public final class Session {
 
-    private static final Duration DEBOUNCE = Duration.ofMillis(150);
-
     private final Services services;
     private final Runner runner;
     private final Errand errand;
+    private final Findings findings;
+    private final Outputs outputs;
     private final History<Job> history = new History<>(Job.empty());
     private Job sample;
     private final ReadOnlyObjectWrapper<Job> job = new ReadOnlyObjectWrapper<>(history.now());
-    private final ReadOnlyObjectWrapper<Analysis> analysis = new ReadOnlyObjectWrapper<>();
     private final ReadOnlyBooleanWrapper canUndo = new ReadOnlyBooleanWrapper();
     private final ReadOnlyBooleanWrapper canRedo = new ReadOnlyBooleanWrapper();
-    private final ReadOnlyObjectWrapper<Job> handedOver = new ReadOnlyObjectWrapper<>();
-    private final ObservableList<Issue> issues = FXCollections.observableArrayList();
+    private final Notices notices = new Notices();
+    private final Selection selection = new Selection();
+    private final RideBook book = new RideBook();
     private final ObjectProperty<Stage> stage = new SimpleObjectProperty<>(Stage.MACHINE);
     private final ObjectProperty<Theme> theme = new SimpleObjectProperty<>(Theme.LIGHT);
     private final BooleanProperty afr = new SimpleBooleanProperty();
-    private final IntegerProperty cell = new SimpleIntegerProperty(-1);
-    private final ObjectProperty<Caution.Moment> moment = new SimpleObjectProperty<>();
 
     public Session(Services services, Runner runner) {
         this.services = services;
         this.runner = runner;
-        this.errand = new Errand(runner, this::failed);
-        stage.addListener((p, old, now) -> forgetWarnings());
+        this.errand = new Errand(runner, notices::failed);
+        this.findings = new Findings(services, errand, notices);
+        this.outputs = new Outputs(this, services, errand, notices);
+        stage.addListener((p, old, now) -> notices.forgetWarnings());
     }
 
     /** Opens the sample job. Where nothing was known before, undo doesn't go back behind it. */
@@ -67,14 +68,11 @@ public final class Session {
     }
 
     private void opened(Loaded<Job> loaded) {
-        // What was doubtful in a ride is said beside the ride; only what can't be used is said at once.
-        issues.setAll(loaded.issues().stream()
-                .filter(i -> i.severity() == Issue.Severity.ERROR)
-                .toList());
+        notices.errorsOnly(loaded.issues());
         loaded.value().ifPresent(value -> {
-            moment.set(null);
-            cell.set(-1);
+            selection.clear();
             sample = value;
+            value.rides().forEach(r -> book.note(r.ride(), Optional.empty(), RideOptions.defaults()));
             if (history.now().equals(Job.empty())) {
                 history.start(value);
                 publish();
@@ -86,29 +84,64 @@ public final class Session {
 
     /** Reads files, each as what it is, and puts them into the job. */
     public void open(List<Path> files) {
+        double ratio = job().displayRatio();
+        RideOptions options = ratio == MixtureScale.USUAL_DISPLAY_RATIO
+                ? RideOptions.defaults()
+                : RideOptions.defaults().withAfrScale(ratio);
         errand.run(
                 "open",
                 Duration.ZERO,
                 Words.of("doing.reading"),
-                (p, c) -> Opened.read(files, services, p, c),
-                found -> {
-                    issues.setAll(found.issues());
-                    if (found.isEmpty()) {
-                        return;
-                    }
-                    if (isSample()) {
-                        issues.add(Issue.warning("", 0, 0, Words.of("open.sample"), Words.of("open.sample.todo")));
-                        cell.set(-1);
-                        edit(job -> found.addTo(ownMachine(job)));
-                    } else {
-                        edit(found::addTo);
-                    }
-                });
+                (p, c) -> Opened.read(files, options, services, p, c),
+                found -> put(found, options));
     }
 
-    /** The user's files must not be mixed with the sample's rides. */
-    private boolean isSample() {
-        return sample != null && job().rides().stream().anyMatch(sample.rides()::contains);
+    private void put(Opened found, RideOptions options) {
+        notices.all().setAll(found.issues());
+        if (found.isEmpty()) {
+            return;
+        }
+        for (int i = 0; i < found.rides().size(); i++) {
+            book.note(found.rides().get(i), Optional.of(found.rideFiles().get(i)), options);
+        }
+        // The user's files must not be mixed with the sample's rides.
+        if (book.hasSample(job())) {
+            notices.all().add(Issue.warning("", 0, 0, Words.of("open.sample"), Words.of("open.sample.todo")));
+            selection.clear();
+            edit(job -> found.addTo(ownMachine(job)));
+        } else {
+            edit(found::addTo);
+        }
+    }
+
+    /** How a ride was read. */
+    public RideOptions readWith(Ride ride) {
+        return book.options(ride);
+    }
+
+    /** Reads a ride again, with something else said about its columns. */
+    public void readAgain(Ride ride, UnaryOperator<RideOptions> change) {
+        readAgain(List.of(ride), change, UnaryOperator.identity());
+    }
+
+    /** Reads every ride that has an AFR column as one from a display set to this ratio. */
+    public void setDisplayRatio(double ratio) {
+        List<Ride> rides = job().rides().stream()
+                .map(JobRide::ride)
+                .filter(r -> r.channel(Role.AFR).isPresent())
+                .toList();
+        readAgain(rides, options -> options.withAfrScale(ratio), job -> job.withDisplayRatio(ratio));
+    }
+
+    private void readAgain(List<Ride> rides, UnaryOperator<RideOptions> change, UnaryOperator<Job> more) {
+        errand.run(
+                "open", Duration.ZERO, Words.of("doing.reading"), book.reading(rides, change, services), read -> {
+                    notices.errorsOnly(read.issues());
+                    if (notices.all().isEmpty()) {
+                        book.note(read);
+                        edit(job -> more.apply(read.in(job)));
+                    }
+                });
     }
 
     private Job ownMachine(Job job) {
@@ -119,9 +152,8 @@ public final class Session {
 
     /** Starts a job in which nothing is known yet. Undo brings the old one back. */
     public void startNew() {
-        issues.clear();
-        moment.set(null);
-        cell.set(-1);
+        notices.all().clear();
+        selection.clear();
         edit(old -> Job.empty());
         stage.set(Stage.MACHINE);
     }
@@ -145,79 +177,21 @@ public final class Session {
 
     private void publish() {
         Job now = history.now();
-        int cells = now.fuelTable().map(fuelwright.table.Table::cells).orElse(0);
-        if (cell.get() >= cells) {
-            cell.set(-1);
-        }
+        selection.keepWithin(now.fuelTable().map(fuelwright.table.Table::cells).orElse(0));
         canUndo.set(history.canUndo());
         canRedo.set(history.canRedo());
         job.set(now);
-        if (now.isReady()) {
-            errand.run(
-                    "analyse",
-                    DEBOUNCE,
-                    Words.of("doing.analysing"),
-                    (p, c) -> services.analyse(now, p, c),
-                    this::analysed);
-        } else {
-            errand.cancel("", "analyse");
-            analysis.set(null);
-        }
+        findings.follow(now);
     }
 
-    private void analysed(Loaded<Analysis> loaded) {
-        issues.removeIf(i -> i.severity() == Issue.Severity.ERROR && i.file().isEmpty());
-        issues.addAll(serious(loaded.issues()));
-        analysis.set(loaded.value().orElse(null));
+    /** Works the analysis out once more, after it was cancelled. */
+    public void analyse() {
+        findings.workOut(job());
     }
 
-    /** A warning was seen on the stage where it came; it stays beside its ride. */
-    private void forgetWarnings() {
-        if (issues.stream().noneMatch(i -> i.severity() == Issue.Severity.ERROR)) {
-            issues.clear();
-        }
-    }
-
-    private static List<Issue> serious(List<Issue> all) {
-        return all.stream().filter(i -> i.severity() != Issue.Severity.NOTE).toList();
-    }
-
-    /** Writes the output folder. */
-    public void export(Path folder, boolean replace, Consumer<List<String>> done) {
-        Analysis what = analysis.get();
-        errand.run(
-                "export",
-                Duration.ZERO,
-                Words.of("doing.writing"),
-                (p, c) -> services.export(what, folder, replace),
-                files -> {
-                    handedOver.set(what.job());
-                    done.accept(files);
-                });
-    }
-
-    /** Works out the first-ride table; what stands in its way is an issue. */
-    public void firstRide(Consumer<FirstRide.Outcome> done) {
-        Job now = job();
-        errand.run("first", DEBOUNCE, Words.of("doing.first"), (p, c) -> services.firstRide(now), loaded -> {
-            issues.addAll(serious(loaded.issues()));
-            loaded.value().ifPresent(done);
-        });
-    }
-
-    /** Writes the first-ride table. */
-    public void writeFirstRide(FirstRide.Outcome outcome, Path folder, Consumer<List<String>> done) {
-        errand.run(
-                "export",
-                Duration.ZERO,
-                Words.of("doing.writing"),
-                (p, c) -> services.writeFirstRide(outcome, folder, false),
-                done);
-    }
-
-    /** The corrected table as text, cautions above the grid. */
-    public String tableText() {
-        return services.tableText(analysis.get());
+    /** What leaves the program. */
+    public Outputs outputs() {
+        return outputs;
     }
 
     /** Stops what is going on; what was there before stays. */
@@ -227,18 +201,6 @@ public final class Session {
 
     public void close() {
         runner.close();
-    }
-
-    private void failed(Exception problem) {
-        issues.setAll(Issue.error("", 0, 0, sentence(problem), Words.of("failed.todo")));
-    }
-
-    private static String sentence(Exception problem) {
-        if (problem instanceof NoSuchFileException) {
-            return Words.of("failed.nofile", problem.getMessage());
-        }
-        String message = problem.getMessage();
-        return message == null ? Words.of("failed.unknown", problem.getClass().getSimpleName()) : message;
     }
 
     public ReadOnlyObjectProperty<Job> jobProperty() {
@@ -251,11 +213,21 @@ public final class Session {
 
     /** The newest analysis; null where there is none. While {@link #workingProperty} is true it may be that of an older job. */
     public ReadOnlyObjectProperty<Analysis> analysisProperty() {
-        return analysis.getReadOnlyProperty();
+        return findings.analysis.getReadOnlyProperty();
     }
 
     public Analysis analysis() {
-        return analysis.get();
+        return findings.analysis.get();
+    }
+
+    /** Whether the analysis belongs to the job as it was before the last change. */
+    public ReadOnlyBooleanProperty staleProperty() {
+        return findings.stale.getReadOnlyProperty();
+    }
+
+    /** Why there is no analysis although both tables and a ride are there; empty otherwise. */
+    public ReadOnlyObjectProperty<List<Issue>> refusalProperty() {
+        return findings.refusal.getReadOnlyProperty();
     }
 
     public ReadOnlyBooleanProperty canUndoProperty() {
@@ -279,14 +251,9 @@ public final class Session {
         return errand.doingProperty();
     }
 
-    /** The job that was last handed over; null where none was. */
-    public ReadOnlyObjectProperty<Job> handedOverProperty() {
-        return handedOver.getReadOnlyProperty();
-    }
-
     /** What went wrong or was doubtful with the last files and the last analysis. */
     public ObservableList<Issue> issues() {
-        return issues;
+        return notices.all();
     }
 
     public ObjectProperty<Stage> stageProperty() {
@@ -297,18 +264,28 @@ public final class Session {
         return theme;
     }
 
+    /** How mixtures are shown. */
+    public Mixture mixture() {
+        return new Mixture(afr.get(), job().displayRatio());
+    }
+
     /** Whether mixtures are shown as AFR instead of lambda. */
     public BooleanProperty afrProperty() {
         return afr;
     }
 
+    /** What is looked at. */
+    public Selection selection() {
+        return selection;
+    }
+
     /** The selected cell of the fuel table, −1 where none is. */
     public IntegerProperty cellProperty() {
-        return cell;
+        return selection.cellProperty();
     }
 
     /** The moment of a ride that is looked at; null where none is. */
     public ObjectProperty<Caution.Moment> momentProperty() {
-        return moment;
+        return selection.momentProperty();
     }
 }

@@ -31,7 +31,7 @@ final class Rail extends VBox {
         session.stageProperty().addListener((p, old, now) -> refresh());
         session.jobProperty().addListener((p, old, now) -> refresh());
         session.analysisProperty().addListener((p, old, now) -> refresh());
-        session.handedOverProperty().addListener((p, old, now) -> refresh());
+        session.outputs().handedOverProperty().addListener((p, old, now) -> refresh());
         refresh();
     }
 
@@ -60,7 +60,7 @@ final class Rail extends VBox {
     }
 
     private void refresh() {
-        boolean handed = session.handedOverProperty().get() == session.job();
+        boolean handed = session.outputs().handedOverProperty().get() == session.job();
         for (Stage stage : Stage.values()) {
             StageState state = StageState.of(stage, session.job(), session.analysis(), handed);
             boolean chosen = session.stageProperty().get() == stage;

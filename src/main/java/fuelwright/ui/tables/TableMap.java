@@ -22,13 +22,13 @@ final class TableMap {
 
     private TableMap() {}
 
-    static HeatMap of(Table table, boolean afr, Palette palette) {
+    static HeatMap of(Table table, Mixture notation, Palette palette) {
         double low = Arrays.stream(table.toArray()).min().orElse(0);
         double high = Arrays.stream(table.toArray()).max().orElse(1);
         List<HeatCell> cells = new ArrayList<>();
         for (int cell = 0; cell < table.cells(); cell++) {
             double share = high > low ? (table.at(cell) - low) / (high - low) : 0;
-            String figure = figure(table, table.at(cell), afr);
+            String figure = figure(table, table.at(cell), notation);
             cells.add(HeatCell.plain(
                     figure,
                     Colours.mix(palette.surface(), palette.sequential().at(0.8 * share), TINT),
@@ -80,9 +80,9 @@ final class TableMap {
         return most <= 10 ? 10 : most <= 20 ? 20 : 40;
     }
 
-    static String figure(Table table, double value, boolean afr) {
+    static String figure(Table table, double value, Mixture notation) {
         if (table.quantity().isMixture()) {
-            return Mixture.figure(afr, Mixture.lambdaOf(table.quantity(), value));
+            return notation.figure(notation.lambdaOf(table.quantity(), value));
         }
         return Figures.plain(value, TableWords.decimals(table));
     }

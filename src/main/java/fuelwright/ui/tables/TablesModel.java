@@ -100,13 +100,13 @@ public final class TablesModel {
         if (firstRide.get() == null
                 && job.fuelTable().isPresent()
                 && (pressure || job.machine().hasBodyChange())) {
-            session.firstRide(firstRide::set);
+            session.outputs().firstRide(firstRide::set);
         }
     }
 
     /** Writes the first-ride table; {@link #outcomeProperty} says what came of it. */
     public void writeFirstRide(Path folder) {
-        session.writeFirstRide(
+        session.outputs().writeFirstRide(
                 firstRide.get(),
                 folder,
                 files -> outcome.set(Words.of("tables.first.written", String.join(", ", files))));
@@ -143,7 +143,6 @@ public final class TablesModel {
         }
         outcome.set("");
         Optional<Table> table = table();
-        boolean afr = session.afrProperty().get();
         view.set(table.filter(t -> asFile.get())
                 .map(t -> t.orientation() == Table.Orientation.SPEED_DOWN
                         ? GridShape.View.SPEED_DOWN
@@ -152,7 +151,7 @@ public final class TablesModel {
         Palette palette = session.themeProperty().get().palette();
         map.set(table.map(t -> shown.get() == Shown.FIRST_RIDE
                         ? TableMap.firstRide(firstRide.get(), palette)
-                        : TableMap.of(t, afr, palette))
+                        : TableMap.of(t, session.mixture(), palette))
                 .orElse(null));
         if (table.isPresent() && cell.get() >= table.get().cells()) {
             cell.set(-1);
@@ -173,9 +172,9 @@ public final class TablesModel {
     }
 
     private List<Fact> facts(Table table) {
-        boolean afr = session.afrProperty().get();
+        Mixture notation = session.mixture();
         List<Fact> all = new ArrayList<>();
-        all.add(new Fact(Words.of("tables.holds"), quantity(table, afr)));
+        all.add(new Fact(Words.of("tables.holds"), quantity(table, notation)));
         all.add(new Fact(
                 Words.of("tables.size"),
                 Words.of(
@@ -183,8 +182,8 @@ public final class TablesModel {
         double[] sorted = Arrays.stream(table.toArray()).sorted().toArray();
         all.add(new Fact(
                 Words.of("tables.span"),
-                TableMap.figure(table, sorted[0], afr) + " … "
-                        + TableMap.figure(table, sorted[sorted.length - 1], afr)));
+                TableMap.figure(table, sorted[0], notation) + " … "
+                        + TableMap.figure(table, sorted[sorted.length - 1], notation)));
         all.add(new Fact(
                 Words.of("tables.lies"),
                 Words.of("tables.lies." + table.orientation().name())));
@@ -194,9 +193,11 @@ public final class TablesModel {
         return all;
     }
 
-    private static String quantity(Table table, boolean afr) {
+    private static String quantity(Table table, Mixture notation) {
         if (table.quantity().isMixture()) {
-            return Words.of(afr ? "tables.afr" : "tables.lambda");
+            return notation.afr()
+                    ? Words.of("tables.afr", Figures.shortest(notation.displayRatio()))
+                    : Words.of("tables.lambda");
         }
         String unit = table.quantity().unit();
         return table.quantity().words() + (unit.equals("1") ? "" : ", " + unit);
@@ -210,7 +211,8 @@ public final class TablesModel {
 
     private String figure(Table table, int at) {
         return table.quantity().isMixture()
-                ? Mixture.words(session.afrProperty().get(), Mixture.lambdaOf(table.quantity(), table.at(at)))
+                ? session.mixture()
+                        .words(session.mixture().lambdaOf(table.quantity(), table.at(at)))
                 : TableWords.figure(table, table.at(at));
     }
 

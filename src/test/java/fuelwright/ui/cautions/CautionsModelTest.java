@@ -37,7 +37,7 @@ class CautionsModelTest {
         model.showMoment(moment);
         assertEquals(Stage.RIDES, session.stageProperty().get());
         assertEquals(moment, session.momentProperty().get());
-        assertTrue(model.words(moment).startsWith("ride-1.csv at 5:12.4"), model.words(moment));
+        assertTrue(model.words(moment).startsWith("ride-1.csv at 1:52.4"), model.words(moment));
         assertEquals("λ 1.02", model.worst(moment).orElseThrow());
     }
 }

@@ -1,0 +1,59 @@
+package fuelwright.ui.session;
+
+import fuelwright.issue.Issue;
+import fuelwright.issue.Loaded;
+import fuelwright.job.Job;
+import fuelwright.ui.theme.Words;
+import fuelwright.work.Analysis;
+import java.time.Duration;
+import java.util.List;
+import javafx.beans.property.ReadOnlyBooleanWrapper;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+
+/** The analysis that follows from the job: the newest there is, whether it is out of date, and why there is none. */
+final class Findings {
+
+    private static final Duration DEBOUNCE = Duration.ofMillis(150);
+
+    private final Services services;
+    private final Errand errand;
+    private final Notices notices;
+    final ReadOnlyObjectWrapper<Analysis> analysis = new ReadOnlyObjectWrapper<>();
+    final ReadOnlyBooleanWrapper stale = new ReadOnlyBooleanWrapper();
+    final ReadOnlyObjectWrapper<List<Issue>> refusal = new ReadOnlyObjectWrapper<>(List.of());
+
+    Findings(Services services, Errand errand, Notices notices) {
+        this.services = services;
+        this.errand = errand;
+        this.notices = notices;
+    }
+
+    /** The job has changed. */
+    void follow(Job job) {
+        refusal.set(List.of());
+        if (job.isReady()) {
+            stale.set(analysis.get() != null);
+            workOut(job);
+        } else {
+            errand.cancel("", "analyse");
+            take(Loaded.refused(List.of()));
+        }
+    }
+
+    void workOut(Job job) {
+        errand.run(
+                "analyse",
+                analysis.get() == null ? Duration.ZERO : DEBOUNCE,
+                Words.of("doing.analysing"),
+                (p, c) -> services.analyse(job, p, c),
+                this::take);
+    }
+
+    private void take(Loaded<Analysis> loaded) {
+        notices.forgetRefusals();
+        notices.add(loaded.issues());
+        refusal.set(loaded.value().isPresent() ? List.of() : loaded.issues());
+        stale.set(false);
+        analysis.set(loaded.value().orElse(null));
+    }
+}

@@ -1,0 +1,74 @@
+package fuelwright.ui.session;
+
+import fuelwright.job.Job;
+import fuelwright.ui.theme.Words;
+import fuelwright.work.Analysis;
+import fuelwright.work.FirstRide;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.List;
+import java.util.function.Consumer;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+
+/** What leaves the program: the output folder, the table as text, the first-ride table. */
+public final class Outputs {
+
+    private static final Duration DEBOUNCE = Duration.ofMillis(150);
+
+    private final Session session;
+    private final Services services;
+    private final Errand errand;
+    private final Notices notices;
+    private final ReadOnlyObjectWrapper<Job> handedOver = new ReadOnlyObjectWrapper<>();
+
+    Outputs(Session session, Services services, Errand errand, Notices notices) {
+        this.session = session;
+        this.services = services;
+        this.errand = errand;
+        this.notices = notices;
+    }
+
+    /** Writes the output folder. */
+    public void export(Path folder, boolean replace, Consumer<List<String>> done) {
+        Analysis what = session.analysis();
+        errand.run(
+                "export",
+                Duration.ZERO,
+                Words.of("doing.writing"),
+                (p, c) -> services.export(what, folder, replace),
+                files -> {
+                    handedOver.set(what.job());
+                    done.accept(files);
+                });
+    }
+
+    /** The corrected table as text, cautions above the grid. */
+    public String tableText() {
+        return services.tableText(session.analysis());
+    }
+
+    /** Works out the first-ride table; what stands in its way is an issue. */
+    public void firstRide(Consumer<FirstRide.Outcome> done) {
+        Job now = session.job();
+        errand.run("first", DEBOUNCE, Words.of("doing.first"), (p, c) -> services.firstRide(now), loaded -> {
+            notices.add(loaded.issues());
+            loaded.value().ifPresent(done);
+        });
+    }
+
+    /** Writes the first-ride table. */
+    public void writeFirstRide(FirstRide.Outcome outcome, Path folder, Consumer<List<String>> done) {
+        errand.run(
+                "export",
+                Duration.ZERO,
+                Words.of("doing.writing"),
+                (p, c) -> services.writeFirstRide(outcome, folder, false),
+                done);
+    }
+
+    /** The job that was last handed over; null where none was. */
+    public ReadOnlyObjectProperty<Job> handedOverProperty() {
+        return handedOver.getReadOnlyProperty();
+    }
+}

@@ -1,0 +1,58 @@
+package fuelwright.ui.session;
+
+import fuelwright.safety.Caution;
+import java.util.Set;
+import java.util.SortedSet;
+import java.util.TreeSet;
+import javafx.beans.property.IntegerProperty;
+import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.SimpleIntegerProperty;
+import javafx.beans.property.SimpleObjectProperty;
+
+/** What is looked at: a cell, or a block of cells around it, and a moment of a ride. */
+public final class Selection {
+
+    private final IntegerProperty cell = new SimpleIntegerProperty(-1);
+    private final ObjectProperty<Set<Integer>> block = new SimpleObjectProperty<>(Set.of());
+    private final ObjectProperty<Caution.Moment> moment = new SimpleObjectProperty<>();
+
+    Selection() {
+        cell.addListener((p, old, now) -> block.set(Set.of()));
+    }
+
+    /** The selected cell of the fuel table, −1 where none is. Setting it gives up the block. */
+    public IntegerProperty cellProperty() {
+        return cell;
+    }
+
+    /** The cells selected together, the selected one among them; empty where it is alone. */
+    public ObjectProperty<Set<Integer>> blockProperty() {
+        return block;
+    }
+
+    /** Everything selected: the block, or the one cell, or nothing. */
+    public SortedSet<Integer> cells() {
+        SortedSet<Integer> all = new TreeSet<>(block.get());
+        if (all.isEmpty() && cell.get() >= 0) {
+            all.add(cell.get());
+        }
+        return all;
+    }
+
+    /** The moment of a ride that is looked at; null where none is. */
+    public ObjectProperty<Caution.Moment> momentProperty() {
+        return moment;
+    }
+
+    void clear() {
+        moment.set(null);
+        cell.set(-1);
+    }
+
+    /** Gives up what a table of so many cells hasn't got. */
+    void keepWithin(int cells) {
+        if (cell.get() >= cells || block.get().stream().anyMatch(c -> c >= cells)) {
+            cell.set(-1);
+        }
+    }
+}
