@@ -30,6 +30,11 @@ final class WorkServices implements Services {
     }
 
     @Override
+    public Loaded<Job> sampleTables() {
+        return SampleJob.tables();
+    }
+
+    @Override
     public Loaded<Analysis> analyse(Job job, Progress progress, Cancellation cancellation) {
         return Analyse.run(job, progress, cancellation);
     }

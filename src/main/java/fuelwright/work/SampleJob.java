@@ -43,13 +43,26 @@ public final class SampleJob {
      * @throws WorkException if the program's own files can't be read or put down for reading
      */
     public static Loaded<Job> load() {
+        return load(RIDES);
+    }
+
+    /**
+     * The same job before its rides are read.
+     *
+     * @throws WorkException if the program's own files can't be read or put down for reading
+     */
+    public static Loaded<Job> tables() {
+        return load(List.of());
+    }
+
+    private static Loaded<Job> load(List<String> names) {
         Path folder = null;
         try {
             folder = Files.createTempDirectory("fuelwright-sample");
             Path table = copy(TABLE, folder);
             Path target = copy(TARGET, folder);
             List<JobFiles.RideFiles> rides = new java.util.ArrayList<>();
-            for (String ride : RIDES) {
+            for (String ride : names) {
                 rides.add(new JobFiles.RideFiles(copy(ride, folder), Optional.empty(), Optional.empty()));
             }
             return new JobFiles(

@@ -25,6 +25,11 @@ public class FixtureServices implements Services {
     }
 
     @Override
+    public Loaded<Job> sampleTables() {
+        return Loaded.of(Fixture.job().withRides(List.of()), List.of());
+    }
+
+    @Override
     public Loaded<Analysis> analyse(Job job, Progress progress, Cancellation cancellation) {
         return Fixture.analyse(job);
     }

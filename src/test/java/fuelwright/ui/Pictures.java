@@ -27,7 +27,8 @@ import javax.imageio.ImageIO;
 /**
  * Takes pictures of every stage in both themes without a display. Arguments: folder, {@code real} for the sample job or {@code fixture},
  * then stages (or none for all), sizes as {@code 1280x800}, themes, {@code cell=128},
- * {@code finder} for the list of actions, {@code press=First ride} to press the button of that name. Start with the headless options of the build.
+ * {@code finder} for the list of actions, {@code press=First ride} to press the button of that name,
+ * {@code also=proposal-dark} for one more, {@code plain} for names without the size. Start with the headless options of the build.
  */
 public final class Pictures extends Application {
 
@@ -58,6 +59,10 @@ public final class Pictures extends Application {
                 }
             }
         }
+        args.stream().filter(a -> a.startsWith("also=")).forEach(a -> {
+            String[] both = a.substring(5).toUpperCase(Locale.ROOT).split("-");
+            shots.add(new Shot(Stage.valueOf(both[0]), Theme.valueOf(both[1]), 1280, 800));
+        });
         args.stream()
                 .filter(a -> a.equals("afr"))
                 .forEach(a -> session.afrProperty().set(true));
@@ -150,11 +155,15 @@ public final class Pictures extends Application {
                     "png",
                     new File(
                             folder,
-                            (shot.stage() + "-" + shot.theme() + "-" + shot.width() + ".png")
+                            (shot.stage() + "-" + shot.theme() + (plainNames() ? "" : "-" + shot.width()) + ".png")
                                     .toLowerCase(Locale.ROOT)));
         } catch (IOException e) {
             throw new java.io.UncheckedIOException(e);
         }
+    }
+
+    private boolean plainNames() {
+        return getParameters().getRaw().contains("plain");
     }
 
     @Override

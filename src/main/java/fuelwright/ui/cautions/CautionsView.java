@@ -1,6 +1,7 @@
 package fuelwright.ui.cautions;
 
 import fuelwright.safety.Caution;
+import fuelwright.ui.session.Missing;
 import fuelwright.ui.theme.Parts;
 import fuelwright.ui.theme.StagePane;
 import fuelwright.ui.theme.Words;
@@ -53,10 +54,11 @@ public final class CautionsView implements StagePane {
         VBox content = new VBox(12, Parts.heading(new Label(Words.of("cautions.title")), summary), list, trace.node());
         content.visibleProperty().bind(Bindings.isNotEmpty(model.cautions()));
         Node waiting = Parts.empty(
-                Words.of("cautions.empty.title"),
-                Words.of("cautions.empty"),
+                Missing.title(model.session(), "cautions.empty"),
+                Missing.what(model.session(), "cautions.empty"),
                 model.session().workingProperty(),
-                model.session().doingProperty());
+                model.session().doingProperty(),
+                Parts.button("next.go", () -> Missing.go(model.session()), "primary"));
         waiting.visibleProperty().bind(model.session().analysisProperty().isNull());
         Node none = Parts.empty(Words.of("cautions.none.title"), Words.of("cautions.none"));
         none.visibleProperty()

@@ -3,6 +3,7 @@ package fuelwright.ui.evidence;
 import fuelwright.ui.plot.HeatGrid;
 import fuelwright.ui.plot.ScaleBar;
 import fuelwright.ui.theme.Figures;
+import fuelwright.ui.session.Missing;
 import fuelwright.ui.theme.Parts;
 import fuelwright.ui.theme.StagePane;
 import fuelwright.ui.theme.Theme;
@@ -46,10 +47,11 @@ public final class EvidenceView implements StagePane {
                 new VBox(12, Parts.heading(new Label(Words.of("evidence.title")), below), toolbar(), grid, legend);
         content.visibleProperty().bind(model.mapProperty().isNotNull());
         VBox empty = Parts.empty(
-                Words.of("evidence.empty.title"),
-                Words.of("evidence.empty"),
+                Missing.title(model.session(), "evidence.empty"),
+                Missing.what(model.session(), "evidence.empty"),
                 model.session().workingProperty(),
-                model.session().doingProperty());
+                model.session().doingProperty(),
+                Parts.button("next.go", () -> Missing.go(model.session()), "primary"));
         empty.visibleProperty().bind(model.mapProperty().isNull());
         root.getChildren().addAll(content, empty);
         root.getStyleClass().add("work");

@@ -2,10 +2,12 @@ package fuelwright.ui.handover;
 
 import fuelwright.safety.Caution;
 import fuelwright.ui.plot.HeatGrid;
+import fuelwright.ui.session.Missing;
+import fuelwright.ui.theme.AskFiles;
 import fuelwright.ui.theme.Parts;
 import fuelwright.ui.theme.StagePane;
 import fuelwright.ui.theme.Words;
-import java.io.File;
+import java.nio.file.Path;
 import java.util.List;
 import javafx.beans.binding.Bindings;
 import javafx.beans.binding.BooleanBinding;
@@ -21,19 +23,25 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
-import javafx.stage.DirectoryChooser;
 
 /** The stage Handover: Stop cautions first, then the figures, then the ways out. */
 public final class HandoverView implements StagePane {
 
     private final HandoverModel model;
+    private final AskFiles.FolderQuestion question;
     private final HeatGrid grid = new HeatGrid();
     private final VBox stops = new VBox(8);
     private final StackPane root = new StackPane();
     private final Node explanation;
 
     public HandoverView(HandoverModel model) {
+        this(model, AskFiles::folder);
+    }
+
+    /** @param question how the user is asked for the folder */
+    public HandoverView(HandoverModel model, AskFiles.FolderQuestion question) {
         this.model = model;
+        this.question = question;
         grid.mapProperty().bind(model.mapProperty());
         grid.viewProperty().bind(model.viewProperty());
         grid.themeProperty().bind(model.session().themeProperty());
@@ -45,6 +53,8 @@ public final class HandoverView implements StagePane {
                 model.session().staleProperty());
         Button export = Parts.button("handover.export", this::export, "primary");
         Button copy = Parts.button("handover.copy", this::copy);
+        export.setId("export-folder");
+        copy.setId("copy-table");
         export.disableProperty().bind(stays);
         copy.disableProperty().bind(stays);
         Label outcome = Parts.text("", "strong");
@@ -61,10 +71,11 @@ public final class HandoverView implements StagePane {
                 grid);
         content.visibleProperty().bind(model.mapProperty().isNotNull());
         VBox empty = Parts.empty(
-                Words.of("handover.empty.title"),
-                Words.of("handover.empty"),
+                Missing.title(model.session(), "handover.empty"),
+                Missing.what(model.session(), "handover.empty"),
                 model.session().workingProperty(),
-                model.session().doingProperty());
+                model.session().doingProperty(),
+                Parts.button("next.go", () -> Missing.go(model.session()), "primary"));
         empty.visibleProperty().bind(model.mapProperty().isNull());
         root.getChildren().addAll(content, empty);
         root.getStyleClass().add("work");
@@ -93,21 +104,18 @@ public final class HandoverView implements StagePane {
     }
 
     private void export() {
-        DirectoryChooser chooser = new DirectoryChooser();
-        chooser.setTitle(Words.of("handover.folder"));
-        File folder = chooser.showDialog(root.getScene().getWindow());
-        if (folder != null) {
-            boolean there = model.wouldReplace(folder.toPath());
+        question.ask(root, Words.of("handover.folder"), folder -> {
+            boolean there = model.wouldReplace(folder);
             if (!there || mayReplace(folder)) {
-                model.export(folder.toPath(), there);
+                model.export(folder, there);
             }
-        }
+        });
     }
 
-    private boolean mayReplace(File folder) {
+    private boolean mayReplace(Path folder) {
         Alert alert = new Alert(
                 Alert.AlertType.CONFIRMATION,
-                Words.of("handover.replace", folder.getName()),
+                Words.of("handover.replace", folder.getFileName()),
                 ButtonType.YES,
                 ButtonType.NO);
         alert.initOwner(root.getScene().getWindow());

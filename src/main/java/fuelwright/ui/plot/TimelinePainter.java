@@ -252,60 +252,8 @@ final class TimelinePainter {
 
     private void cross(double x) {
         int row = trace.clock().nearest(window.timeAt(x, LEFT, plotWidth));
-        if (row < 0) {
-            return;
+        if (row >= 0) {
+            new ReadOut(g, trace, palette, width, plotHeight).paint(x, row);
         }
-        g.setStroke(palette.ink());
-        g.setLineWidth(1);
-        g.setLineDashes(3, 3);
-        g.strokeLine(Math.round(x) + 0.5, 0, Math.round(x) + 0.5, plotHeight);
-        g.setLineDashes((double[]) null);
-        String why = trace.reason().apply(row);
-        int lines = trace.lanes().size() + (why.isEmpty() ? 1 : 2);
-        double boxWidth = 200;
-        double boxHeight = lines * 18 + 12;
-        double left = x + 14 + boxWidth > width ? x - 14 - boxWidth : x + 14;
-        double top = 10;
-        g.setFill(palette.role("raised"));
-        g.fillRoundRect(left, top, boxWidth, boxHeight, 8, 8);
-        g.setStroke(palette.role("line-strong"));
-        g.strokeRoundRect(left + 0.5, top + 0.5, boxWidth - 1, boxHeight - 1, 8, 8);
-        double y = top + 15;
-        boxLine(
-                left,
-                boxWidth,
-                y,
-                Words.of("timeline.time"),
-                Figures.clock(trace.clock().at(row), 2),
-                palette.ink());
-        for (Lane lane : trace.lanes()) {
-            y += 18;
-            boxLine(left, boxWidth, y, lane.name(), figure(lane, row), palette.ink());
-        }
-        if (!why.isEmpty()) {
-            boxLine(left, boxWidth, y + 18, Words.of("timeline.out"), why, palette.ink());
-        }
-    }
-
-    private String figure(Lane lane, int row) {
-        double value = lane.values().extent(row, row + 1).first();
-        String text = Figures.plain(value, lane.decimals());
-        if (lane.target().isPresent()) {
-            double target = lane.target().get().extent(row, row + 1).first();
-            text += " (" + Words.of("timeline.target") + " " + Figures.plain(target, lane.decimals()) + ")";
-        } else {
-            text += " " + lane.unit();
-        }
-        return text;
-    }
-
-    private void boxLine(double left, double boxWidth, double y, String name, String figure, Color ink) {
-        g.setFont(Fonts.figure(12, false));
-        g.setTextAlign(TextAlignment.LEFT);
-        g.setFill(palette.muted());
-        g.fillText(name, left + 10, y, boxWidth / 2);
-        g.setTextAlign(TextAlignment.RIGHT);
-        g.setFill(ink);
-        g.fillText(figure, left + boxWidth - 10, y, boxWidth * 0.7);
     }
 }

@@ -4,6 +4,7 @@ import fuelwright.estimate.ProposalSettings;
 import fuelwright.ui.plot.HeatGrid;
 import fuelwright.ui.plot.ScaleBar;
 import fuelwright.ui.theme.Figures;
+import fuelwright.ui.session.Missing;
 import fuelwright.ui.theme.Parts;
 import fuelwright.ui.theme.StagePane;
 import fuelwright.ui.theme.Theme;
@@ -48,10 +49,11 @@ public final class ProposalView implements StagePane {
                 12, Parts.heading(new Label(Words.of("proposal.title")), summary), toolbar(), rules(), grid, legend());
         content.visibleProperty().bind(model.mapProperty().isNotNull());
         Node empty = Parts.empty(
-                Words.of("proposal.empty.title"),
-                Words.of("proposal.empty"),
+                Missing.title(model.session(), "proposal.empty"),
+                Missing.what(model.session(), "proposal.empty"),
                 model.session().workingProperty(),
-                model.session().doingProperty());
+                model.session().doingProperty(),
+                Parts.button("next.go", () -> Missing.go(model.session()), "primary"));
         empty.visibleProperty().bind(model.mapProperty().isNull());
         root.getChildren().addAll(content, empty);
         root.getStyleClass().add("work");

@@ -1,16 +1,10 @@
 package fuelwright.ui.rides;
 
 import fuelwright.issue.Issue;
-import fuelwright.ride.Channel;
 import fuelwright.ride.Ride;
-import fuelwright.ride.Role;
 import fuelwright.ui.theme.Parts;
 import fuelwright.ui.theme.Words;
-import java.util.Locale;
 import javafx.scene.Node;
-import javafx.scene.control.Label;
-import javafx.scene.layout.HBox;
-import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 
 /** What was read: each column, what it was taken for and how sure that is, and what was decided on the way. */
@@ -46,40 +40,19 @@ final class ChannelsPane {
                             Parts.text(Words.of("rides.explain"), "muted"));
             return;
         }
-        VBox list = new VBox(Parts.label(Words.of("rides.channels"), "section"));
-        ride.channels().forEach(c -> list.getChildren().add(channel(c)));
+        if (model.asksForRatio()) {
+            box.getChildren().add(ReadingPane.displayRatio(model));
+        }
+        VBox list = new VBox(
+                Parts.label(Words.of("rides.channels"), "section"),
+                Parts.text(Words.of("rides.channels.change"), "muted", "small"));
+        ride.channels().forEach(c -> list.getChildren().add(ReadingPane.channel(model, c)));
         box.getChildren().add(list);
         if (!ride.remarks().isEmpty()) {
             VBox remarks = new VBox(8, Parts.label(Words.of("rides.remarks"), "section"));
             ride.remarks().forEach(r -> remarks.getChildren().add(remark(r)));
             box.getChildren().add(remarks);
         }
-    }
-
-    private static Node channel(Channel channel) {
-        boolean known = channel.role() != Role.OTHER;
-        Label role = Parts.text(known ? capital(channel.role().words()) : "“" + channel.heading() + "”", "strong");
-        String unit = channel.unit().symbol().equals("1") || channel.heading().contains("[")
-                ? ""
-                : " [" + channel.unit().symbol() + "]";
-        Label heading = Parts.text(
-                (known ? "“" + channel.heading() + "”" + unit : Words.of("rides.notknown"))
-                        + (channel.remark().isEmpty() ? "" : " — " + channel.remark()),
-                "muted",
-                "small");
-        VBox left = new VBox(1, role, heading);
-        HBox.setHgrow(left, Priority.ALWAYS);
-        Label sure = Parts.label(
-                Words.of("rides.confidence." + channel.confidence().name().toLowerCase(Locale.ROOT)), "small");
-        sure.getStyleClass().add(channel.confidence() == Channel.Confidence.LOOK ? "tag" : "muted");
-        sure.setMinWidth(javafx.scene.layout.Region.USE_PREF_SIZE);
-        HBox row = new HBox(8, left, sure);
-        row.getStyleClass().add("fact");
-        return row;
-    }
-
-    private static String capital(String words) {
-        return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
     }
 
     private static Node remark(Issue issue) {

@@ -2,7 +2,9 @@ package fuelwright.ui.rides;
 
 import fuelwright.job.Job;
 import fuelwright.job.JobRide;
+import fuelwright.ride.Channel;
 import fuelwright.ride.Ride;
+import fuelwright.ride.Role;
 import fuelwright.safety.Caution;
 import fuelwright.screen.Screen;
 import fuelwright.screen.ScreenedRide;
@@ -15,6 +17,7 @@ import fuelwright.work.Analysis;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import javafx.beans.property.IntegerProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
@@ -31,6 +34,11 @@ public final class RidesModel {
      * @param count readings of the selected ride kept out; −1 where not known
      */
     public record ScreenState(Screen screen, boolean on, long count) {}
+
+    /** Displays are set to some fuel's stoichiometric ratio: about 6.5 for methanol, 14.7 for petrol, 17 for methane (handbook values). */
+    static final int LEAST_RATIO = 6;
+
+    static final int MOST_RATIO = 20;
 
     private final Session session;
     private final IntegerProperty selected = new SimpleIntegerProperty(0);
@@ -114,6 +122,49 @@ public final class RidesModel {
         if (screen.canBeOff()) {
             session.edit(job -> job.withScreens(job.screens().with(screen, on)));
         }
+    }
+
+    /** What a column can be taken for: anything but time, which the reader finds by itself. */
+    List<Role> rolesFor(Channel channel) {
+        return Stream.of(Role.values())
+                .filter(r -> r != Role.TIME || channel.role() == Role.TIME)
+                .toList();
+    }
+
+    /** Takes a column for something else: the ride is read again. */
+    public void role(Channel channel, Role role) {
+        if (role != channel.role()) {
+            ride().ifPresent(r -> session.reading().again(r, options -> options.withRole(channel.heading(), role)));
+        }
+    }
+
+    /** Whether the selected ride has a mixture column whose meaning rests on what its display is set to. */
+    public boolean asksForRatio() {
+        return ride().flatMap(r -> r.channel(Role.AFR)).isPresent();
+    }
+
+    /** Whether the user has said what the display is set to. */
+    public boolean ratioSaid() {
+        return ride().filter(r -> session.reading().options(r).afrScale().isPresent()).isPresent();
+    }
+
+    public double displayRatio() {
+        return session.job().displayRatio();
+    }
+
+    /** Takes the display's ratio as typed, for all rides; false where it can't be one. */
+    public boolean displayRatio(String typed) {
+        double ratio;
+        try {
+            ratio = Double.parseDouble(typed.strip().replace(',', '.'));
+        } catch (NumberFormatException e) {
+            return false;
+        }
+        if (!(ratio >= LEAST_RATIO && ratio <= MOST_RATIO)) {
+            return false;
+        }
+        session.reading().setDisplayRatio(ratio);
+        return true;
     }
 
     /** Takes the selected ride out of the job. */

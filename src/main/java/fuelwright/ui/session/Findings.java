@@ -36,7 +36,9 @@ final class Findings {
             workOut(job);
         } else {
             errand.cancel("", "analyse");
-            take(Loaded.refused(List.of()));
+            notices.forgetRefusals();
+            stale.set(false);
+            analysis.set(null);
         }
     }
 

@@ -19,6 +19,9 @@ public interface Services {
     /** The job that the window opens on. */
     Loaded<Job> sample() throws IOException;
 
+    /** The same before its rides are read: there at once. */
+    Loaded<Job> sampleTables() throws IOException;
+
     Loaded<Analysis> analyse(Job job, Progress progress, Cancellation cancellation);
 
     /** @param options what the user says about the log */

@@ -3,11 +3,8 @@ package fuelwright.ui.session;
 import fuelwright.issue.Issue;
 import fuelwright.issue.Loaded;
 import fuelwright.job.Job;
-import fuelwright.job.JobRide;
 import fuelwright.mixture.MixtureScale;
-import fuelwright.ride.Ride;
 import fuelwright.ride.RideOptions;
-import fuelwright.ride.Role;
 import fuelwright.safety.Caution;
 import fuelwright.ui.theme.Theme;
 import fuelwright.ui.theme.Words;
@@ -41,6 +38,7 @@ public final class Session {
     private final Errand errand;
     private final Findings findings;
     private final Outputs outputs;
+    private final Reading reading;
     private final History<Job> history = new History<>(Job.empty());
     private Job sample;
     private final ReadOnlyObjectWrapper<Job> job = new ReadOnlyObjectWrapper<>(history.now());
@@ -58,28 +56,45 @@ public final class Session {
         this.runner = runner;
         this.errand = new Errand(runner, notices::failed);
         this.findings = new Findings(services, errand, notices);
+        this.reading = new Reading(this, services, errand, notices, book);
         this.outputs = new Outputs(this, services, errand, notices);
         stage.addListener((p, old, now) -> notices.forgetWarnings());
     }
 
-    /** Opens the sample job. Where nothing was known before, undo doesn't go back behind it. */
+    /** Opens the sample job. Where nothing was known before, its tables come first, and undo doesn't go back behind it. */
     public void openSample() {
-        errand.run("open", Duration.ZERO, Words.of("doing.sample"), (p, c) -> services.sample(), this::opened);
+        if (job().equals(Job.empty()) && !history.canUndo()) {
+            errand.run("open", Duration.ZERO, Words.of("doing.sample"), (p, c) -> services.sampleTables(), loaded -> {
+                if (job().equals(Job.empty())) {
+                    loaded.value().ifPresent(this::start);
+                }
+                openWholeSample(job());
+            });
+        } else {
+            openWholeSample(null);
+        }
     }
 
-    private void opened(Loaded<Job> loaded) {
-        notices.errorsOnly(loaded.issues());
-        loaded.value().ifPresent(value -> {
-            selection.clear();
-            sample = value;
-            value.rides().forEach(r -> book.note(r.ride(), Optional.empty(), RideOptions.defaults()));
-            if (history.now().equals(Job.empty())) {
-                history.start(value);
-                publish();
-            } else {
-                edit(now -> value);
-            }
+    /** @param before what it takes the place of without a step of undo; null for none */
+    private void openWholeSample(Job before) {
+        errand.run("open", Duration.ZERO, Words.of("doing.sample"), (p, c) -> services.sample(), loaded -> {
+            notices.errorsOnly(loaded.issues());
+            loaded.value().ifPresent(value -> {
+                selection.clear();
+                sample = value;
+                value.rides().forEach(r -> book.note(r.ride(), Optional.empty(), RideOptions.defaults()));
+                if (job() == before) {
+                    start(value);
+                } else {
+                    edit(now -> before == null ? value : now.withRides(value.rides()));
+                }
+            });
         });
+    }
+
+    private void start(Job first) {
+        history.start(first);
+        publish();
     }
 
     /** Reads files, each as what it is, and puts them into the job. */
@@ -114,34 +129,9 @@ public final class Session {
         }
     }
 
-    /** How a ride was read. */
-    public RideOptions readWith(Ride ride) {
-        return book.options(ride);
-    }
-
-    /** Reads a ride again, with something else said about its columns. */
-    public void readAgain(Ride ride, UnaryOperator<RideOptions> change) {
-        readAgain(List.of(ride), change, UnaryOperator.identity());
-    }
-
-    /** Reads every ride that has an AFR column as one from a display set to this ratio. */
-    public void setDisplayRatio(double ratio) {
-        List<Ride> rides = job().rides().stream()
-                .map(JobRide::ride)
-                .filter(r -> r.channel(Role.AFR).isPresent())
-                .toList();
-        readAgain(rides, options -> options.withAfrScale(ratio), job -> job.withDisplayRatio(ratio));
-    }
-
-    private void readAgain(List<Ride> rides, UnaryOperator<RideOptions> change, UnaryOperator<Job> more) {
-        errand.run(
-                "open", Duration.ZERO, Words.of("doing.reading"), book.reading(rides, change, services), read -> {
-                    notices.errorsOnly(read.issues());
-                    if (notices.all().isEmpty()) {
-                        book.note(read);
-                        edit(job -> more.apply(read.in(job)));
-                    }
-                });
+    /** How the rides were read, and reading them again. */
+    public Reading reading() {
+        return reading;
     }
 
     private Job ownMachine(Job job) {

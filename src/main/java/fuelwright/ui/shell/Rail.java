@@ -28,6 +28,7 @@ final class Rail extends VBox {
         for (Stage stage : Stage.values()) {
             getChildren().add(item(stage));
         }
+        getChildren().addAll(Parts.gap(), new NextBox(session));
         session.stageProperty().addListener((p, old, now) -> refresh());
         session.jobProperty().addListener((p, old, now) -> refresh());
         session.analysisProperty().addListener((p, old, now) -> refresh());

@@ -11,6 +11,12 @@ import javafx.stage.FileChooser;
 /** The dialogue that asks for files. */
 public final class AskFiles {
 
+    /** Asks for a folder. */
+    @FunctionalInterface
+    public interface FolderQuestion {
+        void ask(Node owner, String title, Consumer<Path> chosen);
+    }
+
     private AskFiles() {}
 
     /** Asks for files to read; nothing happens where none is chosen. */

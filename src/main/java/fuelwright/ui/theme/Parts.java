@@ -1,6 +1,7 @@
 package fuelwright.ui.theme;
 
 import javafx.beans.binding.Bindings;
+import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.value.ObservableBooleanValue;
 import javafx.beans.value.ObservableStringValue;
 import javafx.geometry.Pos;
@@ -132,13 +133,25 @@ public final class Parts {
     /** The same, but while something is being done it says what, instead of what is missing. */
     public static VBox empty(
             String title, String what, ObservableBooleanValue working, ObservableStringValue doing, Node... actions) {
-        VBox box = empty(title, what, actions);
+        return empty(new ReadOnlyStringWrapper(title), new ReadOnlyStringWrapper(what), working, doing, actions);
+    }
+
+    /** The same with words that may change. */
+    public static VBox empty(
+            ObservableStringValue title,
+            ObservableStringValue what,
+            ObservableBooleanValue working,
+            ObservableStringValue doing,
+            Node... actions) {
+        VBox box = empty(title.get(), what.get(), actions);
         Label heading = (Label) box.getChildren().get(0);
         Label text = (Label) box.getChildren().get(1);
         heading.textProperty()
-                .bind(Bindings.createStringBinding(() -> working.get() ? Words.of("loading.title") : title, working));
+                .bind(Bindings.createStringBinding(
+                        () -> working.get() ? Words.of("loading.title") : title.get(), working, title));
         text.textProperty()
-                .bind(Bindings.createStringBinding(() -> working.get() ? doing.get() : what, working, doing));
+                .bind(Bindings.createStringBinding(
+                        () -> working.get() ? doing.get() : what.get(), working, doing, what));
         Node row = box.getChildren().get(2);
         row.visibleProperty().bind(Bindings.createBooleanBinding(() -> !working.get(), working));
         return box;

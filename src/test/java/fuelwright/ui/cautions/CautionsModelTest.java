@@ -34,7 +34,7 @@ class CautionsModelTest {
                 model.selectedProperty().get().cells().first(),
                 session.cellProperty().get());
         Caution.Moment moment = model.selectedProperty().get().worst().orElseThrow();
-        model.showMoment(moment);
+        model.showMoment();
         assertEquals(Stage.RIDES, session.stageProperty().get());
         assertEquals(moment, session.momentProperty().get());
         assertTrue(model.words(moment).startsWith("ride-1.csv at 1:52.4"), model.words(moment));

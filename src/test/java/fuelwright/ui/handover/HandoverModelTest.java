@@ -40,7 +40,7 @@ class HandoverModelTest {
         model.stopsReadProperty().set(true);
         model.export(Path.of("out"), true);
         assertTrue(model.outcomeProperty().get().contains("corrected.csv"));
-        assertSame(session.job(), session.handedOverProperty().get());
+        assertSame(session.job(), session.outputs().handedOverProperty().get());
     }
 
     @Test
