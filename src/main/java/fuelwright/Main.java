@@ -7,7 +7,8 @@ import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 
 /**
- * Where the program starts. With arguments: the command line. Without: the window, or, where there can be none, the sample job headless
+ * Where the program starts. With arguments: the command line, unless they are those of the window, see
+ * {@link fuelwright.ui.WindowApp}. Without: the window, or, where there can be none, the sample job headless
  * into {@code target/sample-output}.
  */
 public final class Main {
@@ -17,7 +18,7 @@ public final class Main {
     public static void main(String[] args) {
         PrintWriter out = utf8(FileDescriptor.out);
         PrintWriter err = utf8(FileDescriptor.err);
-        int code = args.length > 0 ? CommandLineTool.run(args, out, err) : Start.window(out, err);
+        int code = Start.isForWindow(args) ? Start.window(args, out, err) : CommandLineTool.run(args, out, err);
         out.flush();
         err.flush();
         System.exit(code);

@@ -17,11 +17,16 @@ final class Start {
 
     private Start() {}
 
+    /** Whether there are no arguments, or only those of the window. */
+    static boolean isForWindow(String... args) {
+        return args.length == 0 || WindowApp.isForWindow(args[0]);
+    }
+
     /** @return the exit code: 0 also where there is no window, so that a build that runs the program doesn't fail */
-    static int window(PrintWriter out, PrintWriter err) {
+    static int window(String[] args, PrintWriter out, PrintWriter err) {
         Optional<String> missing = Display.whatIsMissing();
         if (missing.isEmpty()) {
-            missing = open();
+            missing = open(args);
         }
         if (missing.isEmpty()) {
             return Exit.DONE;
@@ -32,9 +37,9 @@ final class Start {
     }
 
     /** Opens the window and waits until it is closed; says why if the toolkit doesn't start. */
-    private static Optional<String> open() {
+    private static Optional<String> open(String... args) {
         try {
-            WindowApp.open();
+            WindowApp.open(args);
             return Optional.empty();
         } catch (UnsupportedOperationException e) {
             boolean library =

@@ -46,6 +46,11 @@ public class WindowApp extends Application {
         this.services = services;
     }
 
+    /** Whether a command line that begins with this is meant for the window. */
+    public static boolean isForWindow(String argument) {
+        return argument.equals("--afr") || argument.matches("--(stage|theme|cell)=.*");
+    }
+
     /** Opens the window and waits until it is closed. */
     public static void open(String... arguments) {
         QuietStart.apply();

@@ -45,8 +45,7 @@ final class WorkServices implements Services {
     }
 
     @Override
-    public Loaded<Ride> readSampleRide(
-            String name, RideOptions options, Progress progress, Cancellation cancellation) {
+    public Loaded<Ride> readSampleRide(String name, RideOptions options, Progress progress, Cancellation cancellation) {
         return SampleJob.ride(name, options, progress, cancellation);
     }
 

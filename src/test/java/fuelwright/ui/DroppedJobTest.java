@@ -108,7 +108,9 @@ class DroppedJobTest {
         out = folder.resolve("out");
         Button export = robot.lookup("#export-folder").queryAs(Button.class);
         onWindow(export::fire);
-        assertTrue(Files.exists(out.resolve("corrected.csv")), () -> session.issues().toString());
+        assertTrue(
+                Files.exists(out.resolve("corrected.csv")),
+                () -> session.issues().toString());
         assertTrue(Files.exists(out.resolve("report.html")));
         assertTrue(Files.readString(out.resolve("corrected.csv")).contains("Stop"));
     }

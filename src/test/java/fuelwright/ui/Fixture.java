@@ -104,7 +104,9 @@ public final class Fixture {
                         options.roles().getOrDefault(c.heading(), c.role()),
                         c.unit(),
                         c.role() == Role.AFR
-                                ? Column.of(Arrays.stream(c.values().toArray()).map(x -> x * scale).toArray())
+                                ? Column.of(Arrays.stream(c.values().toArray())
+                                        .map(x -> x * scale)
+                                        .toArray())
                                 : c.values(),
                         c.confidence(),
                         c.remark()))

@@ -40,8 +40,7 @@ public class FixtureServices implements Services {
     }
 
     @Override
-    public Loaded<Ride> readSampleRide(
-            String name, RideOptions options, Progress progress, Cancellation cancellation) {
+    public Loaded<Ride> readSampleRide(String name, RideOptions options, Progress progress, Cancellation cancellation) {
         return Loaded.of(Fixture.ride(name, Fixture.ROWS, options), List.of());
     }
 

@@ -35,8 +35,7 @@ final class CautionMap {
                     concerned && caution.isStop(),
                     HeatCell.Mark.NONE,
                     analysis.proposal().cell(cell).highLoad(),
-                    Words.of(
-                            concerned ? "cautions.cell.here" : "cautions.cell.other", TableWords.cell(table, cell))));
+                    Words.of(concerned ? "cautions.cell.here" : "cautions.cell.other", TableWords.cell(table, cell))));
         }
         return new HeatMap(
                 TableWords.breakpoints(table.speed()),

@@ -57,7 +57,8 @@ final class CautionPane {
             box.getChildren()
                     .add(new VBox(
                             8,
-                            Parts.label(Words.of("cautions.where", caution.cells().size()), "section"),
+                            Parts.label(
+                                    Words.of("cautions.where", caution.cells().size()), "section"),
                             grid,
                             place,
                             Parts.button("cautions.showcell", model::showCell)));

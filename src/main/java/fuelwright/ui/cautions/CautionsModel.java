@@ -77,9 +77,10 @@ public final class CautionsModel {
     private int worstCell(Caution caution) {
         return session.job()
                 .fuelTable()
-                .flatMap(table -> caution.worst().flatMap(m -> caution.cells().stream()
-                        .filter(c -> c < table.cells())
-                        .min(Comparator.comparingDouble(c -> apart(table, c, m)))))
+                .flatMap(table -> caution.worst()
+                        .flatMap(m -> caution.cells().stream()
+                                .filter(c -> c < table.cells())
+                                .min(Comparator.comparingDouble(c -> apart(table, c, m)))))
                 .orElse(caution.cells().first());
     }
 
@@ -168,7 +169,7 @@ public final class CautionsModel {
         return session.job()
                 .fuelTable()
                 .filter(t -> cell >= 0 && cell < t.cells())
-                .map(t -> TableWords.cell(t, cell))
+                .map(t -> Words.of("cautions.selectedcell", TableWords.cell(t, cell)))
                 .orElse("");
     }
 

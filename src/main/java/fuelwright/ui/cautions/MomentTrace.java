@@ -109,9 +109,6 @@ final class MomentTrace {
                 .toArray();
         var machine = model.session().job().machine();
         return LeanLimit.of(
-                ride.ride(),
-                target.with(Quantity.LAMBDA, lambda),
-                HighLoad.of(machine),
-                Limits.usual(machine.fuel()));
+                ride.ride(), target.with(Quantity.LAMBDA, lambda), HighLoad.of(machine), Limits.usual(machine.fuel()));
     }
 }

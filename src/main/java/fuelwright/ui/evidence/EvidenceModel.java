@@ -79,9 +79,8 @@ public final class EvidenceModel {
         Optional<CellMeans.Mean> mean = analysis.means().at(at);
         mean.ifPresent(m -> {
             lines.add(new Fact(Words.of("evidence.touched"), Figures.count(m.readings())));
-            lines.add(new Fact(
-                    Words.of("evidence.meanmixture"),
-                    session.mixture().words(m.meanLambda())));
+            lines.add(
+                    new Fact(Words.of("evidence.meanmixture"), session.mixture().words(m.meanLambda())));
             lines.add(new Fact(Words.of("evidence.mean"), Figures.signed(m.meanShortfallPercent(), 1) + " %"));
             lines.add(new Fact(Words.of("evidence.spread"), Figures.plusMinus(m.spreadPercent(), 1) + " %"));
             lines.add(new Fact(

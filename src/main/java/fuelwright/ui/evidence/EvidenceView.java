@@ -2,8 +2,8 @@ package fuelwright.ui.evidence;
 
 import fuelwright.ui.plot.HeatGrid;
 import fuelwright.ui.plot.ScaleBar;
-import fuelwright.ui.theme.Figures;
 import fuelwright.ui.session.Missing;
+import fuelwright.ui.theme.Figures;
 import fuelwright.ui.theme.Parts;
 import fuelwright.ui.theme.StagePane;
 import fuelwright.ui.theme.Theme;

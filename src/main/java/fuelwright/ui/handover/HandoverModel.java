@@ -1,6 +1,7 @@
 package fuelwright.ui.handover;
 
 import fuelwright.estimate.CellProposal;
+import fuelwright.estimate.Standing;
 import fuelwright.safety.Caution;
 import fuelwright.table.Table;
 import fuelwright.ui.plot.GridShape;
@@ -77,7 +78,7 @@ public final class HandoverModel {
                     "",
                     changed ? Colours.mix(palette.card(), palette.role("accent-soft"), CHANGED_TINT) : palette.card(),
                     changed ? HeatCell.Weight.STRONG : HeatCell.Weight.NORMAL,
-                    false,
+                    !changed && c.standing() == Standing.INFERRED && c.decision().isEmpty(),
                     stop,
                     HeatCell.Mark.NONE,
                     false,
@@ -111,7 +112,9 @@ public final class HandoverModel {
 
     /** Whether a table may go out now: there is one, it belongs to the job as it is, and no Stop caution is unread. */
     public boolean mayLeave() {
-        return session.analysis() != null && !session.staleProperty().get() && (stops.get().isEmpty() || stopsRead.get());
+        return session.analysis() != null
+                && !session.staleProperty().get()
+                && (stops.get().isEmpty() || stopsRead.get());
     }
 
     /**
@@ -137,11 +140,12 @@ public final class HandoverModel {
         if (!mayLeave()) {
             throw new IllegalStateException("a Stop caution is unread");
         }
-        session.outputs().export(
-                folder,
-                replace,
-                files -> outcome.set(
-                        Words.of("handover.written", files.size(), folder.getFileName(), String.join(", ", files))));
+        session.outputs()
+                .export(
+                        folder,
+                        replace,
+                        files -> outcome.set(Words.of(
+                                "handover.written", files.size(), folder.getFileName(), String.join(", ", files))));
     }
 
     /** Null where there is no proposal. */

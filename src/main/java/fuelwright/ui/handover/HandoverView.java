@@ -49,7 +49,10 @@ public final class HandoverView implements StagePane {
         grid.dimmedProperty().bind(model.session().staleProperty());
         VBox.setVgrow(grid, Priority.ALWAYS);
         BooleanBinding stays = Bindings.createBooleanBinding(
-                () -> !model.mayLeave(), model.stopsProperty(), model.stopsReadProperty(), model.mapProperty(),
+                () -> !model.mayLeave(),
+                model.stopsProperty(),
+                model.stopsReadProperty(),
+                model.mapProperty(),
                 model.session().staleProperty());
         Button export = Parts.button("handover.export", this::export, "primary");
         Button copy = Parts.button("handover.copy", this::copy);

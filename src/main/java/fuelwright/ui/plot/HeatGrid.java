@@ -35,6 +35,7 @@ public final class HeatGrid extends Region {
     private final BooleanProperty dimmed = new SimpleBooleanProperty();
     /** Where the block started; −1 where there is none. */
     private int anchor = -1;
+
     private int hovered = -1;
 
     public HeatGrid() {

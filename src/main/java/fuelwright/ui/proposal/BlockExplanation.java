@@ -31,10 +31,11 @@ public record BlockExplanation(
 
     public static BlockExplanation of(Analysis analysis, SortedSet<Integer> cells) {
         Table table = analysis.proposal().before();
-        List<CellProposal> all =
-                cells.stream().map(analysis.proposal()::cell).toList();
-        double least = all.stream().mapToDouble(CellProposal::changePercent).min().orElse(0);
-        double most = all.stream().mapToDouble(CellProposal::changePercent).max().orElse(0);
+        List<CellProposal> all = cells.stream().map(analysis.proposal()::cell).toList();
+        double least =
+                all.stream().mapToDouble(CellProposal::changePercent).min().orElse(0);
+        double most =
+                all.stream().mapToDouble(CellProposal::changePercent).max().orElse(0);
         long held = decided(all, Decision.Kind.HELD);
         long set = decided(all, Decision.Kind.SET);
         return new BlockExplanation(
@@ -54,7 +55,8 @@ public record BlockExplanation(
 
     private static long decided(List<CellProposal> all, Decision.Kind kind) {
         return all.stream()
-                .filter(c -> c.decision().map(Decision::kind).filter(kind::equals).isPresent())
+                .filter(c ->
+                        c.decision().map(Decision::kind).filter(kind::equals).isPresent())
                 .count();
     }
 

@@ -70,7 +70,8 @@ final class ExplanationPane {
                 .forEach(c -> box.getChildren().add(callout(c)));
         VBox steps = new VBox(Parts.label(Words.of("explain.steps"), "section"));
         e.steps().forEach(s -> steps.getChildren().add(Parts.fact(Parts.capital(s.words()), s.change())));
-        box.getChildren().addAll(steps, strip(), readings(e), decisions(e.decision().isPresent()));
+        box.getChildren()
+                .addAll(steps, strip(), readings(e), decisions(e.decision().isPresent()));
         e.cautions().stream()
                 .filter(c -> !c.isStop())
                 .forEach(c -> box.getChildren().add(callout(c)));

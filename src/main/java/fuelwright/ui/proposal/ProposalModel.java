@@ -12,8 +12,8 @@ import fuelwright.ui.theme.Words;
 import fuelwright.work.Analysis;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import java.util.SortedSet;
+import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.function.IntFunction;
 import java.util.stream.Collectors;
@@ -75,8 +75,7 @@ public final class ProposalModel {
         message.set("");
         SortedSet<Integer> cells = session.selection().cells();
         block.set(there && cells.size() > 1 ? BlockExplanation.of(analysis, cells) : null);
-        explanation.set(
-                there ? CellExplanation.of(analysis, cell, session.mixture()) : null);
+        explanation.set(there ? CellExplanation.of(analysis, cell, session.mixture()) : null);
     }
 
     private static String summary(Analysis analysis) {
@@ -151,8 +150,9 @@ public final class ProposalModel {
             return;
         }
         double dead = session.job().proposal().deadTimeMs();
-        boolean fuel = session.job().fuelTable().stream().allMatch(t -> session.selection().cells().stream()
-                .allMatch(c -> t.quantity().delivered(figure.get().from(t.at(c)), dead) > 0));
+        boolean fuel = session.job().fuelTable().stream()
+                .allMatch(t -> session.selection().cells().stream()
+                        .allMatch(c -> t.quantity().delivered(figure.get().from(t.at(c)), dead) > 0));
         if (!fuel) {
             message.set(Words.of("proposal.set.nofuel"));
             return;

@@ -50,7 +50,9 @@ final class ReadingPane {
         String unit = symbol.equals("1") || channel.heading().contains("[") ? "" : " [" + symbol + "]";
         String remark = channel.remark().isEmpty() ? "" : ": " + channel.remark();
         VBox box = new VBox(
-                2, Parts.row(8, roles, sure), Parts.text("“" + channel.heading() + "”" + unit + remark, "muted", "small"));
+                2,
+                Parts.row(8, roles, sure),
+                Parts.text("“" + channel.heading() + "”" + unit + remark, "muted", "small"));
         box.getStyleClass().add("fact");
         return box;
     }
@@ -64,11 +66,15 @@ final class ReadingPane {
         Label message = Parts.text("", "field-message");
         message.managedProperty().bind(message.textProperty().isNotEmpty());
         Runnable take = () -> message.setText(
-                model.displayRatio(field.getText()) ? "" : Words.of("rides.ratio.wrong", RidesModel.LEAST_RATIO, RidesModel.MOST_RATIO));
+                model.displayRatio(field.getText())
+                        ? ""
+                        : Words.of("rides.ratio.wrong", RidesModel.LEAST_RATIO, RidesModel.MOST_RATIO));
         field.setOnAction(e -> take.run());
         VBox box = Parts.callout(
                 model.ratioSaid() ? "note" : "check",
-                Words.of(model.ratioSaid() ? "rides.ratio.said" : "rides.ratio.ask", Figures.shortest(model.displayRatio())),
+                Words.of(
+                        model.ratioSaid() ? "rides.ratio.said" : "rides.ratio.ask",
+                        Figures.shortest(model.displayRatio())),
                 Words.of("rides.ratio.why"));
         box.getChildren().addAll(Parts.row(8, field, Parts.button("rides.ratio.take", take, "compact")), message);
         return box;

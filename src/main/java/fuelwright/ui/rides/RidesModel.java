@@ -82,11 +82,7 @@ public final class RidesModel {
 
     private void update() {
         Optional<ScreenedRide> screened = screened();
-        trace.set(ride().map(r -> RideTrace.of(
-                        r,
-                        screened,
-                        session.job().targetTable(),
-                        session.mixture()))
+        trace.set(ride().map(r -> RideTrace.of(r, screened, session.job().targetTable(), session.mixture()))
                 .orElse(null));
         List<ScreenState> states = new ArrayList<>();
         for (Screen screen : Screen.values()) {
@@ -145,7 +141,8 @@ public final class RidesModel {
 
     /** Whether the user has said what the display is set to. */
     public boolean ratioSaid() {
-        return ride().filter(r -> session.reading().options(r).afrScale().isPresent()).isPresent();
+        return ride().filter(r -> session.reading().options(r).afrScale().isPresent())
+                .isPresent();
     }
 
     public double displayRatio() {

@@ -45,7 +45,8 @@ public record CellReadings(List<Double> shortfallsPercent, int counting, Map<Scr
         Table table = analysis.proposal().before();
         Optional<Table> target = analysis.job().targetTable();
         for (ScreenedRide ride : analysis.screened()) {
-            target.ifPresent(t -> collect(ride, table, t, new Mixture(false, analysis.job().displayRatio()), cell, all, out));
+            target.ifPresent(t ->
+                    collect(ride, table, t, new Mixture(false, analysis.job().displayRatio()), cell, all, out));
         }
         int step = (all.size() + MOST - 1) / MOST;
         List<Double> some = new ArrayList<>();
@@ -56,7 +57,13 @@ public record CellReadings(List<Double> shortfallsPercent, int counting, Map<Scr
     }
 
     private static void collect(
-            ScreenedRide screened, Table table, Table target, Mixture mixture, int cell, List<Double> all, Map<Screen, Integer> out) {
+            ScreenedRide screened,
+            Table table,
+            Table target,
+            Mixture mixture,
+            int cell,
+            List<Double> all,
+            Map<Screen, Integer> out) {
         Ride ride = screened.ride();
         Optional<Column> speed = ride.column(Role.ENGINE_SPEED);
         Optional<Column> load = loadOf(ride, table);

@@ -23,9 +23,8 @@ final class Notices {
 
     /** Everything but notes, after what is there. */
     void add(List<Issue> issues) {
-        all.addAll(issues.stream()
-                .filter(i -> i.severity() != Issue.Severity.NOTE)
-                .toList());
+        all.addAll(
+                issues.stream().filter(i -> i.severity() != Issue.Severity.NOTE).toList());
     }
 
     /** What an earlier analysis was refused for. */

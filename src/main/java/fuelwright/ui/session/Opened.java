@@ -41,11 +41,7 @@ public record Opened(List<Table> tables, List<Ride> rides, List<Path> rideFiles,
 
     /** Reads files, each as what it is. Whatever can't be used is an issue. */
     static Opened read(
-            List<Path> files,
-            RideOptions options,
-            Services services,
-            Progress progress,
-            Cancellation cancellation)
+            List<Path> files, RideOptions options, Services services, Progress progress, Cancellation cancellation)
             throws IOException {
         List<Table> tables = new ArrayList<>();
         List<Ride> rides = new ArrayList<>();

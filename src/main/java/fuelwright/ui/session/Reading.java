@@ -48,13 +48,12 @@ public final class Reading {
 
     /** Nothing changes where one of them can't be read that way. */
     private void again(List<Ride> rides, UnaryOperator<RideOptions> change, UnaryOperator<Job> more) {
-        errand.run(
-                "open", Duration.ZERO, Words.of("doing.reading"), book.reading(rides, change, services), read -> {
-                    notices.errorsOnly(read.issues());
-                    if (notices.all().isEmpty()) {
-                        book.note(read);
-                        session.edit(job -> more.apply(read.in(job)));
-                    }
-                });
+        errand.run("open", Duration.ZERO, Words.of("doing.reading"), book.reading(rides, change, services), read -> {
+            notices.errorsOnly(read.issues());
+            if (notices.all().isEmpty()) {
+                book.note(read);
+                session.edit(job -> more.apply(read.in(job)));
+            }
+        });
     }
 }

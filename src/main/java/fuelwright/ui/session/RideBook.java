@@ -50,8 +50,9 @@ final class RideBook {
     }
 
     void note(Read read) {
-        read.rides().forEach((old, now) -> note(
-                now, origins.get(old).file(), read.options().get(now)));
+        read.rides()
+                .forEach((old, now) ->
+                        note(now, origins.get(old).file(), read.options().get(now)));
     }
 
     /** How a ride was read; the defaults where that isn't known. */

@@ -77,7 +77,8 @@ public final class RideTrace {
                         1)));
     }
 
-    private static Lane mixture(Ride ride, Channel channel, int index, int of, Optional<Table> target, Mixture notation) {
+    private static Lane mixture(
+            Ride ride, Channel channel, int index, int of, Optional<Table> target, Mixture notation) {
         Optional<IntToDoubleFunction> wanted = target.flatMap(t -> wanted(ride, t, notation));
         String name = Words.of(of > 1 ? "lane.mixture.number" : "lane.mixture", index + 1);
         return Lane.fitted(

@@ -1,7 +1,6 @@
 package fuelwright.ui.session;
 
 import fuelwright.issue.Issue;
-import fuelwright.issue.Loaded;
 import fuelwright.job.Job;
 import fuelwright.mixture.MixtureScale;
 import fuelwright.ride.RideOptions;

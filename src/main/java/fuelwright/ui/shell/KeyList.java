@@ -12,7 +12,8 @@ import javafx.scene.layout.VBox;
 /** What can be done by key. Lies over the window until Escape is pressed. */
 final class KeyList extends StackPane {
 
-    private static final List<String> OTHERS = List.of("keys.find", "keys.grid", "keys.block", "keys.moment", "keys.timeline", "keys.zoom");
+    private static final List<String> OTHERS =
+            List.of("keys.find", "keys.grid", "keys.block", "keys.moment", "keys.timeline", "keys.zoom");
 
     private final Button close = Parts.button("keys.close", this::hide, "compact");
 

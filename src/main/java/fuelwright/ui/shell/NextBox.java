@@ -26,7 +26,8 @@ final class NextBox extends VBox {
         go.setMaxWidth(Double.MAX_VALUE);
         go.setMinHeight(USE_PREF_SIZE);
         go.setId("next-step");
-        go.setOnAction(e -> NextStep.of(session).ifPresent(s -> session.stageProperty().set(s.stage())));
+        go.setOnAction(
+                e -> NextStep.of(session).ifPresent(s -> session.stageProperty().set(s.stage())));
         getChildren().addAll(title, go);
         setStyle("-fx-padding: 0 4 4 4;");
         List<ObservableValue<?>> watched = List.of(

@@ -106,10 +106,11 @@ public final class TablesModel {
 
     /** Writes the first-ride table; {@link #outcomeProperty} says what came of it. */
     public void writeFirstRide(Path folder) {
-        session.outputs().writeFirstRide(
-                firstRide.get(),
-                folder,
-                files -> outcome.set(Words.of("tables.first.written", String.join(", ", files))));
+        session.outputs()
+                .writeFirstRide(
+                        firstRide.get(),
+                        folder,
+                        files -> outcome.set(Words.of("tables.first.written", String.join(", ", files))));
     }
 
     /** Whether the dead time of the injectors has to be asked for. */
@@ -211,8 +212,7 @@ public final class TablesModel {
 
     private String figure(Table table, int at) {
         return table.quantity().isMixture()
-                ? session.mixture()
-                        .words(session.mixture().lambdaOf(table.quantity(), table.at(at)))
+                ? session.mixture().words(session.mixture().lambdaOf(table.quantity(), table.at(at)))
                 : TableWords.figure(table, table.at(at));
     }
 

@@ -40,4 +40,36 @@ class CautionsModelTest {
         assertTrue(model.words(moment).startsWith("ride-1.csv at 1:52.4"), model.words(moment));
         assertEquals("λ 1.02", model.worst(moment).orElseThrow());
     }
+
+    @Test
+    void selectingACautionSelectsTheCellOfItsWorstMoment() {
+        session.openSample();
+        assertEquals(-1, session.cellProperty().get());
+        model.select(model.cautions().get(0));
+        assertEquals("Selected: 5500 rpm × 85 % throttle", model.selectedCell());
+        assertTrue(model.mapProperty()
+                .get()
+                .cells()
+                .get(session.cellProperty().get())
+                .stop());
+        model.select(model.cautions().get(1));
+        assertEquals(
+                model.cautions().get(1).cells().first(), session.cellProperty().get());
+        assertEquals(-1, model.index());
+        model.select(model.cautions().get(2));
+        assertEquals(
+                model.cautions().get(1).cells().first(), session.cellProperty().get());
+    }
+
+    @Test
+    void momentsAreGoneThroughAndEndAtTheLast() {
+        session.openSample();
+        model.select(model.cautions().get(0));
+        assertEquals(0, model.index());
+        model.step(1);
+        assertEquals(0, model.index());
+        assertEquals(
+                model.cautions().get(0).worst().orElseThrow(),
+                model.momentProperty().get());
+    }
 }

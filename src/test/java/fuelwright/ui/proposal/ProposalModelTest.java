@@ -15,6 +15,7 @@ import fuelwright.ui.session.SameThreadRunner;
 import fuelwright.ui.session.Session;
 import fuelwright.ui.theme.Colours;
 import fuelwright.ui.theme.Theme;
+import java.util.Set;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
@@ -150,5 +151,44 @@ class ProposalModelTest {
         assertTrue(e.readings().contains("λ"));
         session.afrProperty().set(true);
         assertTrue(model.explanationProperty().get().readings().contains("AFR"));
+    }
+
+    private void selectBlock() {
+        session.cellProperty().set(100);
+        session.selection().blockProperty().set(Set.of(100, 101, 115, 116));
+    }
+
+    @Test
+    void aBlockIsHeldInOneStepAndGivenBack() {
+        selectBlock();
+        assertEquals("4 cells", model.blockProperty().get().title());
+        model.hold();
+        assertEquals(
+                Set.of(100, 101, 115, 116), session.job().proposal().decisions().keySet());
+        assertEquals("4 held, 0 set", model.blockProperty().get().decisions());
+        session.undo();
+        assertTrue(session.job().proposal().decisions().isEmpty());
+        session.redo();
+        model.release();
+        assertTrue(session.job().proposal().decisions().isEmpty());
+    }
+
+    @Test
+    void aTypedChangeIsOneOfTheOldFigureInEveryCell() {
+        selectBlock();
+        model.set("+4 %");
+        session.job().proposal().decisions().forEach((cell, d) -> assertEquals(1.04 * table.at(cell), d.value(), 1e-9));
+        model.set("−100 %");
+        assertTrue(model.messageProperty().get().contains("no fuel"));
+        model.set("61.5 %");
+        assertEquals(61.5, session.job().proposal().decisions().get(100).value());
+    }
+
+    @Test
+    void anotherCellGivesUpTheBlock() {
+        selectBlock();
+        session.cellProperty().set(7);
+        assertNull(model.blockProperty().get());
+        assertEquals(Set.of(7), session.selection().cells());
     }
 }

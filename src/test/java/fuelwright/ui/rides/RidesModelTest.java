@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import fuelwright.ride.Channel;
+import fuelwright.ride.Role;
 import fuelwright.screen.Screen;
 import fuelwright.ui.FixtureServices;
 import fuelwright.ui.session.SameThreadRunner;
@@ -64,5 +66,35 @@ class RidesModelTest {
         assertEquals("λ", model.traceProperty().get().lanes().get(2).unit());
         session.afrProperty().set(true);
         assertEquals("AFR", model.traceProperty().get().lanes().get(2).unit());
+    }
+
+    @Test
+    void theDisplaysRatioIsAskedAndEveryReadingFollows() {
+        session.openSample();
+        assertTrue(model.asksForRatio());
+        assertFalse(model.ratioSaid());
+        double before = model.ride().orElseThrow().mixtures().get(0).values().at(500);
+        assertFalse(model.displayRatio("much"));
+        assertFalse(model.displayRatio("147"));
+        assertTrue(model.displayRatio("14,2"));
+        assertTrue(model.ratioSaid());
+        assertEquals(14.2, session.job().displayRatio());
+        assertEquals(
+                before * 14.7 / 14.2,
+                model.ride().orElseThrow().mixtures().get(0).values().at(500),
+                1e-9);
+        session.undo();
+        assertEquals(14.7, session.job().displayRatio());
+        assertFalse(model.ratioSaid());
+    }
+
+    @Test
+    void aColumnIsTakenForSomethingElse() {
+        session.openSample();
+        Channel pressure =
+                model.ride().orElseThrow().channel(Role.MANIFOLD_PRESSURE).orElseThrow();
+        model.role(pressure, Role.BAROMETER);
+        assertTrue(model.ride().orElseThrow().channel(Role.MANIFOLD_PRESSURE).isEmpty());
+        assertEquals(3, model.traceProperty().get().lanes().size());
     }
 }

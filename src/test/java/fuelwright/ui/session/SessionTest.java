@@ -103,6 +103,36 @@ class SessionTest {
         assertEquals(
                 "no reading is left. Switch a screen off",
                 refusing.issues().get(0).sentence());
+        assertEquals(
+                "No reading is left. Switch a screen off.",
+                Missing.what(refusing, "proposal.empty").get());
+        assertEquals(Stage.RIDES, NextStep.of(refusing).orElseThrow().stage());
+    }
+
+    @Test
+    void figuresOfAnOlderJobAreKnownAsSuch() {
+        session.openSample();
+        runner.hold();
+        session.edit(job -> job.withName("a"));
+        assertTrue(session.staleProperty().get());
+        assertTrue(NextStep.of(session).isEmpty());
+        session.cancel();
+        assertTrue(session.staleProperty().get());
+        runner.release();
+        session.analyse();
+        assertFalse(session.staleProperty().get());
+        assertEquals("a", session.analysis().job().name());
+    }
+
+    @Test
+    void theNextStepFollowsTheWork() {
+        assertEquals(Stage.TABLES, NextStep.of(session).orElseThrow().stage());
+        session.openSample();
+        assertEquals(Stage.CAUTIONS, NextStep.of(session).orElseThrow().stage());
+        session.stageProperty().set(Stage.CAUTIONS);
+        assertEquals(Stage.HANDOVER, NextStep.of(session).orElseThrow().stage());
+        session.edit(job -> job.withRides(List.of()));
+        assertEquals(Stage.RIDES, NextStep.of(session).orElseThrow().stage());
     }
 
     @Test
@@ -110,7 +140,7 @@ class SessionTest {
         Session broken = new Session(
                 new FixtureServices() {
                     @Override
-                    public Loaded<Job> sample() {
+                    public Loaded<Job> sampleTables() {
                         throw new IllegalStateException("the disk is full");
                     }
                 },

@@ -13,6 +13,7 @@ import fuelwright.ui.session.Session;
 import fuelwright.ui.theme.Theme;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.logging.Handler;
 import java.util.logging.Level;
 import java.util.logging.LogRecord;
@@ -122,6 +123,32 @@ class WindowTest {
         assertEquals(116, session.cellProperty().get());
         assertTrue(String.valueOf(grid.queryAccessibleAttribute(javafx.scene.AccessibleAttribute.TEXT))
                 .contains("rpm"));
+    }
+
+    @Test
+    void aBlockIsSelectedWithShiftByKeysAndMouse(FxRobot robot) {
+        robot.clickOn("#rail-5");
+        HeatGrid grid = robot.lookup("#proposal-grid").queryAs(HeatGrid.class);
+        robot.clickOn(grid.localToScreen(grid.middleOf(100)));
+        robot.press(KeyCode.SHIFT).type(KeyCode.RIGHT).type(KeyCode.UP).release(KeyCode.SHIFT);
+        assertEquals(Set.of(100, 101, 115, 116), session.selection().cells());
+        robot.press(KeyCode.SHIFT)
+                .clickOn(grid.localToScreen(grid.middleOf(102)))
+                .release(KeyCode.SHIFT);
+        assertEquals(Set.of(100, 101, 102), session.selection().cells());
+        robot.type(KeyCode.LEFT);
+        assertEquals(Set.of(101), session.selection().cells());
+    }
+
+    @Test
+    void cautionsAreWalkedThroughByKeys(FxRobot robot) {
+        robot.clickOn("#rail-6");
+        robot.type(KeyCode.DOWN);
+        int cell = session.cellProperty().get();
+        assertTrue(session.analysis().cautions().get(1).cells().contains(cell));
+        robot.type(KeyCode.ENTER);
+        assertEquals(5, session.stageProperty().get().number());
+        assertEquals(cell, session.cellProperty().get());
     }
 
     @Test
