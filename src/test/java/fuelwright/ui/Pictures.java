@@ -22,7 +22,11 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyCodeCombination;
 import javafx.scene.input.KeyCombination;
 import javafx.util.Duration;
+import javax.imageio.IIOImage;
 import javax.imageio.ImageIO;
+import javax.imageio.ImageWriteParam;
+import javax.imageio.ImageWriter;
+import javax.imageio.stream.ImageOutputStream;
 
 /**
  * Takes pictures of every stage in both themes without a display. Arguments: folder, {@code real} for the sample job or {@code fixture},
@@ -146,20 +150,28 @@ public final class Pictures extends Application {
         BufferedImage copy = new BufferedImage(w, h, BufferedImage.TYPE_INT_RGB);
         for (int y = 0; y < h; y++) {
             for (int x = 0; x < w; x++) {
-                copy.setRGB(x, y, image.getPixelReader().getArgb(x, y));
+                copy.setRGB(x, y, rounded(image.getPixelReader().getArgb(x, y)));
             }
         }
-        try {
-            ImageIO.write(
-                    copy,
-                    "png",
-                    new File(
-                            folder,
-                            (shot.stage() + "-" + shot.theme() + (plainNames() ? "" : "-" + shot.width()) + ".png")
-                                    .toLowerCase(Locale.ROOT)));
+        String name = shot.stage() + "-" + shot.theme() + (plainNames() ? "" : "-" + shot.width()) + ".png";
+        File file = new File(folder, name.toLowerCase(Locale.ROOT));
+        file.delete();
+        ImageWriter writer = ImageIO.getImageWritersByFormatName("png").next();
+        ImageWriteParam param = writer.getDefaultWriteParam();
+        param.setCompressionMode(ImageWriteParam.MODE_EXPLICIT);
+        param.setCompressionQuality(0);
+        try (ImageOutputStream out = ImageIO.createImageOutputStream(file)) {
+            writer.setOutput(out);
+            writer.write(null, new IIOImage(copy, null, null), param);
         } catch (IOException e) {
             throw new java.io.UncheckedIOException(e);
         }
+    }
+
+    /** Six bits a channel: nobody sees it, and the file is smaller. */
+    private static int rounded(int argb) {
+        int high = argb & 0xFCFCFC;
+        return high | high >> 6 & 0x030303;
     }
 
     private boolean plainNames() {

@@ -93,7 +93,9 @@ public final class CautionsModel {
 
     /** Which of the selected caution's moments is shown, from 0; −1 where none is. */
     public int index() {
-        return selected.get() == null ? -1 : selected.get().moments().indexOf(moment.get());
+        return selected.get() == null || moment.get() == null
+                ? -1
+                : selected.get().moments().indexOf(moment.get());
     }
 
     /** Shows the next moment, or the one before; the first and the last stay. */

@@ -78,7 +78,9 @@ public final class HandoverModel {
                     "",
                     changed ? Colours.mix(palette.card(), palette.role("accent-soft"), CHANGED_TINT) : palette.card(),
                     changed ? HeatCell.Weight.STRONG : HeatCell.Weight.NORMAL,
-                    !changed && c.standing() == Standing.INFERRED && c.decision().isEmpty(),
+                    !changed
+                            && c.standing() == Standing.INFERRED
+                            && c.decision().isEmpty(),
                     stop,
                     HeatCell.Mark.NONE,
                     false,
