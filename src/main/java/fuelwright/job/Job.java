@@ -3,6 +3,7 @@ package fuelwright.job;
 import fuelwright.airflow.Machine;
 import fuelwright.estimate.ProposalSettings;
 import fuelwright.mixture.MixtureScale;
+import fuelwright.safety.Limits;
 import fuelwright.screen.ScreenSettings;
 import fuelwright.table.Table;
 import java.util.ArrayList;
@@ -20,6 +21,7 @@ import java.util.Optional;
  * @param rides in the order in which they were made
  * @param screens what counts
  * @param proposal rules and decisions
+ * @param limits what the cautions judge by; always for the machine's fuel
  * @param displayRatio the ratio that an AFR display, and an AFR target, are set to
  */
 public record Job(
@@ -30,6 +32,7 @@ public record Job(
         List<JobRide> rides,
         ScreenSettings screens,
         ProposalSettings proposal,
+        Limits limits,
         double displayRatio) {
 
     public Job {
@@ -40,6 +43,7 @@ public record Job(
         rides = List.copyOf(rides);
         Objects.requireNonNull(screens, "screens");
         Objects.requireNonNull(proposal, "proposal");
+        limits = Objects.requireNonNull(limits, "limits").withFuel(machine.fuel());
         if (!(displayRatio > 0)) {
             throw new IllegalArgumentException("displayRatio " + displayRatio + " must be above 0");
         }
@@ -55,27 +59,29 @@ public record Job(
                 List.of(),
                 ScreenSettings.defaults(),
                 ProposalSettings.defaults(),
+                Limits.usual(Machine.unknown().fuel()),
                 MixtureScale.USUAL_DISPLAY_RATIO);
     }
 
     public Job withName(String other) {
-        return new Job(other, machine, fuelTable, targetTable, rides, screens, proposal, displayRatio);
+        return new Job(other, machine, fuelTable, targetTable, rides, screens, proposal, limits, displayRatio);
     }
 
+    /** With another machine; limits that nobody changed become the usual ones of its fuel. */
     public Job withMachine(Machine other) {
-        return new Job(name, other, fuelTable, targetTable, rides, screens, proposal, displayRatio);
+        return new Job(name, other, fuelTable, targetTable, rides, screens, proposal, limits, displayRatio);
     }
 
     public Job withFuelTable(Table other) {
-        return new Job(name, machine, Optional.of(other), targetTable, rides, screens, proposal, displayRatio);
+        return new Job(name, machine, Optional.of(other), targetTable, rides, screens, proposal, limits, displayRatio);
     }
 
     public Job withTargetTable(Table other) {
-        return new Job(name, machine, fuelTable, Optional.of(other), rides, screens, proposal, displayRatio);
+        return new Job(name, machine, fuelTable, Optional.of(other), rides, screens, proposal, limits, displayRatio);
     }
 
     public Job withRides(List<JobRide> other) {
-        return new Job(name, machine, fuelTable, targetTable, other, screens, proposal, displayRatio);
+        return new Job(name, machine, fuelTable, targetTable, other, screens, proposal, limits, displayRatio);
     }
 
     /** The job with one more ride at the end. */
@@ -86,15 +92,20 @@ public record Job(
     }
 
     public Job withScreens(ScreenSettings other) {
-        return new Job(name, machine, fuelTable, targetTable, rides, other, proposal, displayRatio);
+        return new Job(name, machine, fuelTable, targetTable, rides, other, proposal, limits, displayRatio);
     }
 
     public Job withProposal(ProposalSettings other) {
-        return new Job(name, machine, fuelTable, targetTable, rides, screens, other, displayRatio);
+        return new Job(name, machine, fuelTable, targetTable, rides, screens, other, limits, displayRatio);
+    }
+
+    /** With other limits, taken for the machine's fuel. */
+    public Job withLimits(Limits other) {
+        return new Job(name, machine, fuelTable, targetTable, rides, screens, proposal, other, displayRatio);
     }
 
     public Job withDisplayRatio(double other) {
-        return new Job(name, machine, fuelTable, targetTable, rides, screens, proposal, other);
+        return new Job(name, machine, fuelTable, targetTable, rides, screens, proposal, limits, other);
     }
 
     /** Whether there is enough for a proposal: both tables and a ride. */

@@ -374,7 +374,7 @@ final class TimeColumn {
                     line(where),
                     column + 1,
                     gaps + (gaps == 1 ? " gap" : " gaps") + " in time, the longest " + Figures.plain(longest) + " s",
-                    "nothing: what lies in a gap isn't used"));
+                    "the gaps are left out; look at the logger if there should be none"));
         }
         if (step > 0 && (step < 0.0005 || step > 20)) {
             issues.add(Say.warning(

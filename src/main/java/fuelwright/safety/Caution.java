@@ -1,6 +1,7 @@
 package fuelwright.safety;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.SortedSet;
@@ -25,6 +26,8 @@ public record Caution(
         String todo,
         SortedSet<Integer> cells,
         List<Moment> moments) {
+
+    private static final String LAMBDA = "lambda";
 
     /** How grave a caution is. Declared from worst to least. */
     public enum Level {
@@ -53,9 +56,31 @@ public record Caution(
      * @param worst the worst figure in it, in the rule's own unit (lambda for lean events)
      * @param speedRpm engine speed at the worst moment, rpm
      * @param load load at the worst moment, in the table's unit
+     * @param unit unit of the worst figure, as sentences have it
      */
     public record Moment(
-            int ride, String rideName, double startS, double lengthS, double worst, double speedRpm, double load) {}
+            int ride,
+            String rideName,
+            double startS,
+            double lengthS,
+            double worst,
+            double speedRpm,
+            double load,
+            String unit) {
+
+        /** A moment whose worst figure is a lambda. */
+        public Moment(
+                int ride, String rideName, double startS, double lengthS, double worst, double speedRpm, double load) {
+            this(ride, rideName, startS, lengthS, worst, speedRpm, load, LAMBDA);
+        }
+
+        /** The worst figure with its unit: {@code lambda 0.98}, {@code 96.2 %}. */
+        public String worstWords() {
+            return unit.equals(LAMBDA)
+                    ? String.format(Locale.ROOT, "lambda %.2f", worst)
+                    : String.format(Locale.ROOT, "%.1f %s", worst, unit).strip();
+        }
+    }
 
     public Caution {
         Objects.requireNonNull(rule, "rule");

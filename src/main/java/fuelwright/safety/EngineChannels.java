@@ -67,7 +67,7 @@ final class EngineChannels implements Rule {
                         d.limits.of(stop ? Limit.EXHAUST_STOP : Limit.EXHAUST_CHECK)),
                 "Look at mixture and ignition there; near lambda 1 the exhaust is hottest",
                 cells,
-                List.of(rows.moment(r, at, at, hottest))));
+                List.of(rows.moment(r, at, at, hottest, "°C"))));
     }
 
     /**
@@ -125,7 +125,7 @@ final class EngineChannels implements Rule {
                     && d.isHighLoad(r, rows.speedRpm[i], rows.throttlePercent[i], rows.pressureKpa[i]);
             if (high) {
                 if (rows.timeS[i] - lastS > 1) {
-                    moments.add(rows.moment(r, i, i, knock[i]));
+                    moments.add(rows.moment(r, i, i, knock[i], ""));
                 }
                 lastS = rows.timeS[i];
                 cells.add(d.nearestCell(rows.speedRpm[i], rows.load[i]));

@@ -162,7 +162,8 @@ final class Injectors implements Rule {
                         peak.lengthS,
                         peak.duty,
                         peak.speedRpm,
-                        peak.load))));
+                        peak.load,
+                        "%"))));
     }
 
     /** A pulse table says for each cell what it asks for, ridden or not; without dead time where that isn't in the table. */

@@ -19,6 +19,7 @@ package fuelwright.safety;
  * @param cell the fuel table's cell that weighs most there
  * @param kind what it looks like
  * @param growing whether it went on getting leaner to its end
+ * @param grave whether it was beyond both the target's excess and the lean ceiling for as long as makes an event: never less than a Stop
  */
 record LeanEvent(
         int ride,
@@ -36,7 +37,8 @@ record LeanEvent(
         int row,
         int cell,
         Kind kind,
-        boolean growing) {
+        boolean growing,
+        boolean grave) {
 
     enum Kind {
         /** The cell is lean: it repeats, or nothing speaks against it. */
@@ -71,6 +73,7 @@ record LeanEvent(
                 row,
                 cell,
                 other,
-                growing);
+                growing,
+                grave);
     }
 }

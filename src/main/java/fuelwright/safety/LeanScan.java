@@ -10,7 +10,8 @@ import java.util.List;
  * Finds stretches that were lean at high load in one sensor's trace. One pass, O(readings).
  *
  * <p>The delay is undone by the trace. The lag is allowed for instead of undone, which would amplify noise: a reading is judged only where
- * load has been high for two time constants before it, so that what is left of an earlier mixture is below 14 %. Left out: the engine
+ * load has been high for two time constants before it, so that what is left of an earlier mixture is below 14 %; what was lean all along counts from
+ * where load got high. Left out: the engine
  * not running, fuel cut (logged, or a closed throttle that reads free air) and the clearing after it, and a reading that stays exactly
  * the same for long while the engine moves, which is a frozen sensor and reported as such, and a sensor that still warms up. Kept in, because a danger is one: movement of
  * throttle and speed, cold, and a reading at the sensor's lean end.
@@ -24,9 +25,6 @@ final class LeanScan {
     private static final double FREE_AIR_LAMBDA = 1.2;
     private static final double LEAST_SHARE = 0.7;
     private static final int LEAST_READINGS = 3;
-    /** At the edge of high load a stretch has to last so many times longer: where the edge lies isn't sure. */
-    private static final double AT_EDGE = 2;
-
     /** So many readings show how often the logger renews one. */
     private static final int HOLD_READINGS = 20_000;
     /** A long stretch whose worst moment comes at its end keeps getting leaner. */
@@ -118,6 +116,11 @@ final class LeanScan {
     private boolean frozen;
     private int allAtEnd;
     private double lastCounted;
+    private double graveStart;
+    private double graveEnd;
+    private int graveCount;
+    /** Whether every reading since load got high has been lean: then the lag of an earlier mixture isn't to blame for the first ones. */
+    private boolean leanSinceHigh;
 
     private LeanScan(BurntTrace trace, Setting setting) {
         this.trace = trace;
@@ -255,12 +258,18 @@ final class LeanScan {
         }
         if (Double.isNaN(highSince)) {
             highSince = t;
+            leanSinceHigh = true;
             if (!(t - lastHigh < REST_S)) {
                 flowSince = t;
             }
         }
         lastHigh = t;
-        if (t - highSince < lookBack || t - lastCut < clearing) {
+        if (t - lastCut < clearing) {
+            leanSinceHigh = false;
+            return;
+        }
+        boolean early = t - highSince < lookBack;
+        if (early && !leanSinceHigh) {
             return;
         }
         double target = Double.NaN;
@@ -273,6 +282,10 @@ final class LeanScan {
                 limit = Math.max(leanest(target, edgeCeiling), ceiling);
             }
             isLean = lambda > limit;
+        }
+        leanSinceHigh &= isLean;
+        if (early) {
+            return;
         }
         int cell = cells.nearest(rpm, trace.load(i));
         if (isLean) {
@@ -301,7 +314,7 @@ final class LeanScan {
     private void add(int i, double t, double lambda, double limit, double target) {
         if (!open) {
             open = true;
-            start = t;
+            start = leanSinceHigh ? highSince : t;
             count = 0;
             all = 0;
             leanRows = 0;
@@ -313,8 +326,16 @@ final class LeanScan {
             worstExcess = Double.NEGATIVE_INFINITY;
             frozen = false;
             lastCounted = Double.NEGATIVE_INFINITY;
+            graveStart = Double.NaN;
+            graveEnd = Double.NaN;
+            graveCount = 0;
         }
         end = t;
+        if (lambda > ceiling && lambda > target + spare) {
+            graveStart = graveCount == 0 ? t : graveStart;
+            graveEnd = t;
+            graveCount++;
+        }
         if (trace.lambda(i - 1 < 0 ? i : i - 1) != lambda || lambda >= top || t - lastCounted >= holdS) {
             count++;
             lastCounted = t;
@@ -354,10 +375,6 @@ final class LeanScan {
             return;
         }
         double rpm = trace.speedRpm(worst);
-        boolean inside = highLoad.isWellInside(rpm, trace.throttlePercent(worst), trace.pressureKpa(worst));
-        if (!inside && length < AT_EDGE * leanFor) {
-            return;
-        }
         double load = trace.load(worst);
         eventsIn[cells.nearest(rpm, load)]++;
         decays.add(late == 0 || early > 0 && sumLate / late < 0.6 * sumEarly / early);
@@ -377,7 +394,8 @@ final class LeanScan {
                 trace.row(worst),
                 cells.nearest(rpm, load),
                 kind(recovered),
-                length >= GROWING_S && trace.burntS(worst) - start > GROWING_SHARE * length));
+                length >= GROWING_S && trace.burntS(worst) - start > GROWING_SHARE * length,
+                graveCount >= LEAST_READINGS && graveEnd - graveStart >= leanFor));
     }
 
     /** What it looks like before the whole trace is known. */

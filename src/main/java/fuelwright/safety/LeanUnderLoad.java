@@ -172,7 +172,7 @@ final class LeanUnderLoad implements Rule {
 
     private static void once(Dossier d, List<LeanEvent> events, List<Caution> out) {
         if (!events.isEmpty()) {
-            boolean grave = events.get(0).excess() > ONCE_EXCESS || events.size() > 2;
+            boolean grave = events.get(0).excess() > ONCE_EXCESS || events.size() > 2 || anyGrave(events);
             out.add(new Caution(
                     "lean-moment",
                     grave ? Caution.Level.STOP : Caution.Level.CHECK,
@@ -188,7 +188,7 @@ final class LeanUnderLoad implements Rule {
         if (!events.isEmpty()) {
             out.add(new Caution(
                     "lean-tip-in",
-                    Caution.Level.CHECK,
+                    anyGrave(events) ? Caution.Level.STOP : Caution.Level.CHECK,
                     "Lean as the throttle opens",
                     times(events) + ", right after load rose and gone while it stayed high. Worst: "
                             + place(d, events.get(0)),
@@ -196,6 +196,10 @@ final class LeanUnderLoad implements Rule {
                     cellsOf(events),
                     moments(d, events)));
         }
+    }
+
+    private static boolean anyGrave(List<LeanEvent> events) {
+        return events.stream().anyMatch(LeanEvent::grave);
     }
 
     private static void notChecked(Dossier d, List<Caution> out) {

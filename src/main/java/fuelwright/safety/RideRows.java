@@ -99,7 +99,12 @@ final class RideRows {
         return sum;
     }
 
+    /** A stretch whose worst figure is a lambda. */
     Caution.Moment moment(int rideIndex, int from, int to, double worst) {
+        return moment(rideIndex, from, to, worst, "lambda");
+    }
+
+    Caution.Moment moment(int rideIndex, int from, int to, double worst, String unit) {
         return new Caution.Moment(
                 rideIndex,
                 ride.name(),
@@ -107,6 +112,7 @@ final class RideRows {
                 Math.max(0, timeS[to] - timeS[from]),
                 worst,
                 speedRpm[from],
-                load[from]);
+                load[from],
+                unit);
     }
 }

@@ -14,7 +14,6 @@ import fuelwright.job.JobRide;
 import fuelwright.safety.CaseFile;
 import fuelwright.safety.Caution;
 import fuelwright.safety.Judge;
-import fuelwright.safety.Limits;
 import fuelwright.screen.ScreenedRide;
 import fuelwright.screen.Screens;
 import fuelwright.table.Table;
@@ -80,7 +79,7 @@ public final class Analyse {
                 judged,
                 Optional.of(estimate),
                 Optional.of(proposal),
-                Limits.usual(job.machine().fuel())));
+                job.limits()));
         Analysis analysis = new Analysis(job, highLoad, screened, means, estimate, proposal, validation, cautions);
         progress.at(1, "done");
         return Loaded.of(analysis, List.of());
