@@ -56,6 +56,11 @@ record LeanEvent(
         return leanest - limit;
     }
 
+    /** By what to call one event worse than another: how far beyond the limit, times engine speed (heat goes with flow), times time up to 3 s. */
+    double danger() {
+        return excess() * speedRpm * Math.min(Math.max(lengthS, 0.1), 3);
+    }
+
     LeanEvent with(Kind other) {
         return new LeanEvent(
                 ride,

@@ -29,7 +29,7 @@ final class LeanUnderLoad implements Rule {
                 (isCured(d, checked) ? cured : events).add(checked);
             }
         }
-        events.sort(Comparator.comparingDouble(LeanEvent::excess)
+        events.sort(Comparator.comparingDouble(LeanEvent::danger)
                 .reversed()
                 .thenComparingInt(LeanEvent::ride)
                 .thenComparingDouble(LeanEvent::startS)
@@ -70,7 +70,7 @@ final class LeanUnderLoad implements Rule {
 
     private static void cured(Dossier d, List<LeanEvent> events, List<Caution> out) {
         if (!events.isEmpty()) {
-            events.sort(Comparator.comparingDouble(LeanEvent::excess).reversed());
+            events.sort(Comparator.comparingDouble(LeanEvent::danger).reversed());
             out.add(new Caution(
                     "lean-with-earlier-table",
                     Caution.Level.CHECK,
@@ -172,7 +172,8 @@ final class LeanUnderLoad implements Rule {
 
     private static void once(Dossier d, List<LeanEvent> events, List<Caution> out) {
         if (!events.isEmpty()) {
-            boolean grave = events.get(0).excess() > ONCE_EXCESS || events.size() > 2 || anyGrave(events);
+            boolean grave =
+                    events.stream().anyMatch(e -> e.excess() > ONCE_EXCESS) || events.size() > 2 || anyGrave(events);
             out.add(new Caution(
                     "lean-moment",
                     grave ? Caution.Level.STOP : Caution.Level.CHECK,

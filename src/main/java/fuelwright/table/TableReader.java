@@ -35,6 +35,9 @@ public final class TableReader {
     public static Loaded<Table> read(Path path, TableOptions options) {
         String name = String.valueOf(path.getFileName());
         try {
+            if (Files.isDirectory(path)) {
+                return Loaded.refused(Issue.error(name, 0, 0, "This is a folder", "Give a table file in it"));
+            }
             if (!Files.isRegularFile(path)) {
                 return Loaded.refused(Issue.error(name, 0, 0, "There is no such file", "Check the name: " + path));
             }
