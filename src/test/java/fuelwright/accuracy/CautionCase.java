@@ -78,8 +78,8 @@ public final class CautionCase {
         if (logs == null) {
             logs = new ArrayList<>();
             for (RideProfile profile : profiles) {
-                logs.add(edit.apply(
-                        Simulation.ride(tables, inUnit(), profile, seed * 1000 + logs.size()).csv()));
+                logs.add(edit.apply(Simulation.ride(tables, inUnit(), profile, seed * 1000 + logs.size())
+                        .csv()));
             }
         }
         return SimulatedJob.of(tables, inUnit(), logs, described);
@@ -93,7 +93,9 @@ public final class CautionCase {
     public List<String> faults(List<Caution> cautions) {
         List<String> faults = new ArrayList<>();
         if (isClean()) {
-            cautions.stream().filter(Caution::isStop).forEach(c -> faults.add("FALSE STOP " + c.rule() + ": " + c.what()));
+            cautions.stream()
+                    .filter(Caution::isStop)
+                    .forEach(c -> faults.add("FALSE STOP " + c.rule() + ": " + c.what()));
         }
         wanted.forEach((rules, level) -> {
             List<String> any = List.of(rules.split("\\|"));

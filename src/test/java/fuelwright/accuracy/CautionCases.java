@@ -35,15 +35,18 @@ public final class CautionCases {
     private CautionCases() {}
 
     private static MachineBuilder twin() {
-        return new MachineBuilder("900 twin", new Engine(900, 2, 1100, 8800, 10), new ThrottleBodies(2, 42, 8, 6, 84), 48);
+        return new MachineBuilder(
+                "900 twin", new Engine(900, 2, 1100, 8800, 10), new ThrottleBodies(2, 42, 8, 6, 84), 48);
     }
 
     private static MachineBuilder single() {
-        return new MachineBuilder("450 single", new Engine(450, 1, 1450, 8600, 8), new ThrottleBodies(1, 36, 8, 5, 85), 42);
+        return new MachineBuilder(
+                "450 single", new Engine(450, 1, 1450, 8600, 8), new ThrottleBodies(1, 36, 8, 5, 85), 42);
     }
 
     private static MachineBuilder four() {
-        return new MachineBuilder("750 four", new Engine(750, 4, 1200, 11500, 13), new ThrottleBodies(4, 36, 7, 6, 86), 40);
+        return new MachineBuilder(
+                "750 four", new Engine(750, 4, 1200, 11500, 13), new ThrottleBodies(4, 36, 7, 6, 86), 40);
     }
 
     private static MachineBuilder triple() {
@@ -71,7 +74,8 @@ public final class CautionCases {
     public static List<CautionCase> clean() {
         List<CautionCase> all = new ArrayList<>();
         all.add(new CautionCase("clean single", single().build(), 901, RideProfile.road(10)));
-        all.add(new CautionCase("clean twin by pressure", twin().index(Index.PRESSURE).build(), 902, RideProfile.road(9)));
+        all.add(new CautionCase(
+                "clean twin by pressure", twin().index(Index.PRESSURE).build(), 902, RideProfile.road(9)));
         all.add(new CautionCase(
                 "clean four, AFR display",
                 four().recorder(LAMBDA_20.with(Mixture.AFR)).build(),
@@ -84,20 +88,28 @@ public final class CautionCases {
                 RideProfile.road(12)));
         all.add(new CautionCase(
                 "clean twin, noisy sensor",
-                twin().sensor(new Sensor(0.07, false, 0.68, 1.36, 0.015, 0.03, 0)).build(),
+                twin().sensor(new Sensor(0.07, false, 0.68, 1.36, 0.015, 0.03, 0))
+                        .build(),
                 905,
                 RideProfile.road(9)));
         all.add(new CautionCase("clean single, dyno", single().build(), 906, PULLS));
         all.add(new CautionCase("clean low twin, dyno", lowTwin().build(), 907, PULLS));
-        all.add(new CautionCase("clean four, sparse", four().build(), 908, RideProfile.road(9).sparse(38, 0.6)));
+        all.add(new CautionCase(
+                "clean four, sparse", four().build(), 908, RideProfile.road(9).sparse(38, 0.6)));
         all.add(new CautionCase(
                 "clean low twin, slow sensor",
-                lowTwin().sensor(new Sensor(0.2, false, 0.68, 1.36, 0.004, 0.01, 15)).build(),
+                lowTwin()
+                        .sensor(new Sensor(0.2, false, 0.68, 1.36, 0.004, 0.01, 15))
+                        .build(),
                 909,
                 RideProfile.road(10)));
         all.add(new CautionCase(
-                "clean four, closed loop with trims", four().loop(Loop.CLOSED_LOGGED).build(), 910, RideProfile.road(10)));
-        all.add(new CautionCase("clean triple, pulse table", triple().fuel(Fuel.PULSE).build(), 911, RideProfile.road(8)));
+                "clean four, closed loop with trims",
+                four().loop(Loop.CLOSED_LOGGED).build(),
+                910,
+                RideProfile.road(10)));
+        all.add(new CautionCase(
+                "clean triple, pulse table", triple().fuel(Fuel.PULSE).build(), 911, RideProfile.road(8)));
         all.add(new CautionCase("clean twin, trim table", twin().fuel(Fuel.TRIM).build(), 912, RideProfile.road(9)));
         all.add(new CautionCase(
                 "clean single, high ground",
@@ -110,12 +122,14 @@ public final class CautionCases {
                 914,
                 RideProfile.road(10)));
         all.add(new CautionCase(
-                "clean twin, cold start", twin().build(), 915, RideProfile.road(12).cold(12)));
+                "clean twin, cold start",
+                twin().build(),
+                915,
+                RideProfile.road(12).cold(12)));
         all.add(new CautionCase("clean four, road and dyno", four().build(), 916, RideProfile.road(6), PULLS));
         all.add(new CautionCase(
                 "clean triple, peaky, by pressure, noisy",
-                triple()
-                        .index(Index.PRESSURE)
+                triple().index(Index.PRESSURE)
                         .breathingAfter(peaky(9800))
                         .sensor(new Sensor(0.09, true, 0.68, 1.36, 0.012, 0.025, 0))
                         .build(),
@@ -123,12 +137,16 @@ public final class CautionCases {
                 RideProfile.road(10)));
         all.add(new CautionCase(
                 "clean twin, a sensor for each cylinder",
-                twin().recorder(LAMBDA_20.with(Mixture.LAMBDA_EACH_CYLINDER)).cylinderShare(1.0, 1.0).build(),
+                twin().recorder(LAMBDA_20.with(Mixture.LAMBDA_EACH_CYLINDER))
+                        .cylinderShare(1.0, 1.0)
+                        .build(),
                 918,
                 RideProfile.road(8)));
         all.add(new CautionCase(
                 "clean twin, small accel enrichment",
-                twin().build().withUnit(u -> new ControlUnit(u.index(), u.fuel(), u.deadTimeMs(), u.injectorGPerS(), u.loop(), 0.35)),
+                twin().build()
+                        .withUnit(u -> new ControlUnit(
+                                u.index(), u.fuel(), u.deadTimeMs(), u.injectorGPerS(), u.loop(), 0.35)),
                 919,
                 RideProfile.road(9)));
         all.add(new CautionCase(
@@ -170,7 +188,8 @@ public final class CautionCases {
     }
 
     private static UnaryOperator<String> heading(String from, String to) {
-        return csv -> csv.replaceFirst(java.util.regex.Pattern.quote(from), java.util.regex.Matcher.quoteReplacement(to));
+        return csv ->
+                csv.replaceFirst(java.util.regex.Pattern.quote(from), java.util.regex.Matcher.quoteReplacement(to));
     }
 
     private static Machine injectors(MachineBuilder machine, double share) {
@@ -215,7 +234,11 @@ public final class CautionCases {
         all.add(of("lean hole, four by pressure, road", four().index(Index.PRESSURE), 936, RideProfile.road(12))
                 .flaw(new TableFlaw(0.005, 0.12, 6000, 9000, 85, 110))
                 .wants("lean-under-load", STOP));
-        all.add(of("lean hole, triple, 10 Hz, dyno", triple().recorder(new Recorder(10, Mixture.LAMBDA, 0.01, false)), 937, PULLS)
+        all.add(of(
+                        "lean hole, triple, 10 Hz, dyno",
+                        triple().recorder(new Recorder(10, Mixture.LAMBDA, 0.01, false)),
+                        937,
+                        PULLS)
                 .flaw(new TableFlaw(0.005, 0.12, 5500, 7500, 70, 100))
                 .wants("lean-under-load", STOP));
         all.add(of("old table, twin", twin(), 938, RideProfile.road(10)).old().wants("lean-under-load", STOP));
@@ -226,25 +249,35 @@ public final class CautionCases {
     }
 
     private static void sensors(List<CautionCase> all) {
-        all.add(of("frozen sensor, twin, road", twin(), 941, RideProfile.road(10).with(RideFlaws.NONE.withFrozen(200, 260)))
+        all.add(of(
+                        "frozen sensor, twin, road",
+                        twin(),
+                        941,
+                        RideProfile.road(10).with(RideFlaws.NONE.withFrozen(200, 260)))
                 .wants("sensor-frozen", STOP));
         all.add(of("frozen sensor, dyno", single(), 942, PULLS.with(RideFlaws.NONE.withFrozen(50, 62)))
                 .wants("sensor-frozen", STOP));
         all.add(of("sensor at its lean end all the time", twin(), 943, RideProfile.road(6))
                 .edit(column(4, v -> 1.36))
                 .wants("sensor-at-its-end|mixture-unit|lean-under-load", STOP));
-        all.add(of("very slow sensor", four().sensor(new Sensor(0.6, false, 0.68, 1.36, 0.004, 0.012, 0)), 944, RideProfile.road(10))
+        all.add(of(
+                        "very slow sensor",
+                        four().sensor(new Sensor(0.6, false, 0.68, 1.36, 0.004, 0.012, 0)),
+                        944,
+                        RideProfile.road(10))
                 .wants("sensor-slow", CHECK));
         all.add(of(
                         "one lean cylinder of two, a sensor each",
-                        twin().recorder(LAMBDA_20.with(Mixture.LAMBDA_EACH_CYLINDER)).cylinderShare(1.03, 0.90),
+                        twin().recorder(LAMBDA_20.with(Mixture.LAMBDA_EACH_CYLINDER))
+                                .cylinderShare(1.03, 0.90),
                         945,
                         RideProfile.road(10))
                 .wants("sensors-apart", CHECK)
                 .wants("lean-under-load", STOP));
         all.add(of(
                         "one cylinder 6 % leaner, a sensor each",
-                        twin().recorder(LAMBDA_20.with(Mixture.LAMBDA_EACH_CYLINDER)).cylinderShare(1.02, 0.96),
+                        twin().recorder(LAMBDA_20.with(Mixture.LAMBDA_EACH_CYLINDER))
+                                .cylinderShare(1.02, 0.96),
                         946,
                         RideProfile.road(10))
                 .wants("sensors-apart", CHECK));
@@ -266,7 +299,11 @@ public final class CautionCases {
         all.add(of("seconds called milliseconds", four(), 955, RideProfile.road(6))
                 .edit(heading("time [s]", "time [ms]"))
                 .wants("time-unit", STOP));
-        all.add(of("alcohol figures on an AFR display", twin().recorder(LAMBDA_20.with(Mixture.AFR)), 956, RideProfile.road(6))
+        all.add(of(
+                        "alcohol figures on an AFR display",
+                        twin().recorder(LAMBDA_20.with(Mixture.AFR)),
+                        956,
+                        RideProfile.road(6))
                 .edit(column(4, v -> v * 6.46 / 14.7))
                 .wants("mixture-unit", STOP));
     }
@@ -282,7 +319,11 @@ public final class CautionCases {
                 .wants("misfire", CHECK));
         all.add(of("misfire, four, few", four(), 965, RideProfile.road(12).with(RideFlaws.NONE.withMisfires(2)))
                 .wants("misfire", CHECK));
-        all.add(of("exhaust leak by pressure", twin().index(Index.PRESSURE).exhaust(new Exhaust(0.02, 0.9, 0.2, 0.6)), 966, RideProfile.road(10))
+        all.add(of(
+                        "exhaust leak by pressure",
+                        twin().index(Index.PRESSURE).exhaust(new Exhaust(0.02, 0.9, 0.2, 0.6)),
+                        966,
+                        RideProfile.road(10))
                 .wants("leak", CHECK));
         all.add(of("mostly cold", single(), 967, RideProfile.road(3).cold(5)).wants("mostly-cold", CHECK));
         all.add(of("closed loop, trims not logged, twin", twin().loop(Loop.CLOSED_UNLOGGED), 968, RideProfile.road(12))
@@ -293,7 +334,9 @@ public final class CautionCases {
                 .wants("closed-loop-unlogged", CHECK));
         all.add(of(
                         "closed loop, trims not logged, triple by pressure",
-                        triple().index(Index.PRESSURE).loop(Loop.CLOSED_UNLOGGED).flaw(TableFlaw.wobble(0.06)),
+                        triple().index(Index.PRESSURE)
+                                .loop(Loop.CLOSED_UNLOGGED)
+                                .flaw(TableFlaw.wobble(0.06)),
                         970,
                         RideProfile.road(12))
                 .old()
@@ -304,7 +347,11 @@ public final class CautionCases {
     }
 
     private static void several(List<CautionCase> all) {
-        all.add(of("lean hole, misfire and frozen sensor", twin(), 981, PULLS.with(RideFlaws.NONE.withMisfires(6).withFrozen(40, 52)))
+        all.add(of(
+                        "lean hole, misfire and frozen sensor",
+                        twin(),
+                        981,
+                        PULLS.with(RideFlaws.NONE.withMisfires(6).withFrozen(40, 52)))
                 .flaw(new TableFlaw(0.005, 0.125, 5200, 6800, 70, 100))
                 .wants("lean-under-load", STOP)
                 .wants("sensor-frozen", STOP)
@@ -320,7 +367,11 @@ public final class CautionCases {
                 .old()
                 .edit(column(0, v -> v / 60))
                 .wants("time-unit", STOP));
-        all.add(of("lean hole with no pressure and no gear, cold", lowTwin(), 984, RideProfile.road(12).cold(20))
+        all.add(of(
+                        "lean hole with no pressure and no gear, cold",
+                        lowTwin(),
+                        984,
+                        RideProfile.road(12).cold(20))
                 .flaw(new TableFlaw(0.005, 0.13, 3000, 4500, 60, 100))
                 .wants("lean-under-load", STOP));
     }

@@ -20,7 +20,8 @@ public final class CautionStudy {
 
     /** @param arguments parts of the names of the cases to run, {@code -v} for every sentence; none: all cases */
     public static void main(String[] arguments) {
-        List<String> parts = Arrays.stream(arguments).filter(a -> !a.equals("-v")).toList();
+        List<String> parts =
+                Arrays.stream(arguments).filter(a -> !a.equals("-v")).toList();
         boolean all = parts.size() < arguments.length;
         int faults = 0;
         int runs = 0;
@@ -45,7 +46,10 @@ public final class CautionStudy {
         List<String> faults = one.faults(cautions);
         StringBuilder fired = new StringBuilder();
         for (Caution c : cautions) {
-            fired.append(c.level().words().charAt(0)).append(':').append(c.rule()).append(' ');
+            fired.append(c.level().words().charAt(0))
+                    .append(':')
+                    .append(c.rule())
+                    .append(' ');
         }
         System.out.println(String.format(
                 Locale.ROOT,
