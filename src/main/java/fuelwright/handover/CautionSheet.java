@@ -6,13 +6,15 @@ import fuelwright.table.Table;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 
 /**
- * Cautions as CSV (RFC 4180): one line for each place of each caution, first its moments, then its cells. Text that a spreadsheet would
+ * Cautions as CSV (RFC 4180). The first line of a caution says it in full, at its worst place and with the count of all; a short line for
+ * each further place follows, first its moments, then its cells. Text that a spreadsheet would
  * take for a formula gets an apostrophe in front (OWASP, "CSV Injection": fields beginning with {@code = + - @}, tab or carriage return).
  */
 final class CautionSheet {
@@ -36,16 +38,18 @@ final class CautionSheet {
                     "figures",
                     "what to do");
             for (Caution caution : handed.cautions()) {
+                boolean first = true;
                 for (String[] place : places(handed, caution)) {
                     out.printRecord(
                             caution.level().words(),
                             harmless(caution.rule()),
-                            harmless(caution.title() + ": " + caution.what()),
+                            harmless(first ? caution.title() + ": " + caution.what() : caution.title()),
                             place[0],
                             place[1],
                             harmless(place[2]),
                             harmless(place[3]),
-                            harmless(caution.todo()));
+                            first ? harmless(caution.todo()) : "");
+                    first = false;
                 }
             }
         } catch (IOException e) {
@@ -54,6 +58,7 @@ final class CautionSheet {
         return text.toString();
     }
 
+    /** The worst place first, with how many there are. */
     private static List<String[]> places(Handed handed, Caution caution) {
         List<String[]> places = new ArrayList<>();
         for (Caution.Moment m : caution.moments()) {
@@ -61,11 +66,13 @@ final class CautionSheet {
                 number(m.load()),
                 number(m.speedRpm()),
                 m.rideName() + " at " + fixed(m.startS(), 1) + " s",
-                "worst " + number(m.worst()) + " for " + fixed(m.lengthS(), 2) + " s"
+                m.worstWords() + " for " + fixed(m.lengthS(), 2) + " s"
             });
         }
         Table table = handed.proposal().before();
-        for (int cell : caution.cells()) {
+        List<Integer> cells = new ArrayList<>(caution.cells());
+        cells.sort(Comparator.comparingDouble((Integer c) -> -weight(handed, c)));
+        for (int cell : cells) {
             CellProposal c = handed.proposal().cell(cell);
             places.add(new String[] {
                 number(table.loadAt(cell)),
@@ -79,8 +86,24 @@ final class CautionSheet {
         }
         if (places.isEmpty()) {
             places.add(new String[] {"", "", "", ""});
+        } else if (places.size() > 1) {
+            places.get(0)[3] = "worst of " + count(caution) + ": " + places.get(0)[3];
         }
         return places;
+    }
+
+    private static String count(Caution caution) {
+        int moments = caution.moments().size();
+        int cells = caution.cells().size();
+        String times = moments == 0 ? "" : moments == 1 ? "1 moment" : moments + " moments";
+        String places = cells == 0 ? "" : cells == 1 ? "1 cell" : cells + " cells";
+        return times + (moments > 0 && cells > 0 ? " in " : "") + places;
+    }
+
+    /** Among a caution's cells the worst is the one that needs the largest change; among those that need none, the least certain. */
+    private static double weight(Handed handed, int cell) {
+        double needed = Math.abs(Math.log(handed.proposal().cell(cell).neededFactor()));
+        return needed + 1e-3 * handed.estimate().uncertaintyPercent(cell);
     }
 
     /** Text that no spreadsheet runs. */

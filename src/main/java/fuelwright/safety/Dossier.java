@@ -9,6 +9,7 @@ import fuelwright.estimate.Standing;
 import fuelwright.ride.Column;
 import fuelwright.ride.Ride;
 import fuelwright.ride.Role;
+import fuelwright.screen.Screen;
 import fuelwright.screen.ScreenedRide;
 import fuelwright.table.Axis;
 import fuelwright.table.Table;
@@ -89,7 +90,8 @@ final class Dossier {
                     sensor.lagS(),
                     RideRows.closedPercent(rows.get(r).throttlePercent),
                     HIGH_FLOW_SHARE * topRpm(),
-                    FuelCutTimes.of(ride));
+                    FuelCutTimes.of(ride),
+                    row -> rows.get(r).isScreened(row, Screen.TOO_COLD));
             traces.add(new Trace(r, s, burnt, LeanScan.of(burnt, setting)));
         }
     }

@@ -5,6 +5,7 @@ import fuelwright.table.Table;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.IntPredicate;
 
 /**
  * Finds stretches that were lean at high load in one sensor's trace. One pass, O(readings).
@@ -42,6 +43,8 @@ final class LeanScan {
     private static final double FADE_S = 1.5;
     /** Lean readings of a cell came so much later in the ride than its fine ones: fuel fades. */
     private static final double FADE_IN_RIDE_S = 60;
+    /** Mean speeds nearer than this, relative, are the same place of a cell. */
+    private static final double SAME_SPEED = 0.04;
 
     /** What is known of the trace beside the trace itself. */
     record Setting(
@@ -55,7 +58,8 @@ final class LeanScan {
             double lagS,
             double closedPercent,
             double highFlowRpm,
-            FuelCutTimes cuts) {}
+            FuelCutTimes cuts,
+            IntPredicate cold) {}
 
     private final BurntTrace trace;
     private final Setting setting;
@@ -81,6 +85,12 @@ final class LeanScan {
     private final double[] fineAge;
     private final double[] leanTime;
     private final double[] fineTime;
+    private final double[] leanSpeed;
+    private final double[] fineSpeed;
+    /** Fine readings of each cell with the engine warm, and those of them that came after it had been lean. */
+    private final int[] fineWarm;
+
+    private final int[] fineAgain;
     private final List<LeanEvent> events = new ArrayList<>();
     /** For each event whether the mixture was already on its way back. */
     private final List<Boolean> decays = new ArrayList<>();
@@ -148,6 +158,10 @@ final class LeanScan {
         fineAge = new double[lean.length];
         leanTime = new double[lean.length];
         fineTime = new double[lean.length];
+        leanSpeed = new double[lean.length];
+        fineSpeed = new double[lean.length];
+        fineWarm = new int[lean.length];
+        fineAgain = new int[lean.length];
         holdS = Math.min(1, meanHoldS(trace));
     }
 
@@ -293,10 +307,16 @@ final class LeanScan {
             lean[cell]++;
             leanAge[cell] += t - flowSince;
             leanTime[cell] += t;
+            leanSpeed[cell] += rpm;
         } else {
             fine[cell]++;
+            fineSpeed[cell] += rpm;
             fineAge[cell] += t - flowSince;
-            fineTime[cell] += t;
+            if (!setting.cold.test(trace.row(i))) {
+                fineWarm[cell]++;
+                fineTime[cell] += t;
+                fineAgain[cell] += lean[cell] > 0 ? 1 : 0;
+            }
             if (open) {
                 all++;
                 if (t - end > BREAK_S) {
@@ -332,7 +352,7 @@ final class LeanScan {
         }
         end = t;
         if (lambda > ceiling && lambda > target + spare) {
-            graveStart = graveCount == 0 ? t : graveStart;
+            graveStart = graveCount > 0 ? graveStart : leanRows == 0 ? start : t;
             graveEnd = t;
             graveCount++;
         }
@@ -423,16 +443,28 @@ final class LeanScan {
         if (fine[cell] < LEAST_READINGS) {
             return LeanEvent.Kind.TABLE;
         }
-        double later = leanAge[cell] / lean[cell] - fineAge[cell] / fine[cell];
-        double laterInRide = leanTime[cell] / lean[cell] - fineTime[cell] / fine[cell];
         boolean again = eventsIn[cell] > 1;
         boolean highFlow = event.speedRpm() >= setting.highFlowRpm
                 && highLoad.isWellInside(event.speedRpm(), event.throttlePercent(), event.pressureKpa());
-        if (highFlow && (later >= FADE_S || again && laterInRide >= FADE_IN_RIDE_S)) {
+        if (highFlow && (fadesInStretch(cell) || again && fadesInRide(cell))) {
             return LeanEvent.Kind.SUPPLY;
         }
         return !again && lean[cell] * 3 <= fine[cell] && event.lengthS() < 2 * leanFor
                 ? LeanEvent.Kind.ONCE
                 : LeanEvent.Kind.TABLE;
+    }
+
+    /** Lean readings later in a stretch of load than the fine ones, at the same speed: on a sweep, a cell's far side comes later by itself. */
+    private boolean fadesInStretch(int cell) {
+        double later = leanAge[cell] / lean[cell] - fineAge[cell] / fine[cell];
+        double speeds = leanSpeed[cell] / lean[cell] / (fineSpeed[cell] / fine[cell]);
+        return later >= FADE_S && Math.abs(speeds - 1) < SAME_SPEED;
+    }
+
+    /** Lean readings later in the ride, and the cell seldom fine again: what comes and goes isn't fading, nor is what warm-up hid. */
+    private boolean fadesInRide(int cell) {
+        return fineWarm[cell] >= LEAST_READINGS
+                && leanTime[cell] / lean[cell] - fineTime[cell] / fineWarm[cell] >= FADE_IN_RIDE_S
+                && fineAgain[cell] < lean[cell];
     }
 }
