@@ -92,7 +92,8 @@ class ExportsTest {
     }
 
     @Test
-    void export07_a_caution_is_said_once_with_a_short_line_for_each_further_place_and_survives_any_text() throws Exception {
+    void export07_a_caution_is_said_once_with_a_short_line_for_each_further_place_and_survives_any_text()
+            throws Exception {
         Caution nasty = new Caution(
                 "rule",
                 Caution.Level.CHECK,
@@ -113,7 +114,9 @@ class ExportsTest {
                 "'=HYPERLINK(\"http://x\"): commas, \"quotes\"\nand lines",
                 lines.get(1).get(2));
         assertEquals("'=cmd|' /C calc'!A0.csv at 1.5 s", lines.get(1).get(5));
-        assertEquals("worst of 1 moment in 2 cells: lambda 0.99 for 0.75 s", lines.get(1).get(6));
+        assertEquals(
+                "worst of 1 moment in 2 cells: lambda 0.99 for 0.75 s",
+                lines.get(1).get(6));
         assertEquals("'+1", lines.get(1).get(7));
         assertEquals("2000", lines.get(2).get(4));
         assertEquals("'=HYPERLINK(\"http://x\")", lines.get(2).get(2));
