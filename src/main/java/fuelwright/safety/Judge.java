@@ -20,6 +20,8 @@ public final class Judge {
             new NotRidden(),
             new SensorsCompared(),
             new LeakAndMisfire(),
+            new ClosedLoop(),
+            new ThrottleRange(),
             new RideConditions());
 
     private Judge() {}

@@ -284,21 +284,18 @@ public final class CautionCases {
     }
 
     private static void units(List<CautionCase> all) {
-        all.add(of("AFR called lambda", twin(), 951, RideProfile.road(6))
-                .edit(column(4, v -> v * 14.7))
-                .wants("mixture-unit", STOP));
+        // The reader recognises these three and says so: figures are right, and nothing is left to be warned of.
+        all.add(of("AFR called lambda, recognised", twin(), 951, RideProfile.road(6)).edit(column(4, v -> v * 14.7)));
         all.add(of("equivalence ratio called lambda", twin(), 952, RideProfile.road(8))
                 .edit(column(4, v -> Math.rint(1000 / v) / 1000))
                 .wants("mixture-upside-down", STOP));
-        all.add(of("milliseconds called seconds", four(), 953, RideProfile.road(6))
-                .edit(column(0, v -> v * 1000))
-                .wants("time-unit", STOP));
+        all.add(of("milliseconds called seconds, recognised", four(), 953, RideProfile.road(6))
+                .edit(column(0, v -> v * 1000)));
         all.add(of("minutes called seconds", four(), 954, RideProfile.road(6))
                 .edit(column(0, v -> v / 60))
                 .wants("time-unit", STOP));
-        all.add(of("seconds called milliseconds", four(), 955, RideProfile.road(6))
-                .edit(heading("time [s]", "time [ms]"))
-                .wants("time-unit", STOP));
+        all.add(of("seconds called milliseconds, recognised", four(), 955, RideProfile.road(6))
+                .edit(heading("time [s]", "time [ms]")));
         all.add(of(
                         "alcohol figures on an AFR display",
                         twin().recorder(LAMBDA_20.with(Mixture.AFR)),
@@ -325,7 +322,7 @@ public final class CautionCases {
                         966,
                         RideProfile.road(10))
                 .wants("leak", CHECK));
-        all.add(of("mostly cold", single(), 967, RideProfile.road(3).cold(5)).wants("mostly-cold", CHECK));
+        all.add(of("mostly cold", single(), 967, RideProfile.road(6).cold(5)).wants("mostly-cold", CHECK));
         all.add(of("closed loop, trims not logged, twin", twin().loop(Loop.CLOSED_UNLOGGED), 968, RideProfile.road(12))
                 .old()
                 .wants("closed-loop-unlogged", CHECK));
@@ -333,13 +330,12 @@ public final class CautionCases {
                 .old()
                 .wants("closed-loop-unlogged", CHECK));
         all.add(of(
-                        "closed loop, trims not logged, triple by pressure",
-                        triple().index(Index.PRESSURE)
-                                .loop(Loop.CLOSED_UNLOGGED)
-                                .flaw(TableFlaw.wobble(0.06)),
+                        "closed loop, trims not logged, lean triple by pressure",
+                        triple().index(Index.PRESSURE).loop(Loop.CLOSED_UNLOGGED),
                         970,
                         RideProfile.road(12))
-                .old()
+                .flaw(new TableFlaw(0.005, 0.08, 0, 20_000, 0, 110))
+                .wants("lean-under-load", STOP)
                 .wants("closed-loop-unlogged", CHECK));
         all.add(of("throttle sensor never reaches 100", twin(), 971, RideProfile.road(10))
                 .edit(column(2, v -> 0.82 * v))

@@ -309,4 +309,41 @@ class LeanUnderLoadTest {
         assertTrue(judge("lean-not-checked", new PlantedRide(20)).isPresent());
         assertTrue(judge("lean-not-checked", ride().withoutThrottle()).isPresent());
     }
+
+    /** Beyond both the target's excess and the ceiling, for as long as makes an event: whatever it looks like, it is a Stop. */
+    @Test
+    void aMomentBeyondBothLimitsIsAStopAlthoughTheCellIsFineOtherwise() {
+        PlantedRide once = ride().phase(2, 5000, 20, 1.0)
+                .phase(4, 5000, 100, 0.87)
+                .phase(0.7, 5000, 100, 0.98)
+                .phase(6, 5000, 100, 0.87);
+        assertTrue(judge("lean-moment", once).orElseThrow().isStop());
+    }
+
+    @Test
+    void aMomentBeyondTheTargetsExcessOnlyIsACheck() {
+        PlantedRide once = ride().phase(2, 5000, 20, 1.0)
+                .phase(4, 5000, 100, 0.87)
+                .phase(0.8, 5000, 100, 0.935)
+                .phase(6, 5000, 100, 0.87);
+        assertEquals(
+                Caution.Level.CHECK, judge("lean-moment", once).orElseThrow().level());
+    }
+
+    @Test
+    void whatWasLeanAllAlongCountsFromWhereLoadGotHigh() {
+        PlantedRide opened = ride().phase(3, 5000, 20, 1.1).phase(0.6, 5000, 100, 1.1).phase(2, 5000, 20, 1.1);
+        assertTrue(new PlantedCase().ride(opened.named("ride")).judge().stream()
+                .anyMatch(c -> c.isStop() && c.rule().startsWith("lean")));
+    }
+
+    @Test
+    void whatComesAndGoesOverTheRideIsNotAFadingSupply() {
+        PlantedRide misfiring = new PlantedRide(20).clean(1);
+        for (int i = 0; i < 6; i++) {
+            misfiring.phase(20, 5000, 20, 1.0).phase(4, 5000, 100, 0.87);
+            misfiring.phase(0.9, 5000, 100, i % 2 == 0 ? 0.87 : 1.0).phase(4, 5000, 100, 0.87);
+        }
+        assertTrue(judge("fuel-supply-fading", misfiring).isEmpty());
+    }
 }

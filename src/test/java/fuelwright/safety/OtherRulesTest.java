@@ -327,4 +327,62 @@ class OtherRulesTest {
         }
         assertEquals(all, planted.judge());
     }
+
+    /** Ten steady stretches at light load and three pulls, with these mixtures. */
+    private static PlantedRide lightAndHigh(double light, double high) {
+        PlantedRide ride = new PlantedRide(20).noise(0.002);
+        for (int i = 0; i < 10; i++) {
+            ride.phase(5, 3000, 8, light).phase(1, 3800, 25, light);
+        }
+        for (int i = 0; i < 3; i++) {
+            ride.phase(5, 6000, 100, high);
+        }
+        return ride;
+    }
+
+    private static java.util.Optional<Caution> closedLoop(PlantedRide ride) {
+        return new PlantedCase().ride(ride.named("ride")).judge("closed-loop-unlogged");
+    }
+
+    @Test
+    void lightLoadOnTargetWithHighLoadOffItAsksForAClosedLoop() {
+        Caution caution = closedLoop(lightAndHigh(1.0, 0.81)).orElseThrow();
+        assertEquals(Caution.Level.CHECK, caution.level());
+    }
+
+    @Test
+    void highLoadNearlyOnTargetOrLightLoadOffItAsksNothing() {
+        assertTrue(closedLoop(lightAndHigh(1.0, 0.85)).isEmpty());
+        assertTrue(closedLoop(lightAndHigh(1.02, 0.81)).isEmpty());
+    }
+
+    @Test
+    void withTrimsInTheLogOrWithoutAMixtureNoClosedLoopIsAskedFor() {
+        assertTrue(closedLoop(lightAndHigh(1.0, 0.81).steady(Role.SHORT_TRIM, 0)).isEmpty());
+        assertTrue(closedLoop(lightAndHigh(1.0, 0.81).withoutMixture()).isEmpty());
+    }
+
+    private static java.util.Optional<Caution> throttleShort(double most, int times, boolean logged) {
+        PlantedRide ride = new PlantedRide(20);
+        for (int i = 0; i < times; i++) {
+            ride.phase(3, 3000, 20, 1.0).phase(3, 5000, most, 0.87);
+        }
+        ride.phase(3, 3000, 20, 1.0);
+        return new PlantedCase()
+                .ride((logged ? ride : ride.withoutThrottle()).named("ride"))
+                .judge("throttle-short");
+    }
+
+    @Test
+    void aThrottleThatStandsShortOfOpenAgainAndAgainIsAskedFor() {
+        assertEquals(
+                Caution.Level.CHECK, throttleShort(82, 3, true).orElseThrow().level());
+    }
+
+    @Test
+    void twiceOrFullyOpenOrNotLoggedIsNoThrottleThatStandsShort() {
+        assertTrue(throttleShort(82, 2, true).isEmpty());
+        assertTrue(throttleShort(99, 3, true).isEmpty());
+        assertTrue(throttleShort(82, 3, false).isEmpty());
+    }
 }
