@@ -27,7 +27,7 @@ public final class Estimator {
     /** Delays and lags tried before the rounds, as multiples of the usual ones, so that the rounds start on the right slope. */
     private static final double[] DELAY_TRIALS = {0.4, 0.7, 1, 1.5, 2.2, 3.2};
 
-    private static final double[] LAG_TRIALS = {0.5, 1, 2, 5};
+    private static final double[] LAG_TRIALS = {0.5, 1, 2};
 
     /**
      * A ride with the table that was in the control unit.

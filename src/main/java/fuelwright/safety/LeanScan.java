@@ -94,6 +94,8 @@ final class LeanScan {
     private final List<LeanEvent> events = new ArrayList<>();
     /** For each event whether the mixture was already on its way back. */
     private final List<Boolean> decays = new ArrayList<>();
+    /** For each event whether the mixture came back while load stayed high. */
+    private final List<Boolean> recoveries = new ArrayList<>();
 
     // State of the pass.
     private double highSince = Double.NaN;
@@ -397,6 +399,7 @@ final class LeanScan {
         double rpm = trace.speedRpm(worst);
         double load = trace.load(worst);
         eventsIn[cells.nearest(rpm, load)]++;
+        recoveries.add(recovered);
         decays.add(late == 0 || early > 0 && sumLate / late < 0.6 * sumEarly / early);
         events.add(new LeanEvent(
                 setting.ride,
@@ -433,12 +436,12 @@ final class LeanScan {
             boolean opening = event.kind() == LeanEvent.Kind.TIP_IN;
             boolean fineOtherwise = fine[event.cell()] > lean[event.cell()];
             if (!opening || !fineOtherwise && !decays.get(e)) {
-                events.set(e, event.with(kind(event)));
+                events.set(e, event.with(kind(event, recoveries.get(e))));
             }
         }
     }
 
-    private LeanEvent.Kind kind(LeanEvent event) {
+    private LeanEvent.Kind kind(LeanEvent event, boolean recovered) {
         int cell = event.cell();
         if (fine[cell] < LEAST_READINGS) {
             return LeanEvent.Kind.TABLE;
@@ -446,7 +449,7 @@ final class LeanScan {
         boolean again = eventsIn[cell] > 1;
         boolean highFlow = event.speedRpm() >= setting.highFlowRpm
                 && highLoad.isWellInside(event.speedRpm(), event.throttlePercent(), event.pressureKpa());
-        if (highFlow && (fadesInStretch(cell) || again && fadesInRide(cell))) {
+        if (highFlow && (!recovered && fadesInStretch(cell) || again && fadesInRide(cell))) {
             return LeanEvent.Kind.SUPPLY;
         }
         return !again && lean[cell] * 3 <= fine[cell] && event.lengthS() < 2 * leanFor
@@ -454,7 +457,7 @@ final class LeanScan {
                 : LeanEvent.Kind.TABLE;
     }
 
-    /** Lean readings later in a stretch of load than the fine ones, at the same speed: on a sweep, a cell's far side comes later by itself. */
+    /** Lean readings later in a stretch of load than the fine ones, at the same speed: on a sweep a cell's far side comes later by itself. */
     private boolean fadesInStretch(int cell) {
         double later = leanAge[cell] / lean[cell] - fineAge[cell] / fine[cell];
         double speeds = leanSpeed[cell] / lean[cell] / (fineSpeed[cell] / fine[cell]);

@@ -332,9 +332,11 @@ class LeanUnderLoadTest {
 
     @Test
     void whatWasLeanAllAlongCountsFromWhereLoadGotHigh() {
-        PlantedRide opened = ride().phase(3, 5000, 20, 1.1).phase(0.6, 5000, 100, 1.1).phase(2, 5000, 20, 1.1);
-        assertTrue(new PlantedCase().ride(opened.named("ride")).judge().stream()
-                .anyMatch(c -> c.isStop() && c.rule().startsWith("lean")));
+        PlantedRide opened =
+                ride().phase(3, 5000, 20, 1.1).phase(0.6, 5000, 100, 1.1).phase(2, 5000, 20, 1.1);
+        assertTrue(new PlantedCase()
+                .ride(opened.named("ride")).judge().stream()
+                        .anyMatch(c -> c.isStop() && c.rule().startsWith("lean")));
     }
 
     @Test

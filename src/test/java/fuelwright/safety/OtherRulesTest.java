@@ -358,7 +358,8 @@ class OtherRulesTest {
 
     @Test
     void withTrimsInTheLogOrWithoutAMixtureNoClosedLoopIsAskedFor() {
-        assertTrue(closedLoop(lightAndHigh(1.0, 0.81).steady(Role.SHORT_TRIM, 0)).isEmpty());
+        assertTrue(
+                closedLoop(lightAndHigh(1.0, 0.81).steady(Role.SHORT_TRIM, 0)).isEmpty());
         assertTrue(closedLoop(lightAndHigh(1.0, 0.81).withoutMixture()).isEmpty());
     }
 
