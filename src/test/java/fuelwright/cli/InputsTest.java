@@ -177,4 +177,16 @@ class InputsTest {
         propose(TABLE, TARGET, file("blind.csv", blind.toString()))
                 .refused(Exit.INPUT, "lambda [1] is left out", "holds nothing");
     }
+
+    @Test
+    void in15_a_step_larger_than_a_cell_is_refused_not_rounded_to() {
+        propose(TABLE, TARGET, RIDE, "--step", "500")
+                .refused(Exit.INPUT, "step of 500 %", "8200 rpm and 0 %, 3.5 %", "--step");
+        Path tiny = file(
+                "tiny.csv",
+                "# quantity: multiplier [1]\nengine speed [rpm] \\ throttle [%],0,100\n1000,0.00001,1\n8000,1,1\n");
+        Ran ran = propose(tiny, TARGET, RIDE);
+        assertEquals(Exit.INPUT, ran.code(), ran.err());
+        ran.has("last digit", "1000 rpm and 0 %, 0.00001");
+    }
 }

@@ -146,4 +146,9 @@ class UsageTest {
                 .refused(Exit.USAGE, "--volts");
         Ran.of("inspect", "--ride", "none.csv", "--rate", "0").refused(Exit.USAGE, "--rate");
     }
+
+    @Test
+    void use08_an_empty_output_folder_is_not_taken_for_the_working_directory() {
+        Ran.of("demo", "--out", "").refused(Exit.USAGE, "--out is empty");
+    }
 }
