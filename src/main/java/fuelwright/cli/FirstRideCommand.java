@@ -2,6 +2,8 @@ package fuelwright.cli;
 
 import fuelwright.airflow.Machine;
 import fuelwright.issue.Loaded;
+import fuelwright.mixture.MixtureScale;
+import fuelwright.safety.Caution;
 import fuelwright.work.FirstRide;
 import java.io.PrintWriter;
 import java.nio.file.Path;
@@ -9,6 +11,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -30,6 +33,18 @@ final class FirstRideCommand implements Callable<Integer> {
     @Option(names = "--table", required = true, paramLabel = "F", description = "the fuel table in the control unit")
     private Path table;
 
+    @Option(
+            names = "--target",
+            paramLabel = "F",
+            description = "the target table, lambda or AFR: looked at for lean cells at high load")
+    private Path target;
+
+    @Option(
+            names = "--afr-scale",
+            paramLabel = "RATIO",
+            description = "the ratio that an AFR target is meant for (14.7)")
+    private Double afrScale;
+
     @Mixin
     private OutputOptions output;
 
@@ -45,18 +60,26 @@ final class FirstRideCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Machine machine = bodies.machineWithBodies();
-        Loaded<FirstRide.Outcome> loaded = FirstRide.run(table, machine, deadTime.ms());
+        Loaded<FirstRide.Outcome> loaded = FirstRide.run(
+                table,
+                Optional.ofNullable(target),
+                ReadingOptions.afrScale(afrScale).orElse(MixtureScale.USUAL_DISPLAY_RATIO),
+                machine,
+                deadTime.ms());
         FirstRide.Outcome outcome = CommandFailed.valueOf(loaded);
         List<String> written = FirstRide.write(outcome, output.folder(), output.replace()).stream()
                 .sorted()
                 .toList();
+        List<Caution> cautions = outcome.cautions();
+        int exit = cautions.stream().anyMatch(Caution::isStop) ? Exit.STOP : Exit.DONE;
         PrintWriter out = spec.commandLine().getOut();
         if (json) {
             Map<String, Object> map = new LinkedHashMap<>();
             map.put("command", "first-ride");
-            map.put("exit", Exit.DONE);
+            map.put("exit", exit);
             map.put("mostAddedPercent", outcome.mostAddedPercent());
             map.put("remark", outcome.remark());
+            map.put("cautions", cautions.stream().map(Said::asMap).toList());
             map.put("remarks", loaded.issues().stream().map(Said::asMap).toList());
             map.put("folder", output.folder().toString());
             map.put("written", written);
@@ -67,9 +90,11 @@ final class FirstRideCommand implements Callable<Integer> {
                     "First-ride table: up to %.1f %% more fuel, none taken away",
                     outcome.mostAddedPercent()));
             out.println(outcome.remark());
+            out.println(Said.counts(cautions));
             out.println("Written to " + output.folder() + ": " + String.join(", ", written));
         }
         Said.remarks(loaded.issues(), spec.commandLine().getErr());
-        return Exit.DONE;
+        Said.all(cautions, spec.commandLine().getErr());
+        return exit;
     }
 }

@@ -17,6 +17,9 @@ final class OutputOptions {
     private boolean replace;
 
     Path folder() {
+        if (folder.toString().isBlank()) {
+            throw CommandFailed.usage("--out is empty: give a folder, . for the one you are in");
+        }
         return folder;
     }
 

@@ -2,10 +2,12 @@ package fuelwright.cli;
 
 import fuelwright.ride.RideOptions;
 import fuelwright.ride.Role;
+import fuelwright.ride.WidebandScale;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Option;
 
@@ -24,14 +26,30 @@ final class ReadingOptions {
             description = "what a column of the rides means, for instance \"O2 front=lambda\"")
     private List<String> roles = new ArrayList<>();
 
+    @Option(
+            names = "--volts",
+            paramLabel = "V=LAMBDA",
+            description =
+                    "lambda at a voltage of the wideband's output; twice, for instance --volts 0=0.68 --volts 5=1.36")
+    private List<String> volts = new ArrayList<>();
+
+    @Option(names = "--rate", paramLabel = "HZ", description = "rows a second of rides without a time column")
+    private Double rateHz;
+
     RideOptions rideOptions() {
         RideOptions options = RideOptions.defaults();
-        if (afrScale != null) {
-            if (!(afrScale >= 1 && afrScale <= 40)) {
-                throw CommandFailed.usage("--afr-scale " + afrScale
-                        + " must be from 1 to 40: the ratio at lambda 1, 14.7 on most displays");
+        OptionalDouble ratio = afrScale(afrScale);
+        if (ratio.isPresent()) {
+            options = options.withAfrScale(ratio.getAsDouble());
+        }
+        if (rateHz != null) {
+            if (!(rateHz > 0 && rateHz <= 2000)) {
+                throw CommandFailed.usage("--rate " + rateHz + " must be above 0, at most 2000 rows a second");
             }
-            options = options.withAfrScale(afrScale);
+            options = options.withSampleRate(rateHz);
+        }
+        if (!volts.isEmpty()) {
+            options = options.withWidebandScale(widebandScale());
         }
         for (String given : roles) {
             int at = given.lastIndexOf('=');
@@ -41,6 +59,40 @@ final class ReadingOptions {
             options = options.withRole(given.substring(0, at).strip(), role(given.substring(at + 1)));
         }
         return options;
+    }
+
+    /** The ratio of an AFR, if given, within bounds. */
+    static OptionalDouble afrScale(Double given) {
+        if (given == null) {
+            return OptionalDouble.empty();
+        }
+        if (!(given >= 1 && given <= 40)) {
+            throw CommandFailed.usage(
+                    "--afr-scale " + given + " must be from 1 to 40: the ratio at lambda 1, 14.7 on most displays");
+        }
+        return OptionalDouble.of(given);
+    }
+
+    private WidebandScale widebandScale() {
+        String needed = "--volts needs two points, for instance --volts 0=0.68 --volts 5=1.36";
+        if (volts.size() != 2) {
+            throw CommandFailed.usage(needed);
+        }
+        double[] figures = new double[4];
+        for (int i = 0; i < 2; i++) {
+            String[] parts = volts.get(i).split("=", -1);
+            try {
+                figures[2 * i] = Double.parseDouble(parts[0]);
+                figures[2 * i + 1] = Double.parseDouble(parts.length == 2 ? parts[1] : "");
+            } catch (NumberFormatException e) {
+                throw CommandFailed.usage("--volts \"" + volts.get(i) + "\" must be V=LAMBDA, both figures");
+            }
+        }
+        boolean plausible = figures[1] >= 0.3 && figures[1] <= 10 && figures[3] >= 0.3 && figures[3] <= 10;
+        if (!plausible || !(Math.abs(figures[0] - figures[2]) > 0.01) || !Double.isFinite(figures[0] - figures[2])) {
+            throw CommandFailed.usage(needed + "; lambda from 0.3 to 10 at two different voltages");
+        }
+        return new WidebandScale(figures[0], figures[1], figures[2], figures[3]);
     }
 
     private static Role role(String words) {

@@ -4,10 +4,12 @@ import fuelwright.handover.StopNotes;
 import fuelwright.issue.Issue;
 import fuelwright.safety.Caution;
 import java.io.PrintWriter;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Collectors;
 
 /** How remarks and cautions are said. */
 final class Said {
@@ -26,6 +28,18 @@ final class Said {
     /** Stop cautions with what to do, one line each. */
     static void stops(List<Caution> cautions, PrintWriter err) {
         cautions.stream().filter(Caution::isStop).forEach(c -> err.println(StopNotes.text(c)));
+    }
+
+    /** Every caution with what to do, one line each, worst first: for a command without a report. */
+    static void all(List<Caution> cautions, PrintWriter err) {
+        cautions.forEach(c -> err.println(StopNotes.text(c)));
+    }
+
+    /** How many there are of each level. */
+    static String counts(List<Caution> cautions) {
+        return Arrays.stream(Caution.Level.values())
+                .map(level -> cautions.stream().filter(c -> c.level() == level).count() + " " + level.words())
+                .collect(Collectors.joining(", ", "Cautions: ", ""));
     }
 
     /** One line: place, what, what to do. */

@@ -1,5 +1,6 @@
 package fuelwright.handover;
 
+import fuelwright.safety.Caution;
 import fuelwright.table.Table;
 import fuelwright.table.TableWriter;
 import java.nio.charset.StandardCharsets;
@@ -18,19 +19,26 @@ public final class ForecastFiles {
 
     private ForecastFiles() {}
 
-    /** File contents by name, the table itself last. */
-    public static Map<String, byte[]> of(Table after, Table change, Table uncertainty, String remark) {
+    /** File contents by name, the table itself last. Every table carries the Stop cautions among {@code cautions}. */
+    public static Map<String, byte[]> of(
+            Table after, Table change, Table uncertainty, String remark, List<Caution> cautions) {
         Map<String, byte[]> files = new LinkedHashMap<>();
-        files.put(Exports.UNCERTAINTY, bytes(rounded(uncertainty), remark));
-        files.put(Exports.CHANGE, bytes(rounded(change), remark));
-        files.put(FIRST_RIDE, bytes(after, remark));
+        files.put(Exports.UNCERTAINTY, bytes(rounded(uncertainty), remark, cautions));
+        files.put(Exports.CHANGE, bytes(rounded(change), remark, cautions));
+        files.put(FIRST_RIDE, bytes(after, remark, cautions));
         return files;
     }
 
-    private static byte[] bytes(Table table, String remark) {
+    private static byte[] bytes(Table table, String remark, List<Caution> cautions) {
         List<Table.Note> notes = new ArrayList<>(table.notes());
         notes.removeIf(n -> n.key().equalsIgnoreCase(KEY));
         notes.add(new Table.Note(KEY, remark));
+        // A caution that the table came with stays: a forecast has measured nothing that could lift it.
+        cautions.stream()
+                .filter(Caution::isStop)
+                .map(c -> new Table.Note(StopNotes.KEY, StopNotes.text(c)))
+                .filter(n -> !notes.contains(n))
+                .forEach(notes::add);
         return TableWriter.write(table.withNotes(notes)).getBytes(StandardCharsets.UTF_8);
     }
 

@@ -251,8 +251,8 @@ public final class OutputFolder {
                     "There is no room for " + folder + nothing + "free some space or give another folder",
                     cause);
         }
-        String detail = reason.isEmpty() ? cause.getClass().getSimpleName() : reason;
+        String detail = reason.isEmpty() ? "" : " (" + reason + ")";
         return new OutputException(
-                Why.OTHER, folder + " can't be written (" + detail + ")" + nothing + "give another folder", cause);
+                Why.OTHER, folder + " can't be written" + detail + nothing + "give another folder", cause);
     }
 }

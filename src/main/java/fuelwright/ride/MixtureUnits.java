@@ -123,7 +123,9 @@ final class MixtureUnits {
         } else if (options.widebandScale().isEmpty()) {
             draft.leaveOut("the volts' two-point scale isn't known");
             channels.warn(
-                    draft, "wideband volts without a scale can't be used", "say which lambda two voltages stand for");
+                    draft,
+                    "wideband volts without a scale can't be used",
+                    "say which lambda two voltages stand for (--volts V=LAMBDA, twice)");
         } else {
             WidebandScale scale = options.widebandScale().get();
             for (int i = 0; i < draft.values.length; i++) {

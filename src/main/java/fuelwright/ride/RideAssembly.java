@@ -37,8 +37,10 @@ final class RideAssembly {
         int timeColumn = TimeChoice.choose(layout, raw, options);
         if (timeColumn < 0 && options.sampleRateHz().isEmpty()) {
             return refused(
-                    "there is no time column; the headings are " + headings(),
-                    "say which column is the time, or how many rows a second the logger wrote");
+                    "there is no time column" + (TimeChoice.isNamed(layout) ? " that runs forward" : "")
+                            + "; the headings are " + headings(),
+                    "say which column is the time (--role \"COLUMN=time\"), or how many rows a second the logger wrote"
+                            + " (--rate HZ)");
         }
         TimeColumn time = TimeColumn.of(name, layout, raw, options, timeColumn);
         if (time.rows() == 0) {
@@ -78,7 +80,7 @@ final class RideAssembly {
                 .orElse(null);
         if (speed == null) {
             return refused(
-                    "there is no engine speed; the headings are " + headings(),
+                    "there is no engine speed" + withoutFigures() + "; the headings are " + headings(),
                     "say which column is the engine speed (--role \"COLUMN=engine speed\")");
         }
         double greatest = Double.NaN;
@@ -92,6 +94,15 @@ final class RideAssembly {
                     "log a ride with the engine running, or say which column is the engine speed");
         }
         return null;
+    }
+
+    /** Names the column that would be the engine speed if its figures could be one. */
+    private String withoutFigures() {
+        return layout.headings().stream()
+                .filter(h -> RoleNames.of(h).role() == Role.ENGINE_SPEED)
+                .findFirst()
+                .map(h -> ": " + h.text() + " holds no figure that could be one")
+                .orElse("");
     }
 
     private Loaded<Ride> refused(String what, String todo) {

@@ -44,6 +44,11 @@ final class TimeChoice {
         return best;
     }
 
+    /** Whether a heading says time, whatever is below it. */
+    static boolean isNamed(Layout layout) {
+        return layout.headings().stream().anyMatch(h -> EXACT.matcher(h.words()).matches());
+    }
+
     private static double score(Layout layout, RawTable raw, int column) {
         Heading heading = layout.headings().get(column);
         boolean clock = layout.forms().get(column).kind() == ColumnForm.Kind.CLOCK;

@@ -15,6 +15,7 @@ final class NotRidden implements Rule {
     private static final double LEAST_RPM = 1500;
     private static final double LEAN_LOG = 0.03;
     private static final int READINGS = 3;
+    private static final double LEAST_SHOWN = 0.05;
 
     @Override
     public List<Caution> judge(Dossier d) {
@@ -45,18 +46,22 @@ final class NotRidden implements Rule {
                     Caution.Level.CHECK,
                     "Unridden beside lean",
                     Say.cells(besideLean.size()) + " at high load, " + Say.speeds(table, besideLean)
-                            + ": no readings, and right beside what was measured lean",
+                            + ": hardly a reading, and right beside what was measured lean",
                     "Ride those next, gently and with the added fuel in; until then don't hold the engine there",
                     besideLean,
                     List.of()));
         }
         if (!unridden.isEmpty()) {
             boolean none = unridden.size() == all;
+            boolean some = unridden.stream().anyMatch(c -> hasReadings(d, c));
             out.add(new Caution(
                     "high-load-not-ridden",
                     Caution.Level.CHECK,
-                    none ? "High load never ridden" : "High load partly unridden",
-                    "No readings in " + (none ? "any of the " + all : unridden.size() + " of " + all)
+                    none && !some
+                            ? "High load never ridden"
+                            : none ? "High load hardly ridden" : "High load partly unridden",
+                    (some ? "Fewer than " + READINGS + " independent readings in " : "No readings in ")
+                            + (none ? "any of the " + all : unridden.size() + " of " + all)
                             + " cells at high load, " + Say.speeds(table, unridden)
                             + ": what they hold comes from neighbours or physics only",
                     "Ride them on a dynamometer or closed course before the engine is loaded there for long",
@@ -75,6 +80,11 @@ final class NotRidden implements Rule {
             readings += trace.scan().leanReadings(cell) + trace.scan().fineReadings(cell);
         }
         return readings >= READINGS;
+    }
+
+    /** Whether anything at all was read there: what is too little to judge by isn't nothing. */
+    private static boolean hasReadings(Dossier d, int cell) {
+        return d.estimate().isPresent() && d.estimate().get().independentReadings(cell) >= LEAST_SHOWN;
     }
 
     private static boolean isBesideLean(Dossier d, int cell) {

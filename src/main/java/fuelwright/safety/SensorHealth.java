@@ -56,12 +56,16 @@ final class SensorHealth implements Rule {
         for (int i = 1; i <= lambda.length; i++) {
             boolean same = i < lambda.length && (Double.isNaN(lambda[i]) || lambda[i] == lambda[start]);
             if (same) {
-                last = i;
+                last = Double.isNaN(lambda[i]) ? last : i;
                 continue;
             }
             boolean atEnd = lambda[start] == most || lambda[start] == least;
             double length = rows.timeS[last] - rows.timeS[start];
-            if (last > start && length >= limit && !(atEnd && most > least) && moved(rows, start, last)) {
+            if (Double.isFinite(lambda[start])
+                    && last > start
+                    && length >= limit
+                    && !(atEnd && most > least)
+                    && moved(rows, start, last)) {
                 total += length;
                 for (int k = start; k < last; k++) {
                     underLoad += d.isHighLoad(r, rows.speedRpm[k], rows.throttlePercent[k], rows.pressureKpa[k])

@@ -8,6 +8,7 @@ import fuelwright.estimate.ProposalSettings;
 import fuelwright.handover.ForecastFiles;
 import fuelwright.issue.Issue;
 import fuelwright.issue.Loaded;
+import fuelwright.safety.Caution;
 import fuelwright.table.Axis;
 import fuelwright.table.Quantity;
 import fuelwright.table.Table;
@@ -15,6 +16,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -31,14 +33,17 @@ public final class FirstRide {
      * @param change change of delivered fuel, %
      * @param uncertainty standard error of the forecast, %
      * @param remark one sentence on what the forecast did
+     * @param cautions what can be judged without a ride, worst first
      */
-    public record Outcome(Table before, Table after, Table change, Table uncertainty, String remark) {
+    public record Outcome(
+            Table before, Table after, Table change, Table uncertainty, String remark, List<Caution> cautions) {
         public Outcome {
             Objects.requireNonNull(before, "before");
             Objects.requireNonNull(after, "after");
             Objects.requireNonNull(change, "change");
             Objects.requireNonNull(uncertainty, "uncertainty");
             Objects.requireNonNull(remark, "remark");
+            cautions = List.copyOf(cautions);
         }
 
         /** Most fuel added to a cell, %. */
@@ -51,26 +56,45 @@ public final class FirstRide {
         }
     }
 
-    /** As {@link #of}, from a file. */
-    public static Loaded<Outcome> run(Path file, Machine machine, OptionalDouble deadTimeMs) {
+    /**
+     * As {@link #of(String, Table, Optional, Machine, OptionalDouble)}, from files.
+     *
+     * @param displayRatio the ratio by which an AFR in the target file is lambda
+     */
+    public static Loaded<Outcome> run(
+            Path file, Optional<Path> targetFile, double displayRatio, Machine machine, OptionalDouble deadTimeMs) {
         Loaded<Table> loaded = OpenTable.fuel(file);
-        if (loaded.value().isEmpty()) {
-            return Loaded.refused(loaded.issues());
-        }
-        Loaded<Outcome> outcome =
-                of(String.valueOf(file.getFileName()), loaded.value().get(), machine, deadTimeMs);
+        Optional<Loaded<Table>> target = targetFile.map(OpenTable::target);
         List<Issue> issues = new ArrayList<>(loaded.issues());
+        target.ifPresent(t -> issues.addAll(t.issues()));
+        if (loaded.value().isEmpty()
+                || target.isPresent() && target.get().value().isEmpty()) {
+            return Loaded.refused(issues);
+        }
+        Loaded<Outcome> outcome = of(
+                String.valueOf(file.getFileName()),
+                loaded.value().get(),
+                target.map(t -> Usable.lambda(t.value().get(), displayRatio)),
+                machine,
+                deadTimeMs);
         issues.addAll(outcome.issues());
         return new Loaded<>(outcome.value(), issues);
+    }
+
+    /** Without a target table, which is said in a caution. */
+    public static Loaded<Outcome> of(String name, Table table, Machine machine, OptionalDouble deadTimeMs) {
+        return of(name, table, Optional.empty(), machine, deadTimeMs);
     }
 
     /**
      * @param name the table's name as the user knows it
      * @param table a fuel table
+     * @param targetLambda what lambda each cell should give; judged, not steered to
      * @param machine with displacement and both bodies
      * @param deadTimeMs injector dead time contained in pulses; empty where not known, which only a pulse table minds
      */
-    public static Loaded<Outcome> of(String name, Table table, Machine machine, OptionalDouble deadTimeMs) {
+    public static Loaded<Outcome> of(
+            String name, Table table, Optional<Table> targetLambda, Machine machine, OptionalDouble deadTimeMs) {
         List<Issue> objections = FuelCells.objections(name, table, deadTimeMs);
         if (!objections.isEmpty()) {
             return Loaded.refused(objections);
@@ -83,7 +107,8 @@ public final class FirstRide {
                             table,
                             table.with(Quantity.CHANGE, nothing),
                             table.with(Quantity.UNCERTAINTY, nothing.clone()),
-                            BoreForecast.WHY_PRESSURE_TABLES_KEEP),
+                            BoreForecast.WHY_PRESSURE_TABLES_KEEP,
+                            FirstRideCautions.of(table, targetLambda, machine)),
                     List.of());
         }
         BoreForecast forecast = BoreForecast.of(machine)
@@ -105,7 +130,8 @@ public final class FirstRide {
                         first.table(),
                         table.with(Quantity.CHANGE, change),
                         table.with(Quantity.UNCERTAINTY, uncertainty),
-                        "From the bore alone; nobody has ridden it yet"),
+                        "From the bore alone; nobody has ridden it yet",
+                        FirstRideCautions.of(first.table(), targetLambda, machine)),
                 List.of());
     }
 
@@ -117,7 +143,8 @@ public final class FirstRide {
      */
     public static List<String> write(Outcome outcome, Path folder, boolean replace) {
         return HandOver.write(
-                ForecastFiles.of(outcome.after(), outcome.change(), outcome.uncertainty(), outcome.remark()),
+                ForecastFiles.of(
+                        outcome.after(), outcome.change(), outcome.uncertainty(), outcome.remark(), outcome.cautions()),
                 folder,
                 replace);
     }

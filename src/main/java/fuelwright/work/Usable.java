@@ -3,6 +3,7 @@ package fuelwright.work;
 import fuelwright.issue.Issue;
 import fuelwright.job.Job;
 import fuelwright.job.JobRide;
+import fuelwright.ride.Channel;
 import fuelwright.ride.Ride;
 import fuelwright.ride.Role;
 import fuelwright.screen.Screen;
@@ -11,9 +12,11 @@ import fuelwright.table.Axis;
 import fuelwright.table.Quantity;
 import fuelwright.table.Table;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 
 /** Whether tables and rides of a job fit together, and if not, why and what to do. */
 final class Usable {
@@ -44,6 +47,9 @@ final class Usable {
         }
         if (issues.isEmpty()) {
             checkDelivered(job, fuel, "fuel table", issues);
+            if (issues.isEmpty()) {
+                checkStep(job, fuel, issues);
+            }
             for (JobRide ride : job.rides()) {
                 checkRide(job, ride, fuel, target, issues);
             }
@@ -70,6 +76,41 @@ final class Usable {
         }
     }
 
+    /** A step that is more than a cell's whole fuel would round it to nothing or to a multiple. */
+    private static void checkStep(Job job, Table fuel, List<Issue> issues) {
+        boolean told = job.proposal().step() > 0;
+        double step = told ? job.proposal().step() : fuel.quantity().finestStep();
+        int least = -1;
+        double leastFuel = step * (1 - 1e-9);
+        for (int cell = 0; cell < fuel.cells(); cell++) {
+            double own = ownUnits(fuel.quantity(), fuel.at(cell), job.proposal().deadTimeMs());
+            if (own < leastFuel) {
+                least = cell;
+                leastFuel = own;
+            }
+        }
+        if (least >= 0) {
+            issues.add(Issue.error(
+                    "fuel table",
+                    0,
+                    0,
+                    (told ? "the step of " : "the last digit that a file shows, ") + number(step) + " "
+                            + fuel.quantity().unit() + (told ? "" : ",") + " is more than all the fuel of the cell at "
+                            + number(fuel.speedAt(least)) + " rpm and " + number(fuel.loadAt(least)) + " "
+                            + fuel.load().kind().unit().symbol() + ", " + number(fuel.at(least)) + " "
+                            + fuel.quantity().unit(),
+                    told
+                            ? "give the smallest step that the hardware takes, in the table's own unit (--step)"
+                            : "check the table's unit: '# quantity: ' must name what the figures are in"));
+        }
+    }
+
+    /** What a cell delivers, in its own unit. */
+    private static double ownUnits(Quantity quantity, double value, double deadTimeMs) {
+        double delivered = quantity.delivered(value, deadTimeMs);
+        return quantity == Quantity.FUEL_TRIM ? 100 * delivered : delivered;
+    }
+
     private static void checkRide(Job job, JobRide jobRide, Table fuel, Table target, List<Issue> issues) {
         Ride ride = jobRide.ride();
         Table madeWith = jobRide.madeWith().orElse(fuel);
@@ -91,13 +132,25 @@ final class Usable {
                             ride.name(),
                             0,
                             0,
-                            "the ride has neither a mixture nor a fuel trim: nothing in it says whether the fuel was right",
-                            "name the column with --role \"COLUMN=lambda\" (or AFR, short trim, long trim), or ride again with a wideband"));
+                            "the ride has neither a mixture nor a fuel trim: nothing in it says whether the fuel was right"
+                                    + leftOut(ride),
+                            "name the column with --role \"COLUMN=lambda\" (or AFR, short trim, long trim), give the scale of wideband volts (--volts), or ride again with a wideband"));
         }
         needs(ride, fuel.load().kind(), "fuel table", issues);
         if (target.load().kind() != fuel.load().kind()) {
             needs(ride, target.load().kind(), "target table", issues);
         }
+    }
+
+    /** Columns that would have told, each with why it was left out. */
+    private static String leftOut(Ride ride) {
+        return ride.channels().stream()
+                .filter(c -> c.confidence() == Channel.Confidence.LEFT_OUT)
+                .filter(c -> c.role().isMixture()
+                        || Arrays.stream(Role.values())
+                                .anyMatch(r -> r.isMixture() && c.remark().startsWith("looks like " + r.words())))
+                .map(c -> "; " + c.heading() + " is left out: " + c.remark())
+                .collect(Collectors.joining());
     }
 
     private static void needs(Ride ride, Axis.Kind kind, String table, List<Issue> issues) {
@@ -114,13 +167,17 @@ final class Usable {
 
     /** The target as lambda: an AFR target is in the figures of the display. */
     static Table targetLambda(Job job) {
-        Table target = job.targetTable().orElseThrow();
+        return lambda(job.targetTable().orElseThrow(), job.displayRatio());
+    }
+
+    /** A target table as lambda, an AFR divided by the ratio that the display was set to. */
+    static Table lambda(Table target, double displayRatio) {
         if (target.quantity() == Quantity.LAMBDA) {
             return target;
         }
         double[] cells = target.toArray();
         for (int c = 0; c < cells.length; c++) {
-            cells[c] /= job.displayRatio();
+            cells[c] /= displayRatio;
         }
         return target.with(Quantity.LAMBDA, cells);
     }

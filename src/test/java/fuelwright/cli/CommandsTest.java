@@ -334,4 +334,81 @@ class CommandsTest {
             return files.map(f -> f.getFileName().toString()).sorted().toList();
         }
     }
+
+    private Ran firstRide(Path out, Object... more) {
+        List<Object> words = new ArrayList<>(List.of("first-ride", "--table", TABLE, "--out", out));
+        words.addAll(List.of("--displacement", "720", "--bodies", "2", "--bore-before", "38", "--bore-after", "44"));
+        words.addAll(List.of(more));
+        return Ran.of(words.toArray());
+    }
+
+    @Test
+    void do13_first_ride_says_what_nobody_has_measured_and_that_no_target_was_looked_at() throws IOException {
+        Ran ran = firstRide(home.resolve("out"), "--json");
+        assertEquals(Exit.DONE, ran.code(), ran.err());
+        ran.has("Check · High load never ridden", "Note · Target not checked", "--target");
+        JsonNode json = new ObjectMapper().readTree(ran.out());
+        assertEquals(ran.errLines().size(), json.get("cautions").size());
+        assertFalse(Files.readString(home.resolve("out/first-ride.csv")).contains("# caution"));
+        Ran told = firstRide(home.resolve("told"), "--target", TARGET);
+        assertEquals(Exit.DONE, told.code(), told.err());
+        assertFalse(told.err().contains("Target not checked"), told.err());
+    }
+
+    @Test
+    void do14_a_target_leaner_than_safe_is_a_stop_in_every_file_of_a_first_ride() throws IOException {
+        for (String target : List.of("# quantity: lambda [1]", "1.02", "# quantity: AFR [1]", "15")) {
+            if (target.startsWith("#")) {
+                Files.writeString(home.resolve("quantity"), target);
+                continue;
+            }
+            String grid = "engine speed [rpm] \\ throttle [%],0,100\n1000,V,V\n8000,V,V\n".replace("V", target);
+            Path lean = Files.writeString(
+                    home.resolve("lean.csv"), Files.readString(home.resolve("quantity")) + "\n" + grid);
+            Path out = home.resolve("out" + target);
+            Ran ran = firstRide(out, "--target", lean);
+            assertEquals(Exit.STOP, ran.code(), ran.err());
+            ran.has("Stop · The target is leaner than safe");
+            assertTrue(ran.out().contains("Cautions: 1 Stop"), ran.out());
+            for (String name : names(out)) {
+                assertTrue(Files.readString(out.resolve(name)).contains("# caution: Stop · The target"), name);
+            }
+        }
+        firstRide(home.resolve("swapped"), "--target", TABLE).refused(Exit.INPUT, "fuel-table.csv", "not a target");
+    }
+
+    @Test
+    void do15_wideband_volts_and_a_ride_without_a_clock_can_be_told_from_here() throws IOException {
+        List<String> rows = Files.readAllLines(RIDE);
+        StringBuilder text = new StringBuilder("engine speed [rpm],throttle [%],wideband [V]\n");
+        for (String row : rows.subList(1, rows.size())) {
+            String[] f = row.split(",");
+            double volts = (Double.parseDouble(f[4]) - 0.68) / 0.68 * 5;
+            text.append(f[1]).append(',').append(f[2]).append(',').append(volts).append('\n');
+        }
+        Path ride = Files.writeString(home.resolve("volts.csv"), text);
+        Ran.of("inspect", "--ride", ride).refused(Exit.INPUT, "no time column", "--rate HZ");
+        Ran blind = Ran.of("inspect", "--ride", ride, "--rate", "20");
+        assertEquals(Exit.DONE, blind.code(), blind.err());
+        blind.has("--volts");
+        Ran.of(
+                        "propose",
+                        "--table",
+                        TABLE,
+                        "--target",
+                        TARGET,
+                        "--ride",
+                        ride,
+                        "--rate",
+                        "20",
+                        "--out",
+                        home.resolve("x"))
+                .refused(Exit.INPUT, "wideband [V] is left out", "scale");
+        Ran told =
+                Ran.of("inspect", "--ride", ride, "--rate", "20", "--volts", "0=0.68", "--volts", "5=1.36", "--json");
+        JsonNode lambda =
+                new ObjectMapper().readTree(told.out()).get("channels").get(2);
+        assertEquals(0.68, lambda.get("least").asDouble(), 0.01);
+        assertEquals(1.36, lambda.get("most").asDouble(), 0.01);
+    }
 }

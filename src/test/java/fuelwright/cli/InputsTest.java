@@ -159,4 +159,34 @@ class InputsTest {
         Ran.of("entry-check", "--meant", TABLE, "--typed", TARGET).refused(Exit.INPUT, "target-table.csv", "lambda");
         Ran.of("entry-check", "--meant", RIDE, "--typed", TABLE).refused(Exit.INPUT, "dyno-pull.csv");
     }
+
+    @Test
+    void in14_a_column_that_is_there_but_cant_be_used_is_named_with_the_reason() {
+        StringBuilder still = new StringBuilder("time [s],engine speed [rpm],throttle [%],lambda [1]\n");
+        StringBuilder fast = new StringBuilder(still);
+        StringBuilder blind = new StringBuilder(still);
+        for (int i = 0; i < 200; i++) {
+            still.append("5,3000,20,0.9\n");
+            fast.append(i / 10.0).append(",1e30,20,0.9\n");
+            blind.append(i / 10.0).append(",").append(3000 + i).append(",20,NaN\n");
+        }
+        propose(TABLE, TARGET, file("still.csv", still.toString()))
+                .refused(Exit.INPUT, "no time column that runs forward", "--rate");
+        propose(TABLE, TARGET, file("fast.csv", fast.toString()))
+                .refused(Exit.INPUT, "engine speed [rpm] holds no figure that could be one");
+        propose(TABLE, TARGET, file("blind.csv", blind.toString()))
+                .refused(Exit.INPUT, "lambda [1] is left out", "holds nothing");
+    }
+
+    @Test
+    void in15_a_step_larger_than_a_cell_is_refused_not_rounded_to() {
+        propose(TABLE, TARGET, RIDE, "--step", "500")
+                .refused(Exit.INPUT, "step of 500 %", "8200 rpm and 0 %, 3.5 %", "--step");
+        Path tiny = file(
+                "tiny.csv",
+                "# quantity: multiplier [1]\nengine speed [rpm] \\ throttle [%],0,100\n1000,0.00001,1\n8000,1,1\n");
+        Ran ran = propose(tiny, TARGET, RIDE);
+        assertEquals(Exit.INPUT, ran.code(), ran.err());
+        ran.has("last digit", "1000 rpm and 0 %, 0.00001");
+    }
 }

@@ -134,4 +134,21 @@ class UsageTest {
                 .refused(Exit.USAGE, "--ride-table", "after");
         assertFalse(Files.exists(home.resolve("x")));
     }
+
+    @Test
+    void use07_a_scale_of_volts_needs_two_points_and_a_rate_a_figure() {
+        for (String volts : List.of("1", "x=1", "1=", "0=0.68")) {
+            Ran.of("inspect", "--ride", "none.csv", "--volts", volts).refused(Exit.USAGE, "--volts");
+        }
+        Ran.of("inspect", "--ride", "none.csv", "--volts", "1=0.7", "--volts", "1=1.3")
+                .refused(Exit.USAGE, "two different voltages");
+        Ran.of("inspect", "--ride", "none.csv", "--volts", "1=0.7", "--volts", "NaN=1.3")
+                .refused(Exit.USAGE, "--volts");
+        Ran.of("inspect", "--ride", "none.csv", "--rate", "0").refused(Exit.USAGE, "--rate");
+    }
+
+    @Test
+    void use08_an_empty_output_folder_is_not_taken_for_the_working_directory() {
+        Ran.of("demo", "--out", "").refused(Exit.USAGE, "--out is empty");
+    }
 }

@@ -161,7 +161,7 @@ class TimeSpecTest {
     void noTime() {
         String text = "engine speed [rpm],throttle [%]\n1200,0\n1300,10\n1400,100\n";
         assertEquals(
-                "ride.csv:1:1: There is no time column; the headings are engine speed [rpm], throttle [%]. Say which column is the time, or how many rows a second the logger wrote",
+                "ride.csv:1:1: There is no time column; the headings are engine speed [rpm], throttle [%]. Say which column is the time (--role \"COLUMN=time\"), or how many rows a second the logger wrote (--rate HZ)",
                 BothWays.refusal(text).sentence());
         Ride ride = BothWays.ride(
                 text.getBytes(StandardCharsets.UTF_8), RideOptions.defaults().withSampleRate(20));

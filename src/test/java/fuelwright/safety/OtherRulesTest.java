@@ -132,6 +132,8 @@ class OtherRulesTest {
         assertLevel(STOP, "sensor-frozen", with(ride().frozen(87, 94)));
         assertQuiet("sensor-frozen", with(ride().frozen(100, 101.5)));
         assertQuiet("sensor-frozen", with(ride().frozen(87, 94).withoutMixture()));
+        assertQuiet("sensor-frozen", with(ride().noReading(0, 100)));
+        assertQuiet("sensor-frozen", with(ride().noReading(60, 100_000)));
     }
 
     @Test

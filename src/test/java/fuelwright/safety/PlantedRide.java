@@ -40,6 +40,8 @@ final class PlantedRide {
     private Double secondSensor;
     private double frozenFromS = Double.NaN;
     private double frozenToS = Double.NaN;
+    private double noReadingFromS = Double.NaN;
+    private double noReadingToS = Double.NaN;
 
     PlantedRide(double hz) {
         this.hz = hz;
@@ -117,6 +119,13 @@ final class PlantedRide {
         return this;
     }
 
+    /** Fields of the mixture are empty here. */
+    PlantedRide noReading(double fromS, double toS) {
+        noReadingFromS = fromS;
+        noReadingToS = toS;
+        return this;
+    }
+
     /** A second sensor whose cylinder burns so many times the lambda of the first. */
     PlantedRide secondSensor(double factor) {
         secondSensor = factor;
@@ -171,6 +180,9 @@ final class PlantedRide {
         }
         for (int i = 1; i < n; i++) {
             lambda[i] = time[i] > frozenFromS && time[i] <= frozenToS ? lambda[i - 1] : lambda[i];
+        }
+        for (int i = 0; i < n; i++) {
+            lambda[i] = time[i] >= noReadingFromS && time[i] <= noReadingToS ? Double.NaN : lambda[i];
         }
         for (int i = 1; everyOtherMissing && i < n; i += 2) {
             lambda[i] = Double.NaN;
