@@ -23,6 +23,9 @@ import java.util.Optional;
  * @param proposal rules and decisions
  * @param limits what the cautions judge by; always for the machine's fuel
  * @param displayRatio the ratio that an AFR display, and an AFR target, are set to
+ * @param hardware what the tuning hardware takes
+ * @param answers what the user answered to cautions
+ * @param past the tables that were in the control unit before the fuel table, oldest first
  */
 public record Job(
         String name,
@@ -33,7 +36,10 @@ public record Job(
         ScreenSettings screens,
         ProposalSettings proposal,
         Limits limits,
-        double displayRatio) {
+        double displayRatio,
+        HardwareProfile hardware,
+        List<Answer> answers,
+        List<PastTable> past) {
 
     public Job {
         Objects.requireNonNull(name, "name");
@@ -47,6 +53,9 @@ public record Job(
         if (!(displayRatio > 0)) {
             throw new IllegalArgumentException("displayRatio " + displayRatio + " must be above 0");
         }
+        Objects.requireNonNull(hardware, "hardware");
+        answers = List.copyOf(answers);
+        past = List.copyOf(past);
     }
 
     /** A job in which nothing is known yet. */
@@ -60,28 +69,91 @@ public record Job(
                 ScreenSettings.defaults(),
                 ProposalSettings.defaults(),
                 Limits.usual(Machine.unknown().fuel()),
-                MixtureScale.USUAL_DISPLAY_RATIO);
+                MixtureScale.USUAL_DISPLAY_RATIO,
+                HardwareProfile.plain(),
+                List.of(),
+                List.of());
     }
 
     public Job withName(String other) {
-        return new Job(other, machine, fuelTable, targetTable, rides, screens, proposal, limits, displayRatio);
+        return new Job(
+                other,
+                machine,
+                fuelTable,
+                targetTable,
+                rides,
+                screens,
+                proposal,
+                limits,
+                displayRatio,
+                hardware,
+                answers,
+                past);
     }
 
     /** With another machine; limits that nobody changed become the usual ones of its fuel. */
     public Job withMachine(Machine other) {
-        return new Job(name, other, fuelTable, targetTable, rides, screens, proposal, limits, displayRatio);
+        return new Job(
+                name,
+                other,
+                fuelTable,
+                targetTable,
+                rides,
+                screens,
+                proposal,
+                limits,
+                displayRatio,
+                hardware,
+                answers,
+                past);
     }
 
     public Job withFuelTable(Table other) {
-        return new Job(name, machine, Optional.of(other), targetTable, rides, screens, proposal, limits, displayRatio);
+        return new Job(
+                name,
+                machine,
+                Optional.of(other),
+                targetTable,
+                rides,
+                screens,
+                proposal,
+                limits,
+                displayRatio,
+                hardware,
+                answers,
+                past);
     }
 
     public Job withTargetTable(Table other) {
-        return new Job(name, machine, fuelTable, Optional.of(other), rides, screens, proposal, limits, displayRatio);
+        return new Job(
+                name,
+                machine,
+                fuelTable,
+                Optional.of(other),
+                rides,
+                screens,
+                proposal,
+                limits,
+                displayRatio,
+                hardware,
+                answers,
+                past);
     }
 
     public Job withRides(List<JobRide> other) {
-        return new Job(name, machine, fuelTable, targetTable, other, screens, proposal, limits, displayRatio);
+        return new Job(
+                name,
+                machine,
+                fuelTable,
+                targetTable,
+                other,
+                screens,
+                proposal,
+                limits,
+                displayRatio,
+                hardware,
+                answers,
+                past);
     }
 
     /** The job with one more ride at the end. */
@@ -92,20 +164,116 @@ public record Job(
     }
 
     public Job withScreens(ScreenSettings other) {
-        return new Job(name, machine, fuelTable, targetTable, rides, other, proposal, limits, displayRatio);
+        return new Job(
+                name,
+                machine,
+                fuelTable,
+                targetTable,
+                rides,
+                other,
+                proposal,
+                limits,
+                displayRatio,
+                hardware,
+                answers,
+                past);
     }
 
     public Job withProposal(ProposalSettings other) {
-        return new Job(name, machine, fuelTable, targetTable, rides, screens, other, limits, displayRatio);
+        return new Job(
+                name,
+                machine,
+                fuelTable,
+                targetTable,
+                rides,
+                screens,
+                other,
+                limits,
+                displayRatio,
+                hardware,
+                answers,
+                past);
     }
 
     /** With other limits, taken for the machine's fuel. */
     public Job withLimits(Limits other) {
-        return new Job(name, machine, fuelTable, targetTable, rides, screens, proposal, other, displayRatio);
+        return new Job(
+                name,
+                machine,
+                fuelTable,
+                targetTable,
+                rides,
+                screens,
+                proposal,
+                other,
+                displayRatio,
+                hardware,
+                answers,
+                past);
     }
 
     public Job withDisplayRatio(double other) {
-        return new Job(name, machine, fuelTable, targetTable, rides, screens, proposal, limits, other);
+        return new Job(
+                name,
+                machine,
+                fuelTable,
+                targetTable,
+                rides,
+                screens,
+                proposal,
+                limits,
+                other,
+                hardware,
+                answers,
+                past);
+    }
+
+    public Job withHardware(HardwareProfile other) {
+        return new Job(
+                name,
+                machine,
+                fuelTable,
+                targetTable,
+                rides,
+                screens,
+                proposal,
+                limits,
+                displayRatio,
+                other,
+                answers,
+                past);
+    }
+
+    public Job withAnswers(List<Answer> other) {
+        return new Job(
+                name,
+                machine,
+                fuelTable,
+                targetTable,
+                rides,
+                screens,
+                proposal,
+                limits,
+                displayRatio,
+                hardware,
+                other,
+                past);
+    }
+
+    public Job withPast(List<PastTable> other) {
+        return new Job(
+                name,
+                machine,
+                fuelTable,
+                targetTable,
+                rides,
+                screens,
+                proposal,
+                limits,
+                displayRatio,
+                hardware,
+                answers,
+                other);
     }
 
     /** Whether there is enough for a proposal: both tables and a ride. */

@@ -10,11 +10,18 @@ import java.util.Optional;
  *
  * @param ride the log
  * @param madeWith the table it was made with; empty: the job's fuel table
+ * @param source where it was read from; empty where it has no file of its own (the sample job)
  */
-public record JobRide(Ride ride, Optional<Table> madeWith) {
+public record JobRide(Ride ride, Optional<Table> madeWith, Optional<RideSource> source) {
 
     public JobRide {
         Objects.requireNonNull(ride, "ride");
         Objects.requireNonNull(madeWith, "madeWith");
+        Objects.requireNonNull(source, "source");
+    }
+
+    /** A ride without a file of its own. */
+    public JobRide(Ride ride, Optional<Table> madeWith) {
+        this(ride, madeWith, Optional.empty());
     }
 }

@@ -1,0 +1,70 @@
+package fuelwright.job;
+
+import fuelwright.table.Axis;
+import fuelwright.table.Table;
+import java.util.Objects;
+import java.util.Optional;
+
+/**
+ * What the tuning hardware takes. The smallest step of a cell is among the proposal's settings, as the rounding needs it.
+ *
+ * @param name what the user calls it
+ * @param holds what its cells hold
+ * @param least least figure of a cell that it takes, in its own unit; −∞: no bound
+ * @param most greatest figure of a cell that it takes; +∞: no bound
+ * @param speed its own breakpoints of engine speed; empty: those of the fuel table
+ * @param load its own breakpoints of load; empty: those of the fuel table
+ * @param orientation how it lays out its grid; empty: as the fuel table's file
+ * @param decimalComma whether it writes a comma as decimal sign
+ */
+public record HardwareProfile(
+        String name,
+        Holds holds,
+        double least,
+        double most,
+        Optional<Axis> speed,
+        Optional<Axis> load,
+        Optional<Table.Orientation> orientation,
+        boolean decimalComma) {
+
+    /** What a cell of the hardware's table means. */
+    public enum Holds {
+        VALUE("the table's own figure"),
+        PERCENT_CHANGE("percent change"),
+        MULTIPLIER("multiplier");
+
+        private final String words;
+
+        Holds(String words) {
+            this.words = words;
+        }
+
+        public String words() {
+            return words;
+        }
+    }
+
+    public HardwareProfile {
+        Objects.requireNonNull(name, "name");
+        Objects.requireNonNull(holds, "holds");
+        Objects.requireNonNull(speed, "speed");
+        Objects.requireNonNull(load, "load");
+        Objects.requireNonNull(orientation, "orientation");
+        if (!(least < most)) {
+            throw new IllegalArgumentException("least " + least + " must be below most " + most);
+        }
+    }
+
+    /** Hardware that takes the table as it is. */
+    public static HardwareProfile plain() {
+        return new HardwareProfile(
+                "",
+                Holds.VALUE,
+                Double.NEGATIVE_INFINITY,
+                Double.POSITIVE_INFINITY,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                false);
+    }
+}
