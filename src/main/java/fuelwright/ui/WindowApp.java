@@ -20,6 +20,7 @@ import fuelwright.ui.shell.Shell;
 import fuelwright.ui.tables.TablesModel;
 import fuelwright.ui.tables.TablesView;
 import fuelwright.ui.theme.StagePane;
+import fuelwright.ui.theme.TextSize;
 import fuelwright.ui.theme.Theme;
 import fuelwright.ui.theme.Words;
 import java.nio.file.Path;
@@ -31,7 +32,7 @@ import javafx.application.Application;
 
 /**
  * The window, opened on the sample job. For pictures and trials: {@code --stage=rides} opens that stage, {@code --theme=dark} that theme,
- * {@code --cell=112} selects a cell, {@code --afr} shows mixtures as AFR; other arguments are files to open.
+ * {@code --textsize=large} that size, {@code --cell=112} selects a cell, {@code --afr} shows mixtures as AFR; other arguments are files to open.
  */
 public class WindowApp extends Application {
 
@@ -48,7 +49,7 @@ public class WindowApp extends Application {
 
     /** Whether a command line that begins with this is meant for the window. */
     public static boolean isForWindow(String argument) {
-        return argument.equals("--afr") || argument.matches("--(stage|theme|cell)=.*");
+        return argument.equals("--afr") || argument.matches("--(stage|theme|textsize|cell)=.*");
     }
 
     /** Opens the window and waits until it is closed. */
@@ -63,6 +64,7 @@ public class WindowApp extends Application {
         Map<String, String> named = getParameters().getNamed();
         session.stageProperty().set(option(Stage.class, named.get("stage"), Stage.MACHINE));
         session.themeProperty().set(option(Theme.class, named.get("theme"), Theme.LIGHT));
+        session.textSizeProperty().set(option(TextSize.class, named.get("textsize"), TextSize.NORMAL));
         session.afrProperty().set(getParameters().getUnnamed().contains("--afr"));
         setUserAgentStylesheet(session.themeProperty().get().base());
         Shell shell = new Shell(session, panes(session));

@@ -5,6 +5,7 @@ import fuelwright.job.Job;
 import fuelwright.mixture.MixtureScale;
 import fuelwright.ride.RideOptions;
 import fuelwright.safety.Caution;
+import fuelwright.ui.theme.TextSize;
 import fuelwright.ui.theme.Theme;
 import fuelwright.ui.theme.Words;
 import fuelwright.work.Analysis;
@@ -48,6 +49,7 @@ public final class Session {
     private final RideBook book = new RideBook();
     private final ObjectProperty<Stage> stage = new SimpleObjectProperty<>(Stage.MACHINE);
     private final ObjectProperty<Theme> theme = new SimpleObjectProperty<>(Theme.LIGHT);
+    private final ObjectProperty<TextSize> textSize = new SimpleObjectProperty<>(TextSize.NORMAL);
     private final BooleanProperty afr = new SimpleBooleanProperty();
 
     public Session(Services services, Runner runner) {
@@ -251,6 +253,10 @@ public final class Session {
 
     public ObjectProperty<Theme> themeProperty() {
         return theme;
+    }
+
+    public ObjectProperty<TextSize> textSizeProperty() {
+        return textSize;
     }
 
     /** How mixtures are shown. */

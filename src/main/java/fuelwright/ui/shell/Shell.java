@@ -5,6 +5,7 @@ import fuelwright.ui.session.Stage;
 import fuelwright.ui.theme.AskFiles;
 import fuelwright.ui.theme.Fonts;
 import fuelwright.ui.theme.StagePane;
+import fuelwright.ui.theme.TextSize;
 import fuelwright.ui.theme.Words;
 import java.io.File;
 import java.nio.file.Path;
@@ -55,8 +56,6 @@ public final class Shell {
         root.getChildren().addAll(finder, keys);
         root.setStyle("-fx-font-family: \"" + Fonts.family() + "\";");
         explanation.getStyleClass().add("explanation");
-        explanation.setMinWidth(EXPLANATION_WIDTH);
-        explanation.setMaxWidth(EXPLANATION_WIDTH);
         StaleNote note = new StaleNote(session);
         StackPane.setAlignment(note, Pos.TOP_RIGHT);
         StackPane.setMargin(note, new Insets(16));
@@ -69,8 +68,9 @@ public final class Shell {
         frame.setRight(explanation);
         frame.setBottom(new StatusLine(session));
         scene = new Scene(root, 1280, 800);
-        session.themeProperty().get().applyTo(scene);
+        looks();
         session.themeProperty().addListener((p, old, now) -> theme());
+        session.textSizeProperty().addListener((p, old, now) -> looks());
         session.stageProperty().addListener((p, old, now) -> enter(now));
         accelerators();
         drops();
@@ -84,7 +84,15 @@ public final class Shell {
     private void theme() {
         javafx.application.Application.setUserAgentStylesheet(
                 session.themeProperty().get().base());
-        session.themeProperty().get().applyTo(scene);
+        looks();
+    }
+
+    private void looks() {
+        TextSize size = session.textSizeProperty().get();
+        Fonts.use(size);
+        session.themeProperty().get().applyTo(scene, size);
+        explanation.setMinWidth(Fonts.grown(EXPLANATION_WIDTH));
+        explanation.setMaxWidth(Fonts.grown(EXPLANATION_WIDTH));
     }
 
     private void enter(Stage stage) {
@@ -118,7 +126,17 @@ public final class Shell {
         action(
                 "action.theme",
                 KeyCode.T,
-                () -> session.themeProperty().set(session.themeProperty().get().other()));
+                () -> session.themeProperty().set(session.themeProperty().get().next()));
+        action(
+                Words.of("action.larger"),
+                new KeyCodeCombination(KeyCode.EQUALS, KeyCombination.SHORTCUT_DOWN),
+                () -> session.textSizeProperty()
+                        .set(session.textSizeProperty().get().larger()));
+        action(
+                Words.of("action.smaller"),
+                new KeyCodeCombination(KeyCode.MINUS, KeyCombination.SHORTCUT_DOWN),
+                () -> session.textSizeProperty()
+                        .set(session.textSizeProperty().get().smaller()));
         action(
                 "action.notation",
                 KeyCode.L,

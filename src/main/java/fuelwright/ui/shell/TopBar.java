@@ -2,7 +2,6 @@ package fuelwright.ui.shell;
 
 import fuelwright.ui.session.Session;
 import fuelwright.ui.theme.Parts;
-import fuelwright.ui.theme.Theme;
 import fuelwright.ui.theme.Words;
 import javafx.beans.binding.Bindings;
 import javafx.scene.control.Button;
@@ -11,7 +10,7 @@ import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
 import javafx.scene.layout.HBox;
 
-/** Which job this is, and what counts everywhere: find an action, undo, redo, notation of mixture, theme. */
+/** Which job this is, and what counts everywhere: find an action, undo, redo, notation of mixture, looks. */
 final class TopBar extends HBox {
 
     TopBar(Session session, Runnable find, Runnable open) {
@@ -26,14 +25,6 @@ final class TopBar extends HBox {
         undo.disableProperty().bind(session.canUndoProperty().not());
         Button redo = Parts.button("top.redo", session::redo, "compact");
         redo.disableProperty().bind(session.canRedoProperty().not());
-        Button theme = Parts.button(
-                "top.dark",
-                () -> session.themeProperty().set(session.themeProperty().get().other()),
-                "compact");
-        theme.textProperty()
-                .bind(Bindings.createStringBinding(
-                        () -> Words.of(session.themeProperty().get() == Theme.LIGHT ? "top.dark" : "top.light"),
-                        session.themeProperty()));
         getChildren()
                 .addAll(
                         Parts.label(Words.of("app.name"), "brand"),
@@ -45,7 +36,7 @@ final class TopBar extends HBox {
                         undo,
                         redo,
                         notation(session),
-                        theme);
+                        new ViewMenu(session));
     }
 
     private static HBox notation(Session session) {

@@ -4,7 +4,10 @@ import java.util.List;
 import javafx.scene.text.Font;
 import javafx.scene.text.FontWeight;
 
-/** The best family that this computer has; figures in cells take a narrow one where there is one. */
+/**
+ * The best family that this computer has; figures in cells take a narrow one where there is one. Sizes are those of normal text; what is
+ * drawn grows with the text size chosen, of which there is one for the whole program.
+ */
 public final class Fonts {
 
     private static final List<String> TEXT = List.of(
@@ -14,7 +17,19 @@ public final class Fonts {
     private static final String TEXT_FAMILY = first(TEXT);
     private static final String FIGURE_FAMILY = first(NARROW);
 
+    private static volatile double factor = 1;
+
     private Fonts() {}
+
+    /** From now on everything is drawn at this size. */
+    public static void use(TextSize size) {
+        factor = size.factor();
+    }
+
+    /** A length that grows with text. */
+    public static double grown(double length) {
+        return length * factor;
+    }
 
     private static String first(List<String> wanted) {
         List<String> there = Font.getFamilies();
@@ -27,10 +42,10 @@ public final class Fonts {
     }
 
     public static Font text(double size, boolean bold) {
-        return Font.font(TEXT_FAMILY, bold ? FontWeight.BOLD : FontWeight.NORMAL, size);
+        return Font.font(TEXT_FAMILY, bold ? FontWeight.BOLD : FontWeight.NORMAL, size * factor);
     }
 
     public static Font figure(double size, boolean bold) {
-        return Font.font(FIGURE_FAMILY, bold ? FontWeight.BOLD : FontWeight.NORMAL, size);
+        return Font.font(FIGURE_FAMILY, bold ? FontWeight.BOLD : FontWeight.NORMAL, size * factor);
     }
 }

@@ -3,12 +3,15 @@ package fuelwright.ui.theme;
 import atlantafx.base.theme.PrimerDark;
 import atlantafx.base.theme.PrimerLight;
 import java.util.List;
+import java.util.Locale;
 import javafx.scene.Scene;
 
-/** The two looks of the window. Colours are named by role in one file each; everything drawn asks for a role, never for a colour. */
+/** The looks of the window. Colours are named by role in one file each; everything drawn asks for a role, never for a colour. */
 public enum Theme {
     LIGHT,
-    DARK;
+    DARK,
+    /** On black, every text at 7:1 or better. */
+    CONTRAST;
 
     private static final String FOLDER = "/fuelwright/ui/";
 
@@ -16,7 +19,7 @@ public enum Theme {
 
     /** The file that names this theme's colours. */
     public String colourFile() {
-        return FOLDER + (this == LIGHT ? "theme-light.css" : "theme-dark.css");
+        return FOLDER + "theme-" + key() + ".css";
     }
 
     /** The colours by role, as the colour file has them. */
@@ -27,8 +30,17 @@ public enum Theme {
         return palette;
     }
 
-    public Theme other() {
-        return this == LIGHT ? DARK : LIGHT;
+    public String words() {
+        return Words.of("theme." + key());
+    }
+
+    private String key() {
+        return name().toLowerCase(Locale.ROOT);
+    }
+
+    /** The one that follows when one goes through them. */
+    public Theme next() {
+        return values()[(ordinal() + 1) % values().length];
     }
 
     /** The stylesheet under everything, for {@code Application.setUserAgentStylesheet}. */
@@ -37,11 +49,11 @@ public enum Theme {
     }
 
     /** Puts this theme on a scene. */
-    public void applyTo(Scene scene) {
+    public void applyTo(Scene scene, TextSize size) {
         scene.setFill(palette().surface());
         scene.getStylesheets()
                 .setAll(List.of(
                         Theme.class.getResource(colourFile()).toExternalForm(),
-                        Theme.class.getResource(FOLDER + "window.css").toExternalForm()));
+                        size.stylesheet(FOLDER + "window.css")));
     }
 }
