@@ -86,17 +86,17 @@ final class GridPainter {
             return;
         }
         boolean both = !c.below().isEmpty() && cellHeight >= 25;
-        double size = Math.max(8, Math.min(sizeOf(c.weight()), cellWidth / 3.8));
-        double smallSize = Math.max(8, Math.min(11, cellWidth / 4.3));
+        double size = Math.max(8, Math.min(Fonts.grown(sizeOf(c.weight())), cellWidth / 3.8));
+        double smallSize = Math.max(8, Math.min(Fonts.grown(11), cellWidth / 4.3));
         double middleX = x(cell) + cellWidth / 2;
         double middleY = y(cell) + cellHeight / 2;
         g.setTextAlign(TextAlignment.CENTER);
         g.setTextBaseline(VPos.CENTER);
         g.setFill(Colours.inkOn(c.fill()));
-        g.setFont(Fonts.figure(size, c.weight() == HeatCell.Weight.STRONG));
+        g.setFont(Fonts.fitted(size, c.weight() == HeatCell.Weight.STRONG));
         g.fillText(c.figure(), middleX, both ? middleY - Math.min(smallSize * 0.62, cellHeight / 5) : middleY);
         if (both) {
-            g.setFont(Fonts.figure(smallSize, false));
+            g.setFont(Fonts.fitted(smallSize, false));
             g.fillText(c.below(), middleX, middleY + Math.min(size * 0.6, cellHeight / 3.6));
         }
         mark(c, x(cell), y(cell));
@@ -176,8 +176,8 @@ final class GridPainter {
         double bottom = TOP + shape.rows() * cellHeight;
         double right = LEFT + shape.columns() * cellWidth;
         double axisSize = cellWidth < LEAST_WIDTH ? 11 : Math.max(9, Math.min(12, cellWidth / 3.6));
-        Font font = Fonts.figure(axisSize, false);
-        Font bold = Fonts.figure(axisSize, true);
+        Font font = Fonts.fitted(axisSize, false);
+        Font bold = Fonts.fitted(axisSize, true);
         g.setTextBaseline(VPos.CENTER);
         int step = cellWidth < LEAST_WIDTH ? (int) Math.ceil(38 / cellWidth) : 1;
         int rowStep = (int) Math.max(1, Math.ceil(13 / cellHeight));

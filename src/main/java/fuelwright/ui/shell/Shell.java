@@ -42,6 +42,7 @@ public final class Shell {
     private final List<Action> actions = new ArrayList<>();
     private final ActionFinder finder;
     private final KeyList keys;
+    private final Tour tour;
     private final Rail rail;
     private final Scene scene;
 
@@ -53,7 +54,8 @@ public final class Shell {
         collectActions();
         finder = new ActionFinder(actions);
         keys = new KeyList(actions);
-        root.getChildren().addAll(finder, keys);
+        tour = new Tour(session);
+        root.getChildren().addAll(tour, finder, keys);
         root.setStyle("-fx-font-family: \"" + Fonts.family() + "\";");
         explanation.getStyleClass().add("explanation");
         StaleNote note = new StaleNote(session);
@@ -144,6 +146,7 @@ public final class Shell {
         action("action.new", KeyCode.N, session::startNew);
         action(Words.of("action.sample"), (KeyCombination) null, session::openSample);
         action(Words.of("action.cancel"), (KeyCombination) null, session::cancel);
+        action(Words.of("action.tour"), (KeyCombination) null, () -> tour.begin());
         action(Words.of("action.keys"), new KeyCodeCombination(KeyCode.F1), () -> keys.show());
     }
 

@@ -46,6 +46,7 @@ final class TopBar extends HBox {
         afr.setAccessibleText(Words.of("top.afr.words"));
         HBox box = Parts.choice(new ToggleGroup(), lambda, afr);
         box.setMinWidth(USE_PREF_SIZE);
+        box.setAlignment(javafx.geometry.Pos.CENTER);
         lambda.setSelected(!session.afrProperty().get());
         afr.setSelected(session.afrProperty().get());
         session.afrProperty().addListener((p, old, now) -> (now ? afr : lambda).setSelected(true));

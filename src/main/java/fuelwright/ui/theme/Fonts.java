@@ -48,4 +48,9 @@ public final class Fonts {
     public static Font figure(double size, boolean bold) {
         return Font.font(FIGURE_FAMILY, bold ? FontWeight.BOLD : FontWeight.NORMAL, size * factor);
     }
+
+    /** For figures that are fitted into a space of their own: they don't grow with the text size. */
+    public static Font fitted(double size, boolean bold) {
+        return Font.font(FIGURE_FAMILY, bold ? FontWeight.BOLD : FontWeight.NORMAL, size);
+    }
 }
