@@ -170,6 +170,31 @@ class WindowTest {
     }
 
     @Test
+    void theGuideGoesThroughTheStagesAndCanBeLeft(FxRobot robot) {
+        robot.press(KeyCode.CONTROL).type(KeyCode.K).release(KeyCode.CONTROL);
+        robot.write("guide").type(KeyCode.ENTER);
+        Node card = robot.lookup("#tour").query();
+        assertTrue(card.isVisible());
+        robot.type(KeyCode.ENTER).type(KeyCode.ENTER);
+        assertEquals(3, session.stageProperty().get().number());
+        robot.clickOn("#tour-next");
+        assertEquals(4, session.stageProperty().get().number());
+        robot.type(KeyCode.ESCAPE);
+        assertFalse(card.isVisible());
+    }
+
+    @Test
+    void textGrowsByKeyAndNothingWarns(FxRobot robot) {
+        javafx.scene.control.Label title = robot.lookup(".stage-title").queryAs(javafx.scene.control.Label.class);
+        double before = title.getFont().getSize();
+        robot.press(KeyCode.CONTROL).type(KeyCode.EQUALS).release(KeyCode.CONTROL);
+        onWindow(() -> stage.getScene().getRoot().applyCss());
+        assertEquals(1.2 * before, title.getFont().getSize(), 0.1);
+        onWindow(() -> session.textSizeProperty().set(fuelwright.ui.theme.TextSize.NORMAL));
+        assertEquals(List.of(), warnings);
+    }
+
+    @Test
     void theTableStaysUntilTheStopIsRead(FxRobot robot) {
         robot.clickOn("#rail-7");
         Node export = robot.lookup(".primary").match(n -> n.isVisible()).query();
