@@ -9,6 +9,7 @@ import java.util.Locale;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
@@ -135,7 +136,12 @@ final class ExplanationPane {
         field.setPrefColumnCount(6);
         field.setOnAction(a -> model.set(field.getText()));
         HBox.setHgrow(field, Priority.ALWAYS);
-        HBox buttons = Parts.row(8, Parts.button("proposal.hold", model::hold));
+        FlowPane buttons = new FlowPane(
+                8,
+                8,
+                Parts.button("proposal.hold", model::hold),
+                Parts.button("proposal.soften", model::soften),
+                Parts.button("proposal.fitted", model::takeFitted));
         if (decided) {
             buttons.getChildren().add(Parts.button("proposal.release", model::release));
         }

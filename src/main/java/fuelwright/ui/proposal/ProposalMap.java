@@ -28,6 +28,7 @@ public final class ProposalMap {
         CHANGE,
         BEFORE,
         AFTER,
+        DIFFERENCE,
         UNCERTAINTY
     }
 
@@ -40,7 +41,7 @@ public final class ProposalMap {
     private static final double PALEST = 0.4;
 
     /** Changes below this are shown as 0.0. */
-    private static final double NO_CHANGE_PERCENT = 0.05;
+    static final double NO_CHANGE_PERCENT = 0.05;
 
     private ProposalMap() {}
 
@@ -106,6 +107,10 @@ public final class ProposalMap {
                 fill = sequential.at(share(c.after(), span));
                 figure = Figures.plain(c.after(), decimals);
                 break;
+            case DIFFERENCE:
+                fill = diverging.at((c.after() - c.before()) / span[1]);
+                figure = Figures.signed(c.after() - c.before(), decimals);
+                break;
             case UNCERTAINTY:
                 fill = sequential.at(share(uncertainty, span));
                 figure = Figures.plusMinus(uncertainty, 1);
@@ -165,8 +170,17 @@ public final class ProposalMap {
         return stop ? text + " " + Words.of("proposal.cell.stop") : text;
     }
 
-    /** Least and greatest figure of a map of amounts. */
+    /** Least and greatest figure of a map of amounts; of differences, what holds them all in both directions. */
     public static double[] span(Analysis analysis, Shown shown) {
+        if (shown == Shown.DIFFERENCE) {
+            double most = analysis.proposal().cells().stream()
+                    .mapToDouble(c -> Math.abs(c.after() - c.before()))
+                    .max()
+                    .orElse(0);
+            double shownMost =
+                    Math.max(most, analysis.proposal().before().quantity().finestStep());
+            return new double[] {-shownMost, shownMost};
+        }
         double low = Double.POSITIVE_INFINITY;
         double high = Double.NEGATIVE_INFINITY;
         for (CellProposal c : analysis.proposal().cells()) {

@@ -1,10 +1,12 @@
 package fuelwright.ui.proposal;
 
+import fuelwright.estimate.CellProposal;
 import fuelwright.estimate.Decision;
 import fuelwright.estimate.ProposalSettings;
 import fuelwright.estimate.Standing;
 import fuelwright.table.Table;
 import fuelwright.ui.plot.HeatMap;
+import fuelwright.ui.plot.Slice;
 import fuelwright.ui.session.CellReadings;
 import fuelwright.ui.session.Session;
 import fuelwright.ui.theme.Figures;
@@ -16,6 +18,7 @@ import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.function.IntFunction;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import javafx.beans.property.IntegerProperty;
 import javafx.beans.property.ObjectProperty;
@@ -158,6 +161,61 @@ public final class ProposalModel {
             return;
         }
         decide(table -> cell -> new Decision(Decision.Kind.SET, figure.get().from(table.at(cell))));
+    }
+
+    /** Takes what was fitted for what is selected, without caps and rounding; at high load never less fuel than the program proposes. */
+    public void takeFitted() {
+        byFactor(CellProposal::neededFactor);
+    }
+
+    /**
+     * Evens out what is selected: each change becomes the mean (of logs) of itself, twice, and its neighbours'. At high load never less
+     * fuel than the program proposes.
+     */
+    public void soften() {
+        Analysis analysis = session.analysis();
+        if (analysis != null) {
+            byFactor(c -> Softened.factor(analysis.proposal(), c.cell()));
+        }
+    }
+
+    private void byFactor(ToDoubleFunction<CellProposal> wanted) {
+        Analysis analysis = session.analysis();
+        if (analysis == null || session.staleProperty().get()) {
+            return;
+        }
+        double dead = session.job().proposal().deadTimeMs();
+        decide(table -> cell -> {
+            CellProposal c = analysis.proposal().cell(cell);
+            double factor = wanted.applyAsDouble(c);
+            double safe = c.highLoad() ? Math.max(factor, c.factor()) : factor;
+            return new Decision(Decision.Kind.SET, table.quantity().corrected(table.at(cell), safe, dead));
+        });
+    }
+
+    /** How many cells a rule means. */
+    int count(CellRule rule) {
+        return session.analysis() == null ? 0 : rule.cells(session.analysis()).size();
+    }
+
+    /** Selects the cells that a rule means. */
+    void select(CellRule rule) {
+        if (session.analysis() != null) {
+            session.selection().select(rule.cells(session.analysis()));
+        }
+    }
+
+    /** The selected cell's row or column as curves; empty where there is no proposal. Without a selected cell: the middle one's. */
+    Optional<Slice> slice(boolean alongSpeed) {
+        Analysis analysis = session.analysis();
+        if (analysis == null) {
+            return Optional.empty();
+        }
+        Table table = analysis.proposal().before();
+        int cell = session.cellProperty().get() >= 0
+                ? session.cellProperty().get()
+                : table.cell(table.load().size() / 2, table.speed().size() / 2);
+        return Optional.of(ProposalSlice.of(analysis, cell, alongSpeed));
     }
 
     /** Gives what is selected back to the program. */

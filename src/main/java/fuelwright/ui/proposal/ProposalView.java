@@ -3,19 +3,27 @@ package fuelwright.ui.proposal;
 import fuelwright.estimate.ProposalSettings;
 import fuelwright.ui.plot.HeatGrid;
 import fuelwright.ui.plot.ScaleBar;
+import fuelwright.ui.plot.SlicePlot;
 import fuelwright.ui.session.Missing;
 import fuelwright.ui.theme.Figures;
 import fuelwright.ui.theme.Parts;
 import fuelwright.ui.theme.StagePane;
 import fuelwright.ui.theme.Theme;
 import fuelwright.ui.theme.Words;
+import java.util.ArrayList;
 import java.util.List;
 import javafx.beans.value.ObservableValue;
+import javafx.geometry.Insets;
+import javafx.geometry.Pos;
 import javafx.scene.Node;
+import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.StackPane;
@@ -24,13 +32,24 @@ import javafx.scene.layout.VBox;
 /** The stage Proposal. */
 public final class ProposalView implements StagePane {
 
+    /** The map, or the selected cell's row or column as curves. */
+    private enum Look {
+        MAP,
+        SPEED,
+        LOAD
+    }
+
     private final ProposalModel model;
+    private Look look = Look.MAP;
     private final HeatGrid grid = new HeatGrid();
     private final ScaleBar bar = new ScaleBar(260);
     private final TextField add = field("proposal.add");
     private final TextField cut = field("proposal.cut");
     private final TextField step = field("proposal.step");
     private final Label stepUnit = Parts.label("", "muted");
+    private final Button byRule = Parts.button("proposal.byrule", this::chooseByRule, "compact");
+    private final List<ToggleButton> looks = new ArrayList<>();
+    private final SlicePlot slice;
     private final StackPane root = new StackPane();
     private final Node explanation;
 
@@ -42,11 +61,19 @@ public final class ProposalView implements StagePane {
         grid.blockProperty().bindBidirectional(model.session().selection().blockProperty());
         grid.dimmedProperty().bind(model.session().staleProperty());
         grid.setId("proposal-grid");
-        VBox.setVgrow(grid, Priority.ALWAYS);
+        slice = new SlicePlot(model.session().cellProperty()::set);
+        slice.setVisible(false);
+        slice.setId("proposal-slice");
+        slice.addEventHandler(KeyEvent.KEY_PRESSED, this::sliceKey);
+        byRule.setId("proposal-byrule");
+        HBox legend = legend();
+        legend.visibleProperty().bind(grid.visibleProperty());
+        StackPane plots = new StackPane(grid, slice);
+        VBox.setVgrow(plots, Priority.ALWAYS);
         Label summary = new Label();
         summary.textProperty().bind(model.summaryProperty());
         VBox content = new VBox(
-                12, Parts.heading(new Label(Words.of("proposal.title")), summary), toolbar(), rules(), grid, legend());
+                12, Parts.heading(new Label(Words.of("proposal.title")), summary), toolbar(), rules(), plots, legend);
         content.visibleProperty().bind(model.mapProperty().isNotNull());
         Node empty = Parts.empty(
                 Missing.title(model.session(), "proposal.empty"),
@@ -64,43 +91,110 @@ public final class ProposalView implements StagePane {
         for (ObservableValue<?> value : watched) {
             value.addListener((p, old, now) -> key());
         }
+        model.mapProperty().addListener((p, old, now) -> drawSlice());
+        model.session().cellProperty().addListener((p, old, now) -> drawSlice());
         model.session().jobProperty().addListener((p, old, now) -> fillRules());
         fillRules();
         key();
     }
 
-    private HBox toolbar() {
-        ToggleGroup shown = new ToggleGroup();
+    private FlowPane toolbar() {
         ToggleButton[] toggles = new ToggleButton[ProposalMap.Shown.values().length];
         for (ProposalMap.Shown what : ProposalMap.Shown.values()) {
             ToggleButton toggle =
                     new ToggleButton(Words.of("proposal.shown." + what.name().toLowerCase(java.util.Locale.ROOT)));
             toggle.setSelected(what == model.shownProperty().get());
-            toggle.setOnAction(e -> model.shownProperty().set(what));
+            toggle.setOnAction(e -> {
+                model.shownProperty().set(what);
+                lookAt(Look.MAP);
+            });
             toggles[what.ordinal()] = toggle;
         }
-        ToggleGroup ranges = new ToggleGroup();
-        ToggleButton[] rangeToggles = new ToggleButton[ProposalMap.RANGES.size() + 1];
-        for (int i = 0; i < rangeToggles.length; i++) {
-            int range = i == 0 ? 0 : ProposalMap.RANGES.get(i - 1);
-            rangeToggles[i] = new ToggleButton(range == 0 ? Words.of("proposal.range.auto") : "±" + range);
-            rangeToggles[i].setAccessibleText(
-                    range == 0 ? Words.of("proposal.range.auto.words") : Words.of("proposal.range.words", range));
-            rangeToggles[i].setSelected(range == model.rangeProperty().get());
-            rangeToggles[i].setOnAction(e -> model.rangeProperty().set(range));
+        ToggleButton[] lookToggles = new ToggleButton[Look.values().length];
+        for (Look look : Look.values()) {
+            ToggleButton toggle =
+                    new ToggleButton(Words.of("proposal.look." + look.name().toLowerCase(java.util.Locale.ROOT)));
+            toggle.setId("proposal-look-" + look.name().toLowerCase(java.util.Locale.ROOT));
+            toggle.setOnAction(e -> lookAt(look));
+            lookToggles[look.ordinal()] = toggle;
         }
-        return Parts.row(
-                8,
-                Parts.choice(shown, toggles),
-                Parts.gap(),
-                Parts.label(Words.of("proposal.range"), "muted"),
-                Parts.choice(ranges, rangeToggles));
+        lookToggles[0].setSelected(true);
+        looks.addAll(List.of(lookToggles));
+        return flow(Parts.choice(new ToggleGroup(), toggles), Parts.choice(new ToggleGroup(), lookToggles), byRule);
+    }
+
+    private static FlowPane flow(Node... nodes) {
+        FlowPane pane = new FlowPane(12, 8, nodes);
+        pane.setAlignment(Pos.CENTER_LEFT);
+        return pane;
+    }
+
+    private HBox ranges() {
+        ToggleButton[] toggles = new ToggleButton[ProposalMap.RANGES.size() + 1];
+        for (int i = 0; i < toggles.length; i++) {
+            int range = i == 0 ? 0 : ProposalMap.RANGES.get(i - 1);
+            toggles[i] = new ToggleButton(range == 0 ? Words.of("proposal.range.auto") : "±" + range);
+            toggles[i].setAccessibleText(
+                    range == 0 ? Words.of("proposal.range.auto.words") : Words.of("proposal.range.words", range));
+            toggles[i].setSelected(range == model.rangeProperty().get());
+            toggles[i].setOnAction(e -> model.rangeProperty().set(range));
+        }
+        Label words = Parts.label(Words.of("proposal.range"), "muted");
+        words.setMinWidth(Label.USE_PREF_SIZE);
+        return Parts.row(8, words, Parts.choice(new ToggleGroup(), toggles));
+    }
+
+    private void lookAt(Look look) {
+        this.look = look;
+        looks.get(look.ordinal()).setSelected(true);
+        grid.setVisible(look == Look.MAP);
+        slice.setVisible(look != Look.MAP);
+        drawSlice();
+        first().requestFocus();
+    }
+
+    private void drawSlice() {
+        if (look != Look.MAP) {
+            slice.show(
+                    model.slice(look == Look.SPEED).orElse(null),
+                    model.session().cellProperty().get(),
+                    model.session().themeProperty().get());
+        }
+    }
+
+    /** The arrow keys go through the map's cells also while their row or column is shown as curves. */
+    private void sliceKey(KeyEvent event) {
+        if (event.getCode().isArrowKey() && !event.isShiftDown()) {
+            grid.fireEvent(event.copyFor(grid, grid));
+            event.consume();
+        }
+    }
+
+    private void chooseByRule() {
+        RulePane pane = new RulePane(model, this::closeRule);
+        pane.addEventHandler(KeyEvent.KEY_PRESSED, e -> {
+            if (e.getCode() == KeyCode.ESCAPE) {
+                closeRule();
+                e.consume();
+            }
+        });
+        StackPane.setAlignment(pane, Pos.TOP_RIGHT);
+        StackPane.setMargin(pane, new Insets(104, 16, 16, 16));
+        closeRule();
+        root.getChildren().add(pane);
+        pane.first().requestFocus();
+    }
+
+    private void closeRule() {
+        if (root.getChildren().removeIf(RulePane.class::isInstance)) {
+            first().requestFocus();
+        }
     }
 
     private TextField field(String key) {
         TextField field = new TextField();
         field.setPrefColumnCount(4);
-        field.setMaxWidth(64);
+        field.setMaxWidth(54);
         field.getStyleClass().add("compact");
         field.setAccessibleText(Words.of(key));
         field.setOnAction(e -> commitRules());
@@ -112,18 +206,20 @@ public final class ProposalView implements StagePane {
         return field;
     }
 
-    private HBox rules() {
-        return Parts.row(
-                8,
-                Parts.label(Words.of("proposal.add"), "muted"),
-                add,
-                Parts.label("%   ", "muted"),
-                Parts.label(Words.of("proposal.cut"), "muted"),
-                cut,
-                Parts.label("%   ", "muted"),
-                Parts.label(Words.of("proposal.step"), "muted"),
-                step,
-                stepUnit);
+    private FlowPane rules() {
+        return flow(
+                labelled("proposal.add", add, Parts.label("%", "muted")),
+                labelled("proposal.cut", cut, Parts.label("%", "muted")),
+                labelled("proposal.step", step, stepUnit),
+                ranges());
+    }
+
+    private static HBox labelled(String key, Node... nodes) {
+        Label words = Parts.label(Words.of(key), "muted");
+        words.setMinWidth(Label.USE_PREF_SIZE);
+        HBox row = Parts.row(8, words);
+        row.getChildren().addAll(nodes);
+        return row;
     }
 
     private void fillRules() {
@@ -182,6 +278,17 @@ public final class ProposalView implements StagePane {
                             "0",
                             Words.of("legend.more"),
                             "+" + range + " %"));
+        } else if (model.session().analysis() != null && model.shownProperty().get() == ProposalMap.Shown.DIFFERENCE) {
+            double most = ProposalMap.span(model.session().analysis(), ProposalMap.Shown.DIFFERENCE)[1];
+            bar.show(
+                    theme,
+                    t -> theme.palette().diverging().at(2 * t - 1),
+                    List.of(
+                            Figures.signed(-most, 1),
+                            Words.of("legend.less"),
+                            "0",
+                            Words.of("legend.more"),
+                            Figures.signed(most, 1)));
         } else if (model.session().analysis() != null) {
             double[] span = ProposalMap.span(
                     model.session().analysis(), model.shownProperty().get());
@@ -207,6 +314,6 @@ public final class ProposalView implements StagePane {
 
     @Override
     public Node first() {
-        return grid;
+        return look == Look.MAP ? grid : slice;
     }
 }

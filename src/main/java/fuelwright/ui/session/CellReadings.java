@@ -1,12 +1,7 @@
 package fuelwright.ui.session;
 
-import fuelwright.ride.Channel;
-import fuelwright.ride.Column;
-import fuelwright.ride.Ride;
-import fuelwright.ride.Role;
 import fuelwright.screen.Screen;
 import fuelwright.screen.ScreenedRide;
-import fuelwright.table.Axis;
 import fuelwright.table.Table;
 import fuelwright.work.Analysis;
 import java.util.ArrayList;
@@ -64,33 +59,19 @@ public record CellReadings(List<Double> shortfallsPercent, int counting, Map<Scr
             int cell,
             List<Double> all,
             Map<Screen, Integer> out) {
-        Ride ride = screened.ride();
-        Optional<Column> speed = ride.column(Role.ENGINE_SPEED);
-        Optional<Column> load = loadOf(ride, table);
-        Optional<Column> targetLoad = loadOf(ride, target);
-        List<Channel> mixtures = ride.mixtures();
-        if (speed.isEmpty() || load.isEmpty() || targetLoad.isEmpty() || mixtures.isEmpty()) {
-            return;
-        }
-        Column lambda = mixtures.get(0).values();
-        for (int row = 0; row < ride.size(); row++) {
-            double rpm = speed.get().at(row);
-            if (weight(table, cell, rpm, load.get().at(row)) < NEAR) {
-                continue;
+        LoggedShortfall.of(screened, table, target, mixture).ifPresent(logged -> {
+            for (int row = 0; row < logged.rows(); row++) {
+                if (weight(table, cell, logged.speedRpm(row), logged.load(row)) < NEAR) {
+                    continue;
+                }
+                Optional<Screen> reason = screened.reason(row);
+                if (reason.isPresent()) {
+                    out.merge(reason.get(), 1, Integer::sum);
+                } else if (logged.has(row)) {
+                    all.add(logged.percent(row));
+                }
             }
-            Optional<Screen> reason = screened.reason(row);
-            if (reason.isPresent()) {
-                out.merge(reason.get(), 1, Integer::sum);
-            } else if (lambda.has(row)) {
-                double wanted = mixture.lambdaOf(
-                        target.quantity(), target.value(rpm, targetLoad.get().at(row)));
-                all.add(100 * (lambda.at(row) / wanted - 1));
-            }
-        }
-    }
-
-    private static Optional<Column> loadOf(Ride ride, Table table) {
-        return ride.column(table.load().kind() == Axis.Kind.MANIFOLD_PRESSURE ? Role.MANIFOLD_PRESSURE : Role.THROTTLE);
+        });
     }
 
     /** The cell's share of the interpolation at that place: the product of its shares on both axes. */

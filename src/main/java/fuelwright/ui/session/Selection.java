@@ -39,6 +39,12 @@ public final class Selection {
         return all;
     }
 
+    /** Selects those cells; none of them: nothing. */
+    public void select(SortedSet<Integer> cells) {
+        cell.set(cells.isEmpty() ? -1 : cells.first());
+        block.set(cells.size() > 1 ? Set.copyOf(cells) : Set.of());
+    }
+
     /** The moment of a ride that is looked at; null where none is. */
     public ObjectProperty<Caution.Moment> momentProperty() {
         return moment;

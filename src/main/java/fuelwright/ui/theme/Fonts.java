@@ -3,6 +3,7 @@ package fuelwright.ui.theme;
 import java.util.List;
 import javafx.scene.text.Font;
 import javafx.scene.text.FontWeight;
+import javafx.scene.text.Text;
 
 /**
  * The best family that this computer has; figures in cells take a narrow one where there is one. Sizes are those of normal text; what is
@@ -52,5 +53,12 @@ public final class Fonts {
     /** For figures that are fitted into a space of their own: they don't grow with the text size. */
     public static Font fitted(double size, boolean bold) {
         return Font.font(FIGURE_FAMILY, bold ? FontWeight.BOLD : FontWeight.NORMAL, size);
+    }
+
+    /** How wide a text is in a font, pixels. */
+    public static double width(String text, Font font) {
+        Text measured = new Text(text);
+        measured.setFont(font);
+        return measured.getLayoutBounds().getWidth();
     }
 }

@@ -191,4 +191,70 @@ class ProposalModelTest {
         assertNull(model.blockProperty().get());
         assertEquals(Set.of(7), session.selection().cells());
     }
+
+    @Test
+    void aRuleSelectsExactlyTheCellsThatFitIt() {
+        CellRule rule = new CellRule(
+                Set.of(Standing.THIN),
+                CellRule.Direction.MORE_FUEL,
+                60,
+                Double.POSITIVE_INFINITY,
+                0,
+                Double.POSITIVE_INFINITY,
+                false,
+                false);
+        model.select(rule);
+        Set<Integer> chosen = session.selection().cells();
+        for (int cell = 0; cell < table.cells(); cell++) {
+            boolean fits = session.analysis().estimate().standing(cell) == Standing.THIN
+                    && table.loadAt(cell) >= 60
+                    && session.analysis().proposal().cell(cell).changePercent() > 0.05;
+            assertEquals(fits, chosen.contains(cell), "cell " + cell);
+        }
+        assertEquals(model.count(rule), chosen.size());
+        assertEquals(table.cells(), model.count(CellRule.all()));
+    }
+
+    @Test
+    void takenAsFittedAHighLoadCellNeverGetsLessThanProposed() {
+        var before = session.analysis().proposal();
+        session.selection().select(CellRule.all().cells(session.analysis()));
+        model.takeFitted();
+        for (var c : session.analysis().proposal().cells()) {
+            var old = before.cell(c.cell());
+            double expected = c.highLoad() ? Math.max(old.neededFactor(), old.factor()) : old.neededFactor();
+            assertEquals(expected, c.factor(), 1e-9, "cell " + c.cell());
+        }
+    }
+
+    @Test
+    void softeningDrawsACellTowardsItsNeighboursAndIsOneStepOfUndo() {
+        int light = -1;
+        for (var c : session.analysis().proposal().cells()) {
+            double soft = Softened.factor(session.analysis().proposal(), c.cell());
+            if (!c.highLoad() && Math.abs(soft / c.factor() - 1) > 0.01) {
+                light = c.cell();
+            }
+        }
+        session.cellProperty().set(light);
+        double wanted = Softened.factor(session.analysis().proposal(), light);
+        double old = session.analysis().proposal().cell(light).factor();
+        model.soften();
+        assertEquals(wanted, session.analysis().proposal().cell(light).factor(), 1e-9);
+        session.undo();
+        assertEquals(old, session.analysis().proposal().cell(light).factor(), 1e-12);
+    }
+
+    @Test
+    void aSliceHoldsTheRowOfTheSelectedCell() {
+        session.cellProperty().set(table.cell(4, 3));
+        var along = model.slice(true).orElseThrow();
+        assertEquals(table.speed().size(), along.points().size());
+        assertEquals(table.cell(4, 0), along.cells().get(0));
+        assertEquals(
+                session.analysis().estimate().shortfallPercent(table.cell(4, 3)),
+                along.points().get(3).fitted());
+        assertEquals(
+                table.load().size(), model.slice(false).orElseThrow().points().size());
+    }
 }

@@ -1,0 +1,60 @@
+package fuelwright.ui.session;
+
+import fuelwright.screen.ScreenedRide;
+import fuelwright.table.Axis;
+import fuelwright.table.Table;
+import fuelwright.work.Analysis;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The readings that count along one row or column of the table, as they were logged. Near means that at least half of the interpolation's
+ * weight across the line lies on it.
+ *
+ * @param dots at most {@value #MOST}, spread evenly over all of them
+ * @param counting how many there are
+ */
+public record SliceReadings(List<Dot> dots, int counting) {
+
+    private static final double NEAR = 0.5;
+    private static final int MOST = 2000;
+
+    /** Where along the line, in the axis's unit, and how far from the target, %. */
+    public record Dot(double at, double shortfallPercent) {}
+
+    public SliceReadings {
+        dots = List.copyOf(dots);
+    }
+
+    /**
+     * @param cell a cell on the line
+     * @param alongSpeed whether the line goes along engine speed, at that cell's load
+     */
+    public static SliceReadings of(Analysis analysis, int cell, boolean alongSpeed) {
+        Table table = analysis.proposal().before();
+        Mixture mixture = new Mixture(false, analysis.job().displayRatio());
+        Axis across = alongSpeed ? table.load() : table.speed();
+        int line = alongSpeed ? table.loadIndex(cell) : table.speedIndex(cell);
+        List<Dot> all = new ArrayList<>();
+        for (ScreenedRide ride : analysis.screened()) {
+            analysis.job()
+                    .targetTable()
+                    .flatMap(t -> LoggedShortfall.of(ride, table, t, mixture))
+                    .ifPresent(logged -> {
+                        for (int row = 0; row < logged.rows(); row++) {
+                            double off = alongSpeed ? logged.load(row) : logged.speedRpm(row);
+                            if (ride.counts(row) && logged.has(row) && Math.abs(across.position(off) - line) <= NEAR) {
+                                all.add(new Dot(
+                                        alongSpeed ? logged.speedRpm(row) : logged.load(row), logged.percent(row)));
+                            }
+                        }
+                    });
+        }
+        int step = Math.max(1, (all.size() + MOST - 1) / MOST);
+        List<Dot> some = new ArrayList<>();
+        for (int i = 0; i < all.size(); i += step) {
+            some.add(all.get(i));
+        }
+        return new SliceReadings(some, all.size());
+    }
+}
