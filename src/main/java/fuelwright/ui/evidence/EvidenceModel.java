@@ -2,9 +2,11 @@ package fuelwright.ui.evidence;
 
 import fuelwright.estimate.CellMeans;
 import fuelwright.estimate.Estimate;
+import fuelwright.job.JobRide;
 import fuelwright.screen.Screen;
 import fuelwright.screen.ScreenedRide;
 import fuelwright.ui.plot.HeatMap;
+import fuelwright.ui.session.CellReadings;
 import fuelwright.ui.session.Session;
 import fuelwright.ui.session.TableWords;
 import fuelwright.ui.theme.Figures;
@@ -93,6 +95,42 @@ public final class EvidenceModel {
                 Figures.plusMinus(e.uncertaintyPercent(at), 1),
                 Words.of("evidence.standing." + e.standing(at).name()),
                 lines);
+    }
+
+    /** The readings near the selected cell; empty where no cell is selected or nothing was read near it. */
+    Optional<CellReadings> readings() {
+        if (cell.get() == null) {
+            return Optional.empty();
+        }
+        CellReadings near =
+                CellReadings.of(session.analysis(), session.cellProperty().get());
+        return near.counting() + near.screenedOut() > 0 ? Optional.of(near) : Optional.empty();
+    }
+
+    /** Where the selected cell's readings come from: a line for each ride, and one for each screen that kept some out. */
+    List<Fact> origins(CellReadings near) {
+        List<Fact> lines = new ArrayList<>();
+        List<JobRide> rides = session.analysis().job().rides();
+        for (int i = 0; i < rides.size(); i++) {
+            lines.add(new Fact(
+                    rides.get(i).ride().name(), Figures.count(near.byRide().get(i))));
+        }
+        near.out()
+                .forEach((screen, count) ->
+                        lines.add(new Fact(Words.of("evidence.out", screen.words()), Figures.count(count))));
+        return lines;
+    }
+
+    double shortfallPercent() {
+        return session.analysis()
+                .estimate()
+                .shortfallPercent(session.cellProperty().get());
+    }
+
+    double uncertaintyPercent() {
+        return session.analysis()
+                .estimate()
+                .uncertaintyPercent(session.cellProperty().get());
     }
 
     /** What holds for all cells: sensor, validation, what was kept out, remarks. */

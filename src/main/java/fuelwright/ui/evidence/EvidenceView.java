@@ -28,10 +28,12 @@ public final class EvidenceView implements StagePane {
     private final Label below = new Label();
     private final StackPane root = new StackPane();
     private final VBox facts = new VBox(12);
+    private final ReadingsPane readings;
     private final Node explanation = Parts.scroll(facts);
 
     public EvidenceView(EvidenceModel model) {
         this.model = model;
+        readings = new ReadingsPane(model);
         grid.mapProperty().bind(model.mapProperty());
         grid.themeProperty().bind(model.session().themeProperty());
         grid.selectedProperty().bindBidirectional(model.session().cellProperty());
@@ -123,6 +125,7 @@ public final class EvidenceView implements StagePane {
                                     figure,
                                     Parts.text(Words.of("evidence.shortfall.words"), "muted")),
                             lines);
+            model.readings().ifPresent(near -> facts.getChildren().add(readings.of(near)));
         } else {
             facts.getChildren().add(Parts.text(Words.of("evidence.none"), "muted"));
         }

@@ -1,5 +1,7 @@
 package fuelwright.ui.session;
 
+import fuelwright.ride.Column;
+import fuelwright.ride.Role;
 import fuelwright.screen.Screen;
 import fuelwright.screen.ScreenedRide;
 import fuelwright.table.Table;
@@ -15,18 +17,39 @@ import java.util.Optional;
  * The readings near one cell as they were logged, before delay and lag are undone: what was read, and what was screened out. Near means
  * that at least half of the interpolation's weight is the cell's.
  *
- * @param shortfallsPercent 100·(λ/target − 1) of readings that count, at most {@value #MOST}, spread evenly over all of them
- * @param counting how many readings count
+ * @param readings those that count, at most {@value #MOST}, spread evenly over all of them
+ * @param byRide how many readings count, for each ride of the job
  * @param out how many were screened out, by reason
  */
-public record CellReadings(List<Double> shortfallsPercent, int counting, Map<Screen, Integer> out) {
+public record CellReadings(List<Reading> readings, List<Integer> byRide, Map<Screen, Integer> out) {
+
+    /**
+     * One reading.
+     *
+     * @param ride index of the ride in the job
+     * @param timeS when, on the ride's clock
+     * @param throttlePerS how fast the throttle opened, % a second; NaN where the ride hasn't got it
+     * @param shortfallPercent 100·(λ/target − 1)
+     */
+    public record Reading(int ride, double timeS, double throttlePerS, double shortfallPercent) {}
 
     private static final double NEAR = 0.5;
     private static final int MOST = 600;
 
     public CellReadings {
-        shortfallsPercent = List.copyOf(shortfallsPercent);
+        readings = List.copyOf(readings);
+        byRide = List.copyOf(byRide);
         out = Collections.unmodifiableMap(out.isEmpty() ? new EnumMap<>(Screen.class) : new EnumMap<>(out));
+    }
+
+    /** The shortfalls of {@link #readings}, %. */
+    public List<Double> shortfallsPercent() {
+        return readings.stream().map(Reading::shortfallPercent).toList();
+    }
+
+    /** How many readings count. */
+    public int counting() {
+        return byRide.stream().mapToInt(Integer::intValue).sum();
     }
 
     /** How many readings were screened out. */
@@ -35,43 +58,60 @@ public record CellReadings(List<Double> shortfallsPercent, int counting, Map<Scr
     }
 
     public static CellReadings of(Analysis analysis, int cell) {
-        List<Double> all = new ArrayList<>();
+        List<Reading> all = new ArrayList<>();
+        List<Integer> byRide = new ArrayList<>();
         Map<Screen, Integer> out = new EnumMap<>(Screen.class);
         Table table = analysis.proposal().before();
-        Optional<Table> target = analysis.job().targetTable();
-        for (ScreenedRide ride : analysis.screened()) {
-            target.ifPresent(t ->
-                    collect(ride, table, t, new Mixture(false, analysis.job().displayRatio()), cell, all, out));
+        Mixture mixture = new Mixture(false, analysis.job().displayRatio());
+        for (int ride = 0; ride < analysis.screened().size(); ride++) {
+            ScreenedRide screened = analysis.screened().get(ride);
+            int before = all.size();
+            int index = ride;
+            analysis.job()
+                    .targetTable()
+                    .flatMap(t -> LoggedShortfall.of(screened, table, t, mixture))
+                    .ifPresent(logged -> collect(logged, screened, index, table, cell, all, out));
+            byRide.add(all.size() - before);
         }
-        int step = (all.size() + MOST - 1) / MOST;
-        List<Double> some = new ArrayList<>();
-        for (int i = 0; i < all.size(); i += Math.max(1, step)) {
+        int step = Math.max(1, (all.size() + MOST - 1) / MOST);
+        List<Reading> some = new ArrayList<>();
+        for (int i = 0; i < all.size(); i += step) {
             some.add(all.get(i));
         }
-        return new CellReadings(some, all.size(), out);
+        return new CellReadings(some, byRide, out);
     }
 
     private static void collect(
+            LoggedShortfall logged,
             ScreenedRide screened,
+            int ride,
             Table table,
-            Table target,
-            Mixture mixture,
             int cell,
-            List<Double> all,
+            List<Reading> all,
             Map<Screen, Integer> out) {
-        LoggedShortfall.of(screened, table, target, mixture).ifPresent(logged -> {
-            for (int row = 0; row < logged.rows(); row++) {
-                if (weight(table, cell, logged.speedRpm(row), logged.load(row)) < NEAR) {
-                    continue;
-                }
-                Optional<Screen> reason = screened.reason(row);
-                if (reason.isPresent()) {
-                    out.merge(reason.get(), 1, Integer::sum);
-                } else if (logged.has(row)) {
-                    all.add(logged.percent(row));
-                }
+        Column time = screened.ride().timeS();
+        Optional<Column> throttle = screened.ride().column(Role.THROTTLE);
+        for (int row = 0; row < logged.rows(); row++) {
+            if (weight(table, cell, logged.speedRpm(row), logged.load(row)) < NEAR) {
+                continue;
             }
-        });
+            Optional<Screen> reason = screened.reason(row);
+            if (reason.isPresent()) {
+                out.merge(reason.get(), 1, Integer::sum);
+            } else if (logged.has(row)) {
+                double rate = throttle.isPresent() ? rate(throttle.get(), time, row) : Double.NaN;
+                all.add(new Reading(ride, time.at(row), rate, logged.percent(row)));
+            }
+        }
+    }
+
+    /** Over the rows beside it; NaN at the ends and in gaps. */
+    private static double rate(Column values, Column time, int row) {
+        if (row == 0 || row == values.size() - 1) {
+            return Double.NaN;
+        }
+        double span = time.at(row + 1) - time.at(row - 1);
+        return span > 0 ? (values.at(row + 1) - values.at(row - 1)) / span : Double.NaN;
     }
 
     /** The cell's share of the interpolation at that place: the product of its shares on both axes. */
