@@ -3,6 +3,7 @@ package fuelwright.cli;
 import fuelwright.ride.RideOptions;
 import fuelwright.ride.Role;
 import fuelwright.ride.WidebandScale;
+import fuelwright.unit.Unit;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -36,6 +37,27 @@ final class ReadingOptions {
     @Option(names = "--rate", paramLabel = "HZ", description = "rows a second of rides without a time column")
     private Double rateHz;
 
+    @Option(
+            names = "--unit",
+            paramLabel = "\"COLUMN=UNIT\"",
+            description = "the unit of a column's figures, for instance \"MAP=mbar\"; 0-1 for a fraction")
+    private List<String> units = new ArrayList<>();
+
+    @Option(
+            names = "--delimiter",
+            paramLabel = "SIGN",
+            description = "what stands between fields: comma, semicolon, tab or bar")
+    private String delimiter;
+
+    @Option(names = "--decimal", paramLabel = "SIGN", description = "the decimal sign: point or comma")
+    private String decimalSign;
+
+    @Option(
+            names = "--encoding",
+            paramLabel = "NAME",
+            description = "the encoding of the rides, for instance UTF-8, UTF-16LE or windows-1252")
+    private String encoding;
+
     RideOptions rideOptions() {
         RideOptions options = RideOptions.defaults();
         OptionalDouble ratio = afrScale(afrScale);
@@ -57,6 +79,27 @@ final class ReadingOptions {
                 throw CommandFailed.usage("--role \"" + given + "\" must be COLUMN=ROLE");
             }
             options = options.withRole(given.substring(0, at).strip(), role(given.substring(at + 1)));
+        }
+        for (String given : units) {
+            int at = given.lastIndexOf('=');
+            if (at <= 0 || at == given.length() - 1) {
+                throw CommandFailed.usage("--unit \"" + given + "\" must be COLUMN=UNIT");
+            }
+            options = options.withUnit(given.substring(0, at).strip(), unit(given.substring(at + 1)));
+        }
+        return dialect(options);
+    }
+
+    private RideOptions dialect(RideOptions said) {
+        RideOptions options = said;
+        if (delimiter != null) {
+            options = options.withDelimiter(DialectWords.delimiter(delimiter));
+        }
+        if (decimalSign != null) {
+            options = options.withDecimalSign(DialectWords.decimalSign(decimalSign));
+        }
+        if (encoding != null) {
+            options = options.withCharset(DialectWords.encoding(encoding));
         }
         return options;
     }
@@ -93,6 +136,12 @@ final class ReadingOptions {
             throw CommandFailed.usage(needed + "; lambda from 0.3 to 10 at two different voltages");
         }
         return new WidebandScale(figures[0], figures[1], figures[2], figures[3]);
+    }
+
+    private static Unit unit(String symbol) {
+        return Unit.parse(symbol)
+                .orElseThrow(() -> CommandFailed.usage("--unit: '" + symbol.strip() + "' isn't a unit. Units are "
+                        + Arrays.stream(Unit.values()).map(Unit::symbol).collect(Collectors.joining(", "))));
     }
 
     private static Role role(String words) {

@@ -64,6 +64,12 @@ public record ClockAlignment(
         return new ClockAlignment(offsetS + byS, drift, errorS, correlation, windows, agreeing, by);
     }
 
+    /** This alignment with another drift, the second log's moment {@code aroundS} (its own clock) staying where it is. */
+    public ClockAlignment drifting(double otherDrift, double aroundS) {
+        return new ClockAlignment(
+                toFirst(aroundS) - aroundS * (1 + otherDrift), otherDrift, errorS, correlation, windows, agreeing, by);
+    }
+
     /** The alignment in words, with how sure it is. */
     public String words() {
         String move = "offset " + Figures.plain(offsetS) + " s, drift " + Figures.plain(drift * 1e6) + " millionths";
@@ -79,7 +85,14 @@ public record ClockAlignment(
      */
     public static Loaded<ClockAlignment> of(Ride first, Ride second) {
         if (first.segmentStarts().size() > 1 || second.segmentStarts().size() > 1) {
-            return refused(second, "a log that was restarted can't be aligned", "split the file at its restarts");
+            Ride restarted = first.segmentStarts().size() > 1 ? first : second;
+            return refused(
+                    second,
+                    restarted.name() + " was restarted "
+                            + (restarted.segmentStarts().size() - 1)
+                            + (restarted.segmentStarts().size() == 2 ? " time" : " times")
+                            + ", and each restart sets its clock anew: the two logs can't be aligned as one",
+                    "split the file at its restarts and add each part to its ride, or align the first stretch by hand");
         }
         if (first.channel(Role.ENGINE_SPEED).isPresent()
                 && second.channel(Role.ENGINE_SPEED).isPresent()) {

@@ -1,6 +1,7 @@
 package fuelwright.ride;
 
 import fuelwright.issue.Issue;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -15,6 +16,7 @@ public final class Ride {
     private final List<Channel> channels;
     private final List<Integer> segmentStarts;
     private final List<Issue> remarks;
+    private final Optional<LogForm> form;
 
     /**
      * @param name what the user calls it: the file's name without folder
@@ -24,6 +26,16 @@ public final class Ride {
      * @param remarks what was decided, skipped or doubted in reading
      */
     public Ride(String name, Column timeS, List<Channel> channels, List<Integer> segmentStarts, List<Issue> remarks) {
+        this(name, timeS, channels, segmentStarts, remarks, Optional.empty());
+    }
+
+    private Ride(
+            String name,
+            Column timeS,
+            List<Channel> channels,
+            List<Integer> segmentStarts,
+            List<Issue> remarks,
+            Optional<LogForm> form) {
         for (Channel channel : channels) {
             if (channel.values().size() != timeS.size()) {
                 throw new IllegalArgumentException("channel " + channel.heading() + " has "
@@ -38,6 +50,7 @@ public final class Ride {
         this.channels = List.copyOf(channels);
         this.segmentStarts = List.copyOf(segmentStarts);
         this.remarks = List.copyOf(remarks);
+        this.form = form;
     }
 
     public String name() {
@@ -65,6 +78,23 @@ public final class Ride {
     /** What was decided, skipped or doubted in reading. */
     public List<Issue> remarks() {
         return remarks;
+    }
+
+    /** How the file was written and what of it is no row; empty for a ride that wasn't read from one. */
+    public Optional<LogForm> form() {
+        return form;
+    }
+
+    /** This ride, with how its file was written. */
+    Ride readFrom(Optional<LogForm> other) {
+        return new Ride(name, timeS, channels, segmentStarts, remarks, other);
+    }
+
+    /** This ride with one more remark, in front of the others. */
+    public Ride remarked(Issue remark) {
+        List<Issue> all = new ArrayList<>(remarks);
+        all.add(0, remark);
+        return new Ride(name, timeS, channels, segmentStarts, all, form);
     }
 
     /** Seconds from the first to the last row, gaps and all, summed over segments. */

@@ -6,6 +6,7 @@ import fuelwright.ride.Channel.Confidence;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -30,7 +31,8 @@ final class RideAssembly {
         this.options = options;
     }
 
-    Loaded<Ride> ride() {
+    /** @param whole whether it has to have an engine speed by itself */
+    Loaded<Ride> ride(boolean whole) {
         if (raw.rows() == 0) {
             return refused("no row of figures could be read" + skippedWords(), "choose a log with one row a sample");
         }
@@ -52,7 +54,7 @@ final class RideAssembly {
                 .toList();
         Channels channels = new Channels(name, options, layout.headingLine());
         List<Channel> made = channels.of(drafts);
-        Loaded<Ride> noSpeed = withoutEngineSpeed(made);
+        Loaded<Ride> noSpeed = whole ? withoutEngineSpeed(made) : null;
         if (noSpeed != null) {
             return noSpeed;
         }
@@ -63,8 +65,27 @@ final class RideAssembly {
         unreadableFields();
         remarks.addAll(time.issues());
         remarks.addAll(channels.issues());
-        Ride ride = new Ride(name, Column.owning(time.timeS()), made, time.segments(), remarks);
+        Ride ride = new Ride(name, Column.owning(time.timeS()), made, time.segments(), remarks)
+                .readFrom(Optional.of(form(timeColumn)));
         return Loaded.of(ride, remarks);
+    }
+
+    private LogForm form(int timeColumn) {
+        List<LogForm.LeftOut> leftOut = raw.log().skipped().entrySet().stream()
+                .map(e -> new LogForm.LeftOut(
+                        e.getKey().words(e.getValue().count()),
+                        e.getValue().count(),
+                        e.getValue().first(),
+                        e.getKey().isBad()))
+                .toList();
+        return new LogForm(
+                layout.dialect().delimiter(),
+                layout.dialect().decimalSign(),
+                encoded.charset(),
+                encoded.words(),
+                layout.headings().stream().map(Heading::text).toList(),
+                timeColumn < 0 ? "" : layout.headings().get(timeColumn).text(),
+                leftOut);
     }
 
     private Draft draft(int column, TimeColumn time) {

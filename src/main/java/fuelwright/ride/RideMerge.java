@@ -29,7 +29,8 @@ final class RideMerge {
         List<Issue> remarks = new ArrayList<>(first.remarks());
         remarks.addAll(second.remarks());
         remarks.add(ClockAlignment.note(second, alignment));
-        return new Ride(first.name() + " + " + second.name(), first.timeS(), channels, first.segmentStarts(), remarks);
+        return new Ride(first.name() + " + " + second.name(), first.timeS(), channels, first.segmentStarts(), remarks)
+                .readFrom(first.form());
     }
 
     static Ride filled(Ride ride) {
@@ -40,7 +41,8 @@ final class RideMerge {
                     role.isMixture() || role == Role.SHORT_TRIM || role == Role.LONG_TRIM || role == Role.KNOCK;
             channels.add(reading || role == Role.OTHER || isWhole(channel.values()) ? channel : filled(ride, channel));
         }
-        return new Ride(ride.name(), ride.timeS(), channels, ride.segmentStarts(), ride.remarks());
+        return new Ride(ride.name(), ride.timeS(), channels, ride.segmentStarts(), ride.remarks())
+                .readFrom(ride.form());
     }
 
     private static boolean isWhole(Column values) {

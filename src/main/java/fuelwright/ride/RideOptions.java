@@ -110,6 +110,23 @@ public record RideOptions(
                 roles, units, afrScale, delimiter, decimalSign, charset, sampleRateHz, Optional.of(scale));
     }
 
+    /** These options; where they say nothing, what {@code others} say. */
+    public RideOptions or(RideOptions others) {
+        Map<String, Role> allRoles = new LinkedHashMap<>(others.roles);
+        allRoles.putAll(roles);
+        Map<String, Unit> allUnits = new LinkedHashMap<>(others.units);
+        allUnits.putAll(units);
+        return new RideOptions(
+                allRoles,
+                allUnits,
+                afrScale.isPresent() ? afrScale : others.afrScale,
+                delimiter.or(() -> others.delimiter),
+                decimalSign.or(() -> others.decimalSign),
+                charset.or(() -> others.charset),
+                sampleRateHz.isPresent() ? sampleRateHz : others.sampleRateHz,
+                widebandScale.or(() -> others.widebandScale));
+    }
+
     Optional<Role> roleOf(Heading heading) {
         return lookUp(roles, heading);
     }

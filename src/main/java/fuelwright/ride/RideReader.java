@@ -5,6 +5,8 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import java.util.function.DoubleConsumer;
 
@@ -33,13 +35,24 @@ public final class RideReader {
      */
     public static Loaded<Ride> read(
             Path file, RideOptions options, DoubleConsumer progress, BooleanSupplier cancelled) {
+        return read(file, options, true, progress, cancelled);
+    }
+
+    /** Reads the log of a second logger: it need not have the engine speed. Otherwise as {@link #read}. */
+    public static Loaded<Ride> readSecond(
+            Path file, RideOptions options, DoubleConsumer progress, BooleanSupplier cancelled) {
+        return read(file, options, false, progress, cancelled);
+    }
+
+    private static Loaded<Ride> read(
+            Path file, RideOptions options, boolean whole, DoubleConsumer progress, BooleanSupplier cancelled) {
         Path leaf = file.getFileName();
         String name = leaf == null ? file.toString() : leaf.toString();
         if (Files.isDirectory(file)) {
             return Loaded.refused(Say.error(name, 0, 0, "this is a folder", "choose a log file in it"));
         }
         try (ByteSource source = ByteSource.of(file)) {
-            return read(name, source, options, progress, cancelled, FastRows::read);
+            return read(name, source, options, whole, progress, cancelled, FastRows::read);
         } catch (NoSuchFileException e) {
             return Loaded.refused(Say.error(name, 0, 0, "there is no such file", "check the name and the folder"));
         } catch (IOException e) {
@@ -54,7 +67,7 @@ public final class RideReader {
 
     static Loaded<Ride> read(String name, byte[] content, RideOptions options, RowSource rows) {
         try {
-            return read(name, ByteSource.of(content), options, p -> {}, () -> false, rows);
+            return read(name, ByteSource.of(content), options, true, p -> {}, () -> false, rows);
         } catch (IOException e) {
             return unreadable(name, e);
         }
@@ -69,6 +82,7 @@ public final class RideReader {
             String name,
             ByteSource source,
             RideOptions options,
+            boolean whole,
             DoubleConsumer progress,
             BooleanSupplier cancelled,
             RowSource rows)
@@ -85,7 +99,26 @@ public final class RideReader {
         if (cancelled.getAsBoolean()) {
             return Loaded.refused(Say.error(name, 0, 0, "reading was cancelled", "read it again when you like"));
         }
-        return new RideAssembly(name, encoded.value().get(), layout.value().get(), raw, options).ride();
+        return new RideAssembly(name, encoded.value().get(), layout.value().get(), raw, options).ride(whole);
+    }
+
+    /**
+     * The headings of a log as they are read with these options; empty where none are found. Only the file's beginning is looked at.
+     *
+     * @throws IOException if the file can't be read
+     */
+    public static List<String> headings(Path file, RideOptions options) throws IOException {
+        try (ByteSource source = ByteSource.of(file)) {
+            Optional<Encoded> encoded =
+                    Encoded.of(file.toString(), source, options).value();
+            if (encoded.isEmpty()) {
+                return List.of();
+            }
+            return layout(file.toString(), encoded.get(), options)
+                    .value()
+                    .map(l -> l.headings().stream().map(Heading::text).toList())
+                    .orElse(List.of());
+        }
     }
 
     static Loaded<Layout> layout(String name, Encoded encoded, RideOptions options) throws IOException {

@@ -22,6 +22,8 @@ public final class Screens {
     private static final double BEFORE_CUT_S = 1.5;
     /** A step of the clock beyond this is a gap, s. */
     private static final double GAP_S = 1.0;
+    /** Gears between which none is shown for up to this long are a change, s. */
+    private static final double LONGEST_CHANGE_S = 3.0;
     /** A stretch of lean readings up to this long, and this much leaner than what surrounds it, looks like a misfire. */
     private static final double SPIKE_S = 0.5;
 
@@ -96,7 +98,7 @@ public final class Screens {
             if (step > GAP_S) {
                 until = c.timeS[i] + SETTLING_S;
             }
-            mark(i, Screen.TIME_BASE, step < 0 || c.timeS[i] < until);
+            mark(i, Screen.TIME_BASE, step <= 0 || c.timeS[i] < until);
         }
     }
 
@@ -159,11 +161,18 @@ public final class Screens {
 
     private void markGearChanges(Segment segment) {
         double until = Double.NEGATIVE_INFINITY;
-        for (int i = segment.from + 1; i < segment.to; i++) {
-            double before = c.gear[i - 1];
-            double now = c.gear[i];
-            if (!Double.isNaN(before) && !Double.isNaN(now) && before != now) {
-                until = c.timeS[i] + SETTLING_S;
+        int before = -1;
+        for (int i = segment.from; i < segment.to; i++) {
+            if (!Double.isNaN(c.gear[i])) {
+                if (before >= 0 && c.gear[before] != c.gear[i]) {
+                    until = c.timeS[i] + SETTLING_S;
+                    // No gear was shown in between: it was being changed, unless that took too long.
+                    boolean between = c.timeS[i] - c.timeS[before] <= LONGEST_CHANGE_S;
+                    for (int k = before + 1; between && k < i; k++) {
+                        mark(k, Screen.GEAR_CHANGE, true);
+                    }
+                }
+                before = i;
             }
             mark(i, Screen.GEAR_CHANGE, c.timeS[i] <= until);
         }

@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.DoubleConsumer;
 
 /** Reads a log. */
 public final class OpenRide {
@@ -24,16 +25,20 @@ public final class OpenRide {
      * @throws Cancellation.CancelledException if it isn't wanted any more
      */
     public static Loaded<Ride> read(Path file, RideOptions options, Progress progress, Cancellation cancellation) {
+        return read(file, options, true, progress, cancellation);
+    }
+
+    private static Loaded<Ride> read(
+            Path file, RideOptions options, boolean whole, Progress progress, Cancellation cancellation) {
         try {
             Optional<Issue> swapped = FileKind.tableGivenAsRide(file);
             if (swapped.isPresent()) {
                 return Loaded.refused(swapped.get());
             }
-            Loaded<Ride> loaded = RideReader.read(
-                    file,
-                    options,
-                    fraction -> progress.at(fraction, "reading " + file.getFileName()),
-                    cancellation::cancelled);
+            DoubleConsumer at = fraction -> progress.at(fraction, "reading " + file.getFileName());
+            Loaded<Ride> loaded = whole
+                    ? RideReader.read(file, options, at, cancellation::cancelled)
+                    : RideReader.readSecond(file, options, at, cancellation::cancelled);
             cancellation.check();
             return new Loaded<>(loaded.value().map(Ride::filled), loaded.issues());
         } catch (IOException e) {
@@ -49,21 +54,62 @@ public final class OpenRide {
      */
     public static Loaded<Ride> read(
             Path file, Path secondFile, RideOptions options, Progress progress, Cancellation cancellation) {
+        return read(file, secondFile, options, Optional.empty(), progress, cancellation);
+    }
+
+    /**
+     * The same, aligned by hand where {@code byHand} says how.
+     *
+     * @throws WorkException if a file can't be read at all
+     * @throws Cancellation.CancelledException if it isn't wanted any more
+     */
+    public static Loaded<Ride> read(
+            Path file,
+            Path secondFile,
+            RideOptions options,
+            Optional<ClockAlignment> byHand,
+            Progress progress,
+            Cancellation cancellation) {
         Loaded<Ride> first = read(file, options, progress, cancellation);
-        Loaded<Ride> second = read(secondFile, options, progress, cancellation);
+        if (first.value().isEmpty()) {
+            return first;
+        }
+        Loaded<SecondLogger> second = second(first.value().get(), secondFile, options, byHand, progress, cancellation);
         List<Issue> issues = new ArrayList<>(first.issues());
         issues.addAll(second.issues());
-        if (first.value().isEmpty() || second.value().isEmpty()) {
+        return new Loaded<>(second.value().map(SecondLogger::together), issues);
+    }
+
+    /**
+     * The log of a second logger, added to a ride; refused where the two don't match well enough and nobody said how they lie.
+     *
+     * @param byHand how they lie; empty: found from what both logged
+     * @throws WorkException if the file can't be read at all
+     * @throws Cancellation.CancelledException if it isn't wanted any more
+     */
+    public static Loaded<SecondLogger> second(
+            Ride first,
+            Path secondFile,
+            RideOptions options,
+            Optional<ClockAlignment> byHand,
+            Progress progress,
+            Cancellation cancellation) {
+        Loaded<Ride> second = read(secondFile, options, false, progress, cancellation);
+        if (second.value().isEmpty()) {
+            return Loaded.refused(second.issues());
+        }
+        List<Issue> issues = new ArrayList<>(second.issues());
+        Ride other = second.value().get();
+        Optional<ClockAlignment> alignment = byHand;
+        if (byHand.isEmpty()) {
+            Loaded<ClockAlignment> found = ClockAlignment.of(first, other);
+            issues.addAll(found.issues());
+            alignment = found.value();
+        }
+        if (alignment.isEmpty()) {
             return Loaded.refused(issues);
         }
-        Loaded<ClockAlignment> alignment =
-                ClockAlignment.of(first.value().get(), second.value().get());
-        issues.addAll(alignment.issues());
-        if (alignment.value().isEmpty()) {
-            return Loaded.refused(issues);
-        }
-        ClockAlignment found = alignment.value().get();
-        issues.add(Issue.note(second.value().get().name(), "Clock " + found.words()));
-        return Loaded.of(first.value().get().with(second.value().get(), found), issues);
+        issues.add(Issue.note(other.name(), "Clock " + alignment.get().words()));
+        return Loaded.of(new SecondLogger(secondFile, first, other, alignment.get()), issues);
     }
 }

@@ -23,6 +23,15 @@ public final class WorkException extends RuntimeException {
     }
 
     /** A file that could not be read. */
+    /** A file that could not be written. */
+    static WorkException writing(Path file, IOException cause) {
+        return new WorkException(
+                file + ": it can't be written (" + cause.getClass().getSimpleName()
+                        + "). Check the folder's permissions and the space left on the disk",
+                false,
+                cause);
+    }
+
     static WorkException reading(Path file, IOException cause) {
         String reason;
         if (cause instanceof NoSuchFileException) {
