@@ -69,4 +69,95 @@ public record ScreenSettings(
                 afterFuelCutS,
                 frozenS);
     }
+
+    public ScreenSettings withCoolantAtLeast(double atLeastC) {
+        return new ScreenSettings(
+                off,
+                atLeastC,
+                speedAtLeastRpm,
+                lambdaFrom,
+                lambdaTo,
+                throttleRateAtMost,
+                speedRateAtMost,
+                afterFuelCutS,
+                frozenS);
+    }
+
+    public ScreenSettings withSpeedAtLeast(double atLeastRpm) {
+        return new ScreenSettings(
+                off,
+                coolantAtLeastC,
+                atLeastRpm,
+                lambdaFrom,
+                lambdaTo,
+                throttleRateAtMost,
+                speedRateAtMost,
+                afterFuelCutS,
+                frozenS);
+    }
+
+    public ScreenSettings withLambda(double from, double to) {
+        return new ScreenSettings(
+                off,
+                coolantAtLeastC,
+                speedAtLeastRpm,
+                from,
+                to,
+                throttleRateAtMost,
+                speedRateAtMost,
+                afterFuelCutS,
+                frozenS);
+    }
+
+    public ScreenSettings withThrottleRate(double atMost) {
+        return new ScreenSettings(
+                off,
+                coolantAtLeastC,
+                speedAtLeastRpm,
+                lambdaFrom,
+                lambdaTo,
+                atMost,
+                speedRateAtMost,
+                afterFuelCutS,
+                frozenS);
+    }
+
+    public ScreenSettings withSpeedRate(double atMost) {
+        return new ScreenSettings(
+                off,
+                coolantAtLeastC,
+                speedAtLeastRpm,
+                lambdaFrom,
+                lambdaTo,
+                throttleRateAtMost,
+                atMost,
+                afterFuelCutS,
+                frozenS);
+    }
+
+    public ScreenSettings withAfterFuelCut(double s) {
+        return new ScreenSettings(
+                off,
+                coolantAtLeastC,
+                speedAtLeastRpm,
+                lambdaFrom,
+                lambdaTo,
+                throttleRateAtMost,
+                speedRateAtMost,
+                s,
+                frozenS);
+    }
+
+    public ScreenSettings withFrozen(double s) {
+        return new ScreenSettings(
+                off,
+                coolantAtLeastC,
+                speedAtLeastRpm,
+                lambdaFrom,
+                lambdaTo,
+                throttleRateAtMost,
+                speedRateAtMost,
+                afterFuelCutS,
+                s);
+    }
 }

@@ -16,6 +16,7 @@ import fuelwright.work.HandOver;
 import fuelwright.work.OpenRide;
 import fuelwright.work.OpenTable;
 import fuelwright.work.Progress;
+import fuelwright.work.RecipeBook;
 import fuelwright.work.SampleJob;
 import java.nio.file.Path;
 import java.util.List;
@@ -23,6 +24,8 @@ import java.util.OptionalDouble;
 
 /** The real thing: what the window asks for, from the use cases. */
 final class WorkServices implements Services {
+
+    private final RecipeBook recipes = RecipeBook.ofUser();
 
     @Override
     public Loaded<Job> sample() {
@@ -42,6 +45,16 @@ final class WorkServices implements Services {
     @Override
     public Loaded<Ride> readRide(Path file, RideOptions options, Progress progress, Cancellation cancellation) {
         return OpenRide.read(file, options, progress, cancellation);
+    }
+
+    @Override
+    public RideOptions remembered(Path file, RideOptions said) {
+        return recipes.find(file).map(said::or).orElse(said);
+    }
+
+    @Override
+    public void remember(List<String> headings, RideOptions said) {
+        recipes.remember(headings, said);
     }
 
     @Override

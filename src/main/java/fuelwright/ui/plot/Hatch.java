@@ -22,4 +22,19 @@ final class Hatch {
         }
         g.restore();
     }
+
+    /** The same, slanted the other way. */
+    static void back(GraphicsContext g, double x, double y, double w, double h, double step, Color color) {
+        g.save();
+        g.beginPath();
+        g.rect(x, y, w, h);
+        g.clip();
+        g.setStroke(color);
+        g.setLineWidth(1);
+        double first = Math.floor((x - y - h) / step) * step;
+        for (double s = first; s <= x + w - y; s += step) {
+            g.strokeLine(s + y, y, s + y + h, y + h);
+        }
+        g.restore();
+    }
 }

@@ -12,6 +12,7 @@ import java.util.function.IntToDoubleFunction;
  * @param values the rows
  * @param target a second, thin line on the same scale
  * @param limit a third one, for what must not be passed; NaN where there is none
+ * @param expected a fourth one, for what the values would have been; the hook for an expected mixture
  * @param low value at the lane's lower edge
  * @param high value at the lane's upper edge
  * @param decimals of a figure read off
@@ -24,6 +25,7 @@ public record Lane(
         MinMaxPyramid values,
         Optional<MinMaxPyramid> target,
         Optional<MinMaxPyramid> limit,
+        Optional<MinMaxPyramid> expected,
         double low,
         double high,
         int decimals,
@@ -56,6 +58,7 @@ public record Lane(
                 pyramid,
                 target.map(t -> new MinMaxPyramid(rows, row -> t.applyAsDouble(row) * scale)),
                 Optional.empty(),
+                Optional.empty(),
                 low - room,
                 high + room,
                 decimals,
@@ -64,13 +67,19 @@ public record Lane(
 
     /** The same, so many times as tall. */
     public Lane tall(double times) {
-        return new Lane(name, unit, colour, values, target, limit, low, high, decimals, times);
+        return new Lane(name, unit, colour, values, target, limit, expected, low, high, decimals, times);
     }
 
     /** The same with a limit, on the scale that is drawn. */
     public Lane limited(IntToDoubleFunction most) {
         MinMaxPyramid line = new MinMaxPyramid(values.size(), most);
-        return new Lane(name, unit, colour, values, target, Optional.of(line), low, high, decimals, height);
+        return new Lane(name, unit, colour, values, target, Optional.of(line), expected, low, high, decimals, height);
+    }
+
+    /** The same with what the values would have been, on the scale that is drawn; NaN where it isn't known. */
+    public Lane expecting(IntToDoubleFunction would) {
+        MinMaxPyramid line = new MinMaxPyramid(values.size(), would);
+        return new Lane(name, unit, colour, values, target, limit, Optional.of(line), low, high, decimals, height);
     }
 
     /** Least value that is drawn. */

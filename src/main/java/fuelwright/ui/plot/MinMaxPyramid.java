@@ -63,21 +63,20 @@ public final class MinMaxPyramid {
         return size;
     }
 
+    /** The value of one row; NaN where it is missing. */
+    public double at(int row) {
+        return values.applyAsDouble(row);
+    }
+
     /** The extent of rows {@code from} (inclusive) to {@code to} (exclusive), clamped to what there is. */
     public Extent extent(int from, int to) {
         int low = Math.max(0, from);
         int high = Math.min(size, to);
-        int first = low;
-        while (first < high && Double.isNaN(values.applyAsDouble(first))) {
-            first++;
-        }
+        int first = firstThere(low, high);
         if (first >= high) {
             return new Extent(Double.NaN, Double.NaN, Double.NaN, Double.NaN);
         }
-        int last = high - 1;
-        while (Double.isNaN(values.applyAsDouble(last))) {
-            last--;
-        }
+        int last = lastThere(low, high);
         double min = Double.NaN;
         double max = Double.NaN;
         int row = first;
@@ -93,6 +92,46 @@ public final class MinMaxPyramid {
             row += span;
         }
         return new Extent(values.applyAsDouble(first), min, max, values.applyAsDouble(last));
+    }
+
+    /** The first row from {@code low} on that has a value; {@code high} or more where there is none below it. Whole empty blocks are passed over. */
+    private int firstThere(int low, int high) {
+        int row = low;
+        while (row < high) {
+            int level = -1;
+            int span = 1;
+            while (level + 1 < mins.length
+                    && row % (span * BLOCK) == 0
+                    && Double.isNaN(mins[level + 1][row / (span * BLOCK)])) {
+                level++;
+                span *= BLOCK;
+            }
+            if (level < 0 && !Double.isNaN(values.applyAsDouble(row))) {
+                return row;
+            }
+            row += span;
+        }
+        return row;
+    }
+
+    /** The last row below {@code high} that has a value; there must be one from {@code low} on. */
+    private int lastThere(int low, int high) {
+        int end = high;
+        while (end > low) {
+            int level = -1;
+            int span = 1;
+            while (level + 1 < mins.length
+                    && end % (span * BLOCK) == 0
+                    && Double.isNaN(mins[level + 1][end / (span * BLOCK) - 1])) {
+                level++;
+                span *= BLOCK;
+            }
+            if (level < 0 && !Double.isNaN(values.applyAsDouble(end - 1))) {
+                return end - 1;
+            }
+            end -= span;
+        }
+        return low;
     }
 
     private static double lesser(double a, double b) {

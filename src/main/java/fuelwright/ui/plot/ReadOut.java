@@ -4,6 +4,7 @@ import fuelwright.ui.theme.Figures;
 import fuelwright.ui.theme.Fonts;
 import fuelwright.ui.theme.Palette;
 import fuelwright.ui.theme.Words;
+import javafx.geometry.VPos;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.paint.Color;
 import javafx.scene.text.TextAlignment;
@@ -29,14 +30,16 @@ final class ReadOut {
         g.setStroke(palette.ink());
         g.setLineWidth(1);
         g.setLineDashes(3, 3);
-        g.strokeLine(Math.round(x) + 0.5, 0, Math.round(x) + 0.5, plotHeight);
+        g.strokeLine(Math.round(x) + 0.5, TimelinePainter.TOP, Math.round(x) + 0.5, plotHeight);
         g.setLineDashes((double[]) null);
+        g.setTextBaseline(VPos.CENTER);
         String why = trace.reason().apply(row);
-        int lines = trace.lanes().size() + (why.isEmpty() ? 1 : 2);
-        double boxWidth = 200;
+        String warned = warned(row);
+        int lines = trace.lanes().size() + 1 + (why.isEmpty() ? 0 : 1) + (warned.isEmpty() ? 0 : 1);
+        double boxWidth = 230;
         double boxHeight = lines * 18 + 12;
         double left = x + 14 + boxWidth > width ? x - 14 - boxWidth : x + 14;
-        double top = 10;
+        double top = TimelinePainter.TOP + 6;
         g.setFill(palette.role("raised"));
         g.fillRoundRect(left, top, boxWidth, boxHeight, 8, 8);
         g.setStroke(palette.role("line-strong"));
@@ -54,18 +57,46 @@ final class ReadOut {
             boxLine(left, boxWidth, y, lane.name(), figure(lane, row), palette.ink());
         }
         if (!why.isEmpty()) {
-            boxLine(left, boxWidth, y + 18, Words.of("timeline.out"), why, palette.ink());
+            y += 18;
+            boxLine(left, boxWidth, y, Words.of("timeline.out"), why, palette.ink());
+        }
+        if (!warned.isEmpty()) {
+            boxLine(left, boxWidth, y + 18, warned, "", palette.stop());
         }
     }
 
-    private String figure(Lane lane, int row) {
-        double value = lane.values().extent(row, row + 1).first();
+    /** What is warned of at that row. */
+    private String warned(int row) {
+        double time = trace.clock().at(row);
+        return trace.marks().stream()
+                .filter(m -> time >= m.fromS() && time <= m.toS())
+                .map(Trace.Mark::words)
+                .findFirst()
+                .orElse("");
+    }
+
+    /** The figures of a row in one sentence, for those who can't see them. */
+    static String words(Trace trace, int row) {
+        StringBuilder words = new StringBuilder(
+                Words.of("timeline.time") + " " + Figures.clock(trace.clock().at(row), 2));
+        for (Lane lane : trace.lanes()) {
+            words.append(", ").append(lane.name()).append(' ').append(figure(lane, row));
+        }
+        String why = trace.reason().apply(row);
+        return why.isEmpty() ? words.toString() : words + ", " + Words.of("timeline.out") + ": " + why;
+    }
+
+    private static String figure(Lane lane, int row) {
+        double value = lane.values().at(row);
         String text = Figures.plain(value, lane.decimals());
         if (lane.target().isPresent()) {
-            double target = lane.target().get().extent(row, row + 1).first();
+            double target = lane.target().get().at(row);
             text += " (" + Words.of("timeline.target") + " " + Figures.plain(target, lane.decimals()) + ")";
         } else {
             text += " " + lane.unit();
+        }
+        if (lane.expected().isPresent()) {
+            text += " → " + Figures.plain(lane.expected().get().at(row), lane.decimals());
         }
         return text;
     }
@@ -73,8 +104,8 @@ final class ReadOut {
     private void boxLine(double left, double boxWidth, double y, String name, String figure, Color ink) {
         g.setFont(Fonts.figure(12, false));
         g.setTextAlign(TextAlignment.LEFT);
-        g.setFill(palette.muted());
-        g.fillText(name, left + 10, y, boxWidth / 2);
+        g.setFill(figure.isEmpty() ? ink : palette.muted());
+        g.fillText(name, left + 10, y, figure.isEmpty() ? boxWidth - 20 : boxWidth / 2);
         g.setTextAlign(TextAlignment.RIGHT);
         g.setFill(ink);
         g.fillText(figure, left + boxWidth - 10, y, boxWidth * 0.7);

@@ -1,5 +1,6 @@
 package fuelwright.ui.plot;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.function.IntToDoubleFunction;
 
@@ -11,50 +12,64 @@ public final class RideClock {
 
     private static final double BETWEEN_SEGMENTS_S = 2;
 
-    private final double[] shownS;
+    private final int size;
+    private final IntToDoubleFunction timeS;
+    private final int[] starts;
+    /** What is added to the times of each segment. */
+    private final double[] shiftS;
 
     /**
-     * @param timeS each row's time, non-decreasing within a segment
+     * @param timeS each row's time, non-decreasing within a segment; must not change afterwards
      * @param segmentStarts ascending rows, the first is 0
      */
     public RideClock(int size, IntToDoubleFunction timeS, List<Integer> segmentStarts) {
-        shownS = new double[size];
-        double shift = 0;
-        int segment = 1;
-        for (int row = 0; row < size; row++) {
-            double time = timeS.applyAsDouble(row);
-            if (segment < segmentStarts.size() && segmentStarts.get(segment) == row) {
-                segment++;
-                double least = shownS[row - 1] + BETWEEN_SEGMENTS_S;
-                shift = time >= shownS[row - 1] ? 0 : least - time;
-            }
-            shownS[row] = time + shift;
+        this.size = size;
+        this.timeS = timeS;
+        starts = segmentStarts.stream().mapToInt(Integer::intValue).toArray();
+        shiftS = new double[starts.length];
+        for (int s = 1; s < starts.length && starts[s] < size; s++) {
+            double end = timeS.applyAsDouble(starts[s] - 1) + shiftS[s - 1];
+            double time = timeS.applyAsDouble(starts[s]);
+            shiftS[s] = time >= end ? 0 : end + BETWEEN_SEGMENTS_S - time;
         }
     }
 
     public int size() {
-        return shownS.length;
+        return size;
     }
 
+    /** The shown time of a row. */
     public double at(int row) {
-        return shownS[row];
+        int segment = Arrays.binarySearch(starts, row);
+        return timeS.applyAsDouble(row) + shiftS[segment >= 0 ? segment : -segment - 2];
+    }
+
+    /** Where a time of the ride's own clock is shown: in the first segment that has it. */
+    public double shown(double ownS) {
+        for (int s = 0; s < starts.length && starts[s] < size; s++) {
+            int last = (s + 1 < starts.length ? starts[s + 1] : size) - 1;
+            if (ownS >= timeS.applyAsDouble(starts[s]) && ownS <= timeS.applyAsDouble(last)) {
+                return ownS + shiftS[s];
+            }
+        }
+        return ownS;
     }
 
     public double first() {
-        return shownS.length == 0 ? 0 : shownS[0];
+        return size == 0 ? 0 : at(0);
     }
 
     public double last() {
-        return shownS.length == 0 ? 0 : shownS[shownS.length - 1];
+        return size == 0 ? 0 : at(size - 1);
     }
 
     /** The first row at or after a shown time; the number of rows where there is none. */
-    public int rowAtOrAfter(double timeS) {
+    public int rowAtOrAfter(double shownS) {
         int low = 0;
-        int high = shownS.length;
+        int high = size;
         while (low < high) {
             int middle = (low + high) >>> 1;
-            if (shownS[middle] < timeS) {
+            if (at(middle) < shownS) {
                 low = middle + 1;
             } else {
                 high = middle;
@@ -64,11 +79,11 @@ public final class RideClock {
     }
 
     /** The row nearest to a shown time; −1 where there is no row. */
-    public int nearest(double timeS) {
-        int row = rowAtOrAfter(timeS);
-        if (row == shownS.length) {
+    public int nearest(double shownS) {
+        int row = rowAtOrAfter(shownS);
+        if (row == size) {
             return row - 1;
         }
-        return row > 0 && timeS - shownS[row - 1] < shownS[row] - timeS ? row - 1 : row;
+        return row > 0 && shownS - at(row - 1) < at(row) - shownS ? row - 1 : row;
     }
 }

@@ -2,26 +2,38 @@ package fuelwright.ui.plot;
 
 import fuelwright.ui.theme.Theme;
 import fuelwright.ui.theme.Words;
+import java.util.Comparator;
+import java.util.Optional;
+import java.util.function.Consumer;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.scene.AccessibleRole;
 import javafx.scene.canvas.Canvas;
 import javafx.scene.canvas.GraphicsContext;
+import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.input.ScrollEvent;
 import javafx.scene.layout.Region;
 
-/** A ride as lanes over time. Wheel and plus/minus zoom, dragging and arrow keys move, Home shows everything. */
+/**
+ * A ride as lanes over time. Wheel and plus/minus zoom, dragging and arrow keys move, Home shows everything; Shift with the arrow keys moves
+ * the crosshair, N and P go to the next and previous mark. However often something changes, it is drawn once a frame; the crosshair lies on a
+ * canvas of its own.
+ */
 public final class Timeline extends Region {
 
     private static final double WHEEL_ZOOM = 0.8;
     private static final double KEY_STEP = 0.15;
+    private static final double CROSS_STEP = 0.01;
 
     private final Canvas canvas = new Canvas();
+    private final Canvas over = new Canvas();
     private final ObjectProperty<Trace> trace = new SimpleObjectProperty<>();
     private final ObjectProperty<Theme> theme = new SimpleObjectProperty<>(Theme.LIGHT);
     private final ObjectProperty<TimeWindow> window = new SimpleObjectProperty<>(TimeWindow.all(0, 1));
+    private Consumer<Trace.Mark> onMark = mark -> {};
+    private boolean stale = true;
     private double crossX = -1;
     private double dragX;
     private TimeWindow dragWindow;
@@ -29,7 +41,7 @@ public final class Timeline extends Region {
     private double markedToS = Double.NaN;
 
     public Timeline() {
-        getChildren().add(canvas);
+        getChildren().addAll(canvas, over);
         setFocusTraversable(true);
         setAccessibleRole(AccessibleRole.IMAGE_VIEW);
         setAccessibleText(Words.of("timeline.name"));
@@ -43,6 +55,7 @@ public final class Timeline extends Region {
         addEventHandler(ScrollEvent.SCROLL, this::scrolled);
         addEventHandler(MouseEvent.MOUSE_PRESSED, e -> {
             requestFocus();
+            markAt(e.getX(), e.getY()).ifPresent(onMark);
             dragX = e.getX();
             dragWindow = window.get();
         });
@@ -68,11 +81,23 @@ public final class Timeline extends Region {
         return window;
     }
 
+    /** Who hears of a mark that was chosen. */
+    public void setOnMark(Consumer<Trace.Mark> listener) {
+        onMark = listener;
+    }
+
+    private Optional<Trace.Mark> markAt(double x, double y) {
+        return trace.get() == null || y > TimelinePainter.TOP
+                ? Optional.empty()
+                : new MarkStrip(trace.get(), window.get(), TimelinePainter.LEFT, plotWidth()).at(x);
+    }
+
     /** Marks a stretch and shows it with something around it. */
     public void mark(double fromS, double toS, double aroundS) {
-        markedFromS = fromS;
-        markedToS = toS;
-        window.set(window.get().at(fromS - aroundS, toS - fromS + 2 * aroundS));
+        RideClock clock = trace.get() == null ? null : trace.get().clock();
+        markedFromS = clock == null ? fromS : clock.shown(fromS);
+        markedToS = markedFromS + toS - fromS;
+        window.set(window.get().at(markedFromS - aroundS, toS - fromS + 2 * aroundS));
         redraw();
     }
 
@@ -113,7 +138,32 @@ public final class Timeline extends Region {
 
     private void cross(double x) {
         crossX = x;
-        redraw();
+        requestLayout();
+    }
+
+    /** Moves the crosshair by a share of the width. */
+    private void stepCross(double share) {
+        double from = crossX < 0 ? TimelinePainter.LEFT + plotWidth() / 2 : crossX;
+        double to = from + share * plotWidth();
+        cross(Math.max(TimelinePainter.LEFT, Math.min(TimelinePainter.LEFT + plotWidth(), to)));
+        if (trace.get() != null) {
+            int row = trace.get().clock().nearest(window.get().timeAt(crossX, TimelinePainter.LEFT, plotWidth()));
+            setAccessibleText(row < 0 ? Words.of("timeline.name") : ReadOut.words(trace.get(), row));
+        }
+    }
+
+    /** Goes to the next mark (or the one before) of the middle of what is shown. */
+    private void stepMark(boolean forward) {
+        if (trace.get() == null) {
+            return;
+        }
+        double middle =
+                Double.isNaN(markedFromS) ? (window.get().fromS() + window.get().toS()) / 2 : markedFromS;
+        Comparator<Trace.Mark> order = Comparator.comparingDouble(Trace.Mark::fromS);
+        trace.get().marks().stream()
+                .filter(m -> forward ? m.fromS() > middle + 1e-9 : m.fromS() < middle - 1e-9)
+                .min(forward ? order : order.reversed())
+                .ifPresent(onMark);
     }
 
     private void key(KeyEvent event) {
@@ -122,7 +172,33 @@ public final class Timeline extends Region {
         }
         TimeWindow now = window.get();
         double middle = (now.fromS() + now.toS()) / 2;
+        if (event.isShiftDown() && (event.getCode() == KeyCode.LEFT || event.getCode() == KeyCode.RIGHT)) {
+            stepCross(event.getCode() == KeyCode.LEFT ? -CROSS_STEP : CROSS_STEP);
+            event.consume();
+            return;
+        }
         switch (event.getCode()) {
+            case PAGE_UP:
+                window.set(now.moved(-1));
+                break;
+            case PAGE_DOWN:
+                window.set(now.moved(1));
+                break;
+            case END:
+                window.set(now.at(now.lastS(), now.lengthS()));
+                break;
+            case N:
+                stepMark(true);
+                break;
+            case P:
+                stepMark(false);
+                break;
+            case ESCAPE:
+                if (crossX < 0) {
+                    return;
+                }
+                cross(-1);
+                break;
             case LEFT:
                 window.set(now.moved(-KEY_STEP));
                 break;
@@ -152,23 +228,58 @@ public final class Timeline extends Region {
 
     @Override
     protected void layoutChildren() {
-        canvas.setWidth(getWidth());
-        canvas.setHeight(getHeight());
-        redraw();
+        if (canvas.getWidth() != getWidth() || canvas.getHeight() != getHeight()) {
+            for (Canvas one : new Canvas[] {canvas, over}) {
+                one.setWidth(getWidth());
+                one.setHeight(getHeight());
+            }
+            stale = true;
+        }
+        if (stale) {
+            stale = false;
+            paint();
+        }
+        paintCross();
     }
 
     private void redraw() {
+        stale = true;
+        requestLayout();
+    }
+
+    private boolean isEmpty() {
+        return trace.get() == null || trace.get().lanes().isEmpty() || canvas.getWidth() < 200;
+    }
+
+    /** Draws everything but the crosshair. */
+    void paint() {
         GraphicsContext g = canvas.getGraphicsContext2D();
         g.clearRect(0, 0, canvas.getWidth(), canvas.getHeight());
-        if (trace.get() == null || trace.get().lanes().isEmpty() || canvas.getWidth() < 200) {
+        if (isEmpty()) {
             return;
         }
         new TimelinePainter(g, trace.get(), window.get(), theme.get().palette(), getWidth(), getHeight())
-                .paint(crossX, markedFromS, markedToS);
+                .paint(markedFromS, markedToS);
         if (isFocused()) {
             g.setStroke(theme.get().palette().accent());
             g.setLineWidth(1);
-            g.strokeRect(TimelinePainter.LEFT - 0.5, 0.5, plotWidth() + 1, getHeight() - 27);
+            double top = TimelinePainter.TOP - 0.5;
+            g.strokeRect(
+                    TimelinePainter.LEFT - 0.5, top, plotWidth() + 1, getHeight() - TimelinePainter.BOTTOM - top - 0.5);
+        }
+    }
+
+    private void paintCross() {
+        GraphicsContext g = over.getGraphicsContext2D();
+        g.clearRect(0, 0, over.getWidth(), over.getHeight());
+        boolean inside = crossX >= TimelinePainter.LEFT && crossX <= TimelinePainter.LEFT + plotWidth();
+        if (isEmpty() || !inside) {
+            return;
+        }
+        int row = trace.get().clock().nearest(window.get().timeAt(crossX, TimelinePainter.LEFT, plotWidth()));
+        if (row >= 0) {
+            new ReadOut(g, trace.get(), theme.get().palette(), getWidth(), getHeight() - TimelinePainter.BOTTOM)
+                    .paint(crossX, row);
         }
     }
 }

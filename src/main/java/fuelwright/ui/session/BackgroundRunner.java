@@ -11,7 +11,7 @@ import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
 import javafx.application.Platform;
 
-/** One thread beside the window's. The only place that hands anything back to the window's thread. */
+/** Two threads beside the window's: one for long work, one for what is looked at meanwhile. The only place that hands anything back to the window's thread. */
 public final class BackgroundRunner implements Runner {
 
     private static final class Ticket {
@@ -22,13 +22,18 @@ public final class BackgroundRunner implements Runner {
 
     private static final long PROGRESS_EVERY_NANOS = 50_000_000;
 
-    private final ScheduledExecutorService thread = Executors.newSingleThreadScheduledExecutor(work -> {
-        Thread made = new Thread(work, "fuelwright-work");
-        made.setDaemon(true);
-        return made;
-    });
+    private final ScheduledExecutorService thread = thread("fuelwright-work");
+    private final ScheduledExecutorService looks = thread("fuelwright-look");
     private final Executor window = Platform::runLater;
     private final Map<String, Ticket> newest = new ConcurrentHashMap<>();
+
+    private static ScheduledExecutorService thread(String name) {
+        return Executors.newSingleThreadScheduledExecutor(work -> {
+            Thread made = new Thread(work, name);
+            made.setDaemon(true);
+            return made;
+        });
+    }
 
     @Override
     public <T> void latest(String lane, Duration delay, Work<T> work, Listener<T> listener) {
@@ -38,7 +43,8 @@ public final class BackgroundRunner implements Runner {
             old.cancelled = true;
         }
         try {
-            thread.schedule(() -> run(ticket, work, listener), delay.toMillis(), TimeUnit.MILLISECONDS);
+            (lane.startsWith(LOOK) ? looks : thread)
+                    .schedule(() -> run(ticket, work, listener), delay.toMillis(), TimeUnit.MILLISECONDS);
         } catch (RejectedExecutionException closed) {
             ticket.cancelled = true;
         }
@@ -89,5 +95,6 @@ public final class BackgroundRunner implements Runner {
     public void close() {
         newest.values().forEach(t -> t.cancelled = true);
         thread.shutdownNow();
+        looks.shutdownNow();
     }
 }

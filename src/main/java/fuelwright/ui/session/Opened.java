@@ -8,6 +8,7 @@ import fuelwright.ride.Ride;
 import fuelwright.ride.RideOptions;
 import fuelwright.table.Quantity;
 import fuelwright.table.Table;
+import fuelwright.ui.theme.Words;
 import fuelwright.work.Cancellation;
 import fuelwright.work.Progress;
 import java.io.BufferedReader;
@@ -26,9 +27,11 @@ import java.util.Optional;
  * @param tables in the order given
  * @param rides in the order given
  * @param rideFiles where each ride came from
+ * @param rideOptions how each ride was read
  * @param issues everything there is to say about them
  */
-public record Opened(List<Table> tables, List<Ride> rides, List<Path> rideFiles, List<Issue> issues) {
+public record Opened(
+        List<Table> tables, List<Ride> rides, List<Path> rideFiles, List<RideOptions> rideOptions, List<Issue> issues) {
 
     private static final int LINES_LOOKED_AT = 40;
 
@@ -36,6 +39,7 @@ public record Opened(List<Table> tables, List<Ride> rides, List<Path> rideFiles,
         tables = List.copyOf(tables);
         rides = List.copyOf(rides);
         rideFiles = List.copyOf(rideFiles);
+        rideOptions = List.copyOf(rideOptions);
         issues = List.copyOf(issues);
     }
 
@@ -46,6 +50,7 @@ public record Opened(List<Table> tables, List<Ride> rides, List<Path> rideFiles,
         List<Table> tables = new ArrayList<>();
         List<Ride> rides = new ArrayList<>();
         List<Path> rideFiles = new ArrayList<>();
+        List<RideOptions> rideOptions = new ArrayList<>();
         List<Issue> issues = new ArrayList<>();
         for (int i = 0; i < files.size(); i++) {
             cancellation.check();
@@ -59,17 +64,22 @@ public record Opened(List<Table> tables, List<Ride> rides, List<Path> rideFiles,
                 loaded.value().ifPresent(tables::add);
                 issues.addAll(loaded.issues());
             } else {
-                Loaded<Ride> loaded = services.readRide(file, options, part, cancellation);
+                RideOptions used = services.remembered(file, options);
+                Loaded<Ride> loaded = services.readRide(file, used, part, cancellation);
                 loaded.value().ifPresent(ride -> {
-                    rides.add(ride);
+                    rides.add(
+                            used.equals(options)
+                                    ? ride
+                                    : ride.remarked(Issue.note(ride.name(), Words.of("rides.remembered"))));
                     rideFiles.add(file);
+                    rideOptions.add(used);
                 });
                 loaded.issues().stream()
                         .filter(x -> x.severity() != Issue.Severity.NOTE)
                         .forEach(issues::add);
             }
         }
-        return new Opened(tables, rides, rideFiles, issues);
+        return new Opened(tables, rides, rideFiles, rideOptions, issues);
     }
 
     /** Whether nothing could be used. */

@@ -2,12 +2,18 @@ package fuelwright.ui.session;
 
 import fuelwright.job.Job;
 import fuelwright.job.JobRide;
+import fuelwright.ride.ClockAlignment;
+import fuelwright.ride.LogForm;
 import fuelwright.ride.Ride;
 import fuelwright.ride.RideOptions;
 import fuelwright.ride.Role;
 import fuelwright.ui.theme.Words;
+import fuelwright.work.SecondLogger;
+import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
 
 /** How the rides of the job were read, and reading them again in another way. */
@@ -32,9 +38,86 @@ public final class Reading {
         return book.options(ride);
     }
 
-    /** Reads a ride again, with something else said about its columns. */
+    /** Whether some of how a ride was read was remembered from an earlier log with the same headings. */
+    public boolean remembered(Ride ride) {
+        return book.origin(ride).filter(RideBook.Origin::remembered).isPresent();
+    }
+
+    /** Whether the ride can be read again: it is known where it came from. */
+    public boolean canBeRead(Ride ride) {
+        return book.origin(ride).isPresent();
+    }
+
+    /**
+     * Reads a ride again, with something else said about its columns. What is said then is remembered for the next log with the same
+     * headings.
+     */
     public void again(Ride ride, UnaryOperator<RideOptions> change) {
-        again(List.of(ride), change, UnaryOperator.identity());
+        boolean own = book.origin(ride).flatMap(RideBook.Origin::file).isPresent();
+        again(List.of(ride), change, UnaryOperator.identity(), read -> {
+            if (own) {
+                read.origins().forEach((now, origin) -> remember(now, origin.options()));
+            }
+        });
+    }
+
+    private void remember(Ride ride, RideOptions options) {
+        List<String> headings = ride.form().map(LogForm::headings).orElse(List.of());
+        if (!headings.isEmpty()) {
+            session.look(
+                    "look-recipe",
+                    (p, c) -> {
+                        services.remember(headings, options);
+                        return headings;
+                    },
+                    done -> {});
+        }
+    }
+
+    /** Forgets what is remembered about logs like this one and reads it again as if nothing had ever been said. */
+    public void forget(Ride ride) {
+        again(ride, options -> RideOptions.defaults());
+    }
+
+    /** The second logger that was added to a ride. */
+    public Optional<SecondLogger> second(Ride ride) {
+        return book.origin(ride).flatMap(RideBook.Origin::second);
+    }
+
+    /** Adds the log of a second logger to a ride; refused in words where the two don't match. */
+    public void addSecond(Ride ride, Path file) {
+        RideOptions options = options(ride);
+        errand.run(
+                "open",
+                Duration.ZERO,
+                Words.of("doing.aligning"),
+                (p, c) -> services.readSecond(ride, file, options, Optional.empty(), p, c),
+                loaded -> {
+                    notices.errorsOnly(loaded.issues());
+                    loaded.value().ifPresent(second -> put(ride, Optional.of(second), second.together()));
+                });
+    }
+
+    /** Lays a second log beside its ride as the user says. */
+    public void align(Ride ride, UnaryOperator<ClockAlignment> change) {
+        second(ride).ifPresent(second -> {
+            SecondLogger moved = second.aligned(change.apply(second.alignment()));
+            session.look("look-align", (p, c) -> moved.together(), together -> put(ride, Optional.of(moved), together));
+        });
+    }
+
+    /** Takes a second log away again. */
+    public void withoutSecond(Ride ride) {
+        second(ride).ifPresent(second -> put(ride, Optional.empty(), second.first()));
+    }
+
+    private void put(Ride old, Optional<SecondLogger> second, Ride now) {
+        RideBook.Origin before =
+                book.origin(old).orElse(new RideBook.Origin(Optional.empty(), RideOptions.defaults(), false));
+        book.note(now, new RideBook.Origin(before.file(), before.options(), before.remembered(), second));
+        session.edit(job -> job.withRides(job.rides().stream()
+                .map(r -> r.ride() == old ? new JobRide(now, r.madeWith(), r.source()) : r)
+                .toList()));
     }
 
     /** Reads every ride that has an AFR column as one from a display set to this ratio. */
@@ -43,16 +126,21 @@ public final class Reading {
                 .map(JobRide::ride)
                 .filter(r -> r.channel(Role.AFR).isPresent())
                 .toList();
-        again(rides, options -> options.withAfrScale(ratio), job -> job.withDisplayRatio(ratio));
+        again(rides, options -> options.withAfrScale(ratio), job -> job.withDisplayRatio(ratio), read -> {});
     }
 
     /** Nothing changes where one of them can't be read that way. */
-    private void again(List<Ride> rides, UnaryOperator<RideOptions> change, UnaryOperator<Job> more) {
+    private void again(
+            List<Ride> rides,
+            UnaryOperator<RideOptions> change,
+            UnaryOperator<Job> more,
+            Consumer<RideBook.Read> then) {
         errand.run("open", Duration.ZERO, Words.of("doing.reading"), book.reading(rides, change, services), read -> {
             notices.errorsOnly(read.issues());
             if (notices.all().isEmpty()) {
                 book.note(read);
                 session.edit(job -> more.apply(read.in(job)));
+                then.accept(read);
             }
         });
     }

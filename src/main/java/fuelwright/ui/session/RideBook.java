@@ -8,6 +8,7 @@ import fuelwright.ride.Ride;
 import fuelwright.ride.RideOptions;
 import fuelwright.work.Cancellation;
 import fuelwright.work.Progress;
+import fuelwright.work.SecondLogger;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -25,16 +26,22 @@ final class RideBook {
      *
      * @param file empty for a ride of the sample job
      * @param options how it was read
+     * @param remembered whether some of that was remembered from an earlier log
+     * @param second the log of a second logger that was added to it
      */
-    record Origin(Optional<Path> file, RideOptions options) {}
+    record Origin(Optional<Path> file, RideOptions options, boolean remembered, Optional<SecondLogger> second) {
+        Origin(Optional<Path> file, RideOptions options, boolean remembered) {
+            this(file, options, remembered, Optional.empty());
+        }
+    }
 
     /**
      * Rides read again.
      *
      * @param rides new one by old one
-     * @param options by new one
+     * @param origins by new one
      */
-    record Read(Map<Ride, Ride> rides, Map<Ride, RideOptions> options, List<Issue> issues) {
+    record Read(Map<Ride, Ride> rides, Map<Ride, Origin> origins, List<Issue> issues) {
 
         Job in(Job job) {
             return job.withRides(job.rides().stream()
@@ -46,13 +53,20 @@ final class RideBook {
     private final Map<Ride, Origin> origins = new IdentityHashMap<>();
 
     void note(Ride ride, Optional<Path> file, RideOptions options) {
-        origins.put(ride, new Origin(file, options));
+        note(ride, new Origin(file, options, false));
+    }
+
+    void note(Ride ride, Origin origin) {
+        origins.put(ride, origin);
     }
 
     void note(Read read) {
-        read.rides()
-                .forEach((old, now) ->
-                        note(now, origins.get(old).file(), read.options().get(now)));
+        origins.putAll(read.origins());
+    }
+
+    /** Where a ride came from, if that is known. */
+    Optional<Origin> origin(Ride ride) {
+        return Optional.ofNullable(origins.get(ride));
     }
 
     /** How a ride was read; the defaults where that isn't known. */
@@ -84,21 +98,32 @@ final class RideBook {
             Cancellation cancellation)
             throws IOException {
         Map<Ride, Ride> rides = new IdentityHashMap<>();
-        Map<Ride, RideOptions> how = new IdentityHashMap<>();
+        Map<Ride, Origin> origins = new IdentityHashMap<>();
         List<Issue> issues = new ArrayList<>();
         for (Map.Entry<Ride, Origin> entry : wanted.entrySet()) {
             cancellation.check();
-            RideOptions options = change.apply(entry.getValue().options());
-            Optional<Path> file = entry.getValue().file();
-            Loaded<Ride> loaded = file.isPresent()
-                    ? services.readRide(file.get(), options, progress, cancellation)
-                    : services.readSampleRide(entry.getKey().name(), options, progress, cancellation);
+            Origin old = entry.getValue();
+            RideOptions options = change.apply(old.options());
+            Ride alone = old.second().map(SecondLogger::first).orElse(entry.getKey());
+            Loaded<Ride> loaded = old.file().isPresent()
+                    ? services.readRide(old.file().get(), options, progress, cancellation)
+                    : services.readSampleRide(alone.name(), options, progress, cancellation);
             issues.addAll(loaded.issues());
-            loaded.value().ifPresent(ride -> {
-                rides.put(entry.getKey(), ride);
-                how.put(ride, options);
-            });
+            Optional<Ride> ride = loaded.value();
+            Optional<SecondLogger> second = Optional.empty();
+            if (ride.isPresent() && old.second().isPresent()) {
+                SecondLogger both = old.second().get();
+                Loaded<SecondLogger> again = services.readSecond(
+                        ride.get(), both.file(), options, Optional.of(both.alignment()), progress, cancellation);
+                issues.addAll(again.issues());
+                second = again.value();
+                ride = second.map(SecondLogger::together);
+            }
+            if (ride.isPresent()) {
+                rides.put(entry.getKey(), ride.get());
+                origins.put(ride.get(), new Origin(old.file(), options, false, second));
+            }
         }
-        return new Read(rides, how, issues);
+        return new Read(rides, origins, issues);
     }
 }

@@ -9,11 +9,13 @@ import fuelwright.screen.ScreenedRide;
 import fuelwright.table.Axis;
 import fuelwright.table.Table;
 import fuelwright.ui.plot.Lane;
+import fuelwright.ui.plot.OutKind;
 import fuelwright.ui.plot.RideClock;
+import fuelwright.ui.plot.Shading;
 import fuelwright.ui.plot.Trace;
 import fuelwright.ui.theme.Words;
 import java.util.ArrayList;
-import java.util.BitSet;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.IntToDoubleFunction;
@@ -23,13 +25,18 @@ public final class RideTrace {
 
     private RideTrace() {}
 
+    private static final Screen[] SCREENS = Screen.values();
+
     /**
      * @param screened what was kept out; empty where that isn't known yet
      * @param target what mixture was wanted; empty where there is no target table
      */
     public static Trace of(Ride ride, Optional<ScreenedRide> screened, Optional<Table> target, Mixture notation) {
-        int rows = ride.size();
-        RideClock clock = new RideClock(rows, ride.timeS()::at, ride.segmentStarts());
+        return shaded(lanes(ride, target, notation), screened, List.of());
+    }
+
+    /** The lanes of a ride, nothing shaded. */
+    public static Trace lanes(Ride ride, Optional<Table> target, Mixture notation) {
         List<Lane> lanes = new ArrayList<>();
         add(lanes, ride, Role.ENGINE_SPEED, "lane.speed", "rpm", "lane-0", 0, 20000, 0);
         add(lanes, ride, Role.THROTTLE, "lane.throttle", "%", "lane-1", 0, 100, 0);
@@ -38,19 +45,38 @@ public final class RideTrace {
             lanes.add(mixture(ride, mixtures.get(i), i, mixtures.size(), target, notation));
         }
         add(lanes, ride, Role.MANIFOLD_PRESSURE, "lane.pressure", "kPa", "lane-3", 0, 400, 0);
-        BitSet out = new BitSet(rows);
-        screened.ifPresent(s -> {
-            for (int row = 0; row < rows; row++) {
-                // A repeated reading is no stretch of the ride that doesn't count.
-                Optional<Screen> reason = s.reason(row);
-                out.set(row, reason.isPresent() && reason.get() != Screen.HELD_VALUE);
-            }
-        });
-        return new Trace(
-                clock,
-                lanes,
-                out,
-                row -> screened.flatMap(s -> s.reason(row)).map(Screen::words).orElse(""));
+        RideClock clock = new RideClock(ride.size(), ride.timeS()::at, ride.segmentStarts());
+        return new Trace(clock, lanes, Shading.none(ride.size()), List.of(OutKind.DATA), row -> "", List.of());
+    }
+
+    /** The same, shaded where rows don't count, with marks. */
+    public static Trace shaded(Trace lanes, Optional<ScreenedRide> screened, List<Trace.Mark> marks) {
+        if (screened.isEmpty()) {
+            return lanes.shaded(lanes.shading(), lanes.kinds(), row -> "", marks);
+        }
+        ScreenedRide s = screened.get();
+        // A repeated reading is no stretch of the ride that doesn't count.
+        Shading shading = new Shading(
+                s.ride().size(),
+                SCREENS.length,
+                row -> s.reason(row)
+                        .filter(r -> r != Screen.HELD_VALUE)
+                        .map(Screen::ordinal)
+                        .orElse(-1));
+        List<OutKind> kinds = Arrays.stream(SCREENS).map(RideTrace::kind).toList();
+        return lanes.shaded(
+                shading, kinds, row -> s.reason(row).map(Screen::words).orElse(""), marks);
+    }
+
+    /** The family of a screen: how its stretches are drawn. */
+    public static OutKind kind(Screen screen) {
+        return switch (screen) {
+            case NOT_RUNNING, TOO_COLD -> OutKind.ENGINE;
+            case FUEL_CUT, AFTER_FUEL_CUT -> OutKind.FUEL_CUT;
+            case GEAR_CHANGE, THROTTLE_MOVING, SPEED_MOVING -> OutKind.MOVEMENT;
+            case SENSOR_LIMIT, SENSOR_FROZEN, SPIKE -> OutKind.SENSOR;
+            case NO_READING, TIME_BASE, CLOSED_LOOP_UNLOGGED, OUTSIDE_TABLE, HELD_VALUE -> OutKind.DATA;
+        };
     }
 
     private static void add(

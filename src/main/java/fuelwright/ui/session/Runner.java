@@ -7,6 +7,9 @@ import java.time.Duration;
 /** Where the window has its long work done. In each lane only the newest work counts: what it supersedes is cancelled and never heard of again. */
 public interface Runner extends AutoCloseable {
 
+    /** Lanes whose name starts so are for short work that must not wait for the long one. */
+    String LOOK = "look";
+
     /** Long work. */
     @FunctionalInterface
     interface Work<T> {

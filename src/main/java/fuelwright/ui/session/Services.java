@@ -2,16 +2,20 @@ package fuelwright.ui.session;
 
 import fuelwright.issue.Loaded;
 import fuelwright.job.Job;
+import fuelwright.ride.ClockAlignment;
 import fuelwright.ride.Ride;
 import fuelwright.ride.RideOptions;
 import fuelwright.table.Table;
 import fuelwright.work.Analysis;
 import fuelwright.work.Cancellation;
 import fuelwright.work.FirstRide;
+import fuelwright.work.OpenRide;
 import fuelwright.work.Progress;
+import fuelwright.work.SecondLogger;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 
 /** What the window has done by the layers below it. Called off the window's thread. */
 public interface Services {
@@ -31,6 +35,30 @@ public interface Services {
     /** A ride of the sample job, by its name, read in another way. */
     Loaded<Ride> readSampleRide(String name, RideOptions options, Progress progress, Cancellation cancellation)
             throws IOException;
+
+    /** What is said about a log, together with what was remembered about logs with the same headings. */
+    default RideOptions remembered(Path file, RideOptions said) {
+        return said;
+    }
+
+    /** Remembers what was said about logs with these headings; nothing said is forgotten. */
+    default void remember(List<String> headings, RideOptions said) {}
+
+    /**
+     * Adds the log of a second logger to a ride.
+     *
+     * @param byHand how its clock runs; empty: found from what both logged, or refused
+     */
+    default Loaded<SecondLogger> readSecond(
+            Ride first,
+            Path file,
+            RideOptions options,
+            Optional<ClockAlignment> byHand,
+            Progress progress,
+            Cancellation cancellation)
+            throws IOException {
+        return OpenRide.second(first, file, options, byHand, progress, cancellation);
+    }
 
     /** @param target whether it is a target table by what it names itself */
     Loaded<Table> readTable(Path file, boolean target) throws IOException;

@@ -13,6 +13,7 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.IntegerProperty;
@@ -118,7 +119,11 @@ public final class Session {
             return;
         }
         for (int i = 0; i < found.rides().size(); i++) {
-            book.note(found.rides().get(i), Optional.of(found.rideFiles().get(i)), options);
+            RideOptions used = found.rideOptions().get(i);
+            boolean remembered = !used.equals(options);
+            book.note(
+                    found.rides().get(i),
+                    new RideBook.Origin(Optional.of(found.rideFiles().get(i)), used, remembered));
         }
         // The user's files must not be mixed with the sample's rides.
         if (book.hasSample(job())) {
@@ -173,6 +178,30 @@ public final class Session {
         canRedo.set(history.canRedo());
         job.set(now);
         findings.follow(now);
+    }
+
+    /**
+     * Short work for what is looked at, beside everything else and without a word in the status line; only the newest of a lane counts.
+     *
+     * @param lane starts with {@link Runner#LOOK}
+     */
+    public <T> void look(String lane, Runner.Work<T> work, Consumer<T> done) {
+        runner.latest(lane, Duration.ZERO, work, new Runner.Listener<T>() {
+            @Override
+            public void at(double fraction, String what) {
+                // too short to be told
+            }
+
+            @Override
+            public void done(T value) {
+                done.accept(value);
+            }
+
+            @Override
+            public void failed(Exception problem) {
+                notices.failed(problem);
+            }
+        });
     }
 
     /** Works the analysis out once more, after it was cancelled. */

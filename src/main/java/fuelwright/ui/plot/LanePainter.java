@@ -1,0 +1,120 @@
+package fuelwright.ui.plot;
+
+import javafx.scene.canvas.GraphicsContext;
+import javafx.scene.paint.Color;
+
+/**
+ * Draws the lines of a lane. Where rows lie closer than pixels, each pixel column is one upright bar from the least to the greatest value
+ * there, so that a single spike is seen at every zoom; otherwise rows are joined by straight lines.
+ */
+final class LanePainter {
+
+    private static final double BAR = 1.5;
+
+    private final GraphicsContext g;
+    private final RideClock clock;
+    private final TimeWindow window;
+    private final double left;
+    private final double plotWidth;
+    /** The first row of each pixel column, one more at the end. */
+    private final int[] rows;
+
+    LanePainter(GraphicsContext g, RideClock clock, TimeWindow window, double left, double plotWidth) {
+        this.g = g;
+        this.clock = clock;
+        this.window = window;
+        this.left = left;
+        this.plotWidth = plotWidth;
+        rows = new int[(int) Math.ceil(plotWidth) + 1];
+        for (int px = 0; px < rows.length; px++) {
+            rows[px] = clock.rowAtOrAfter(window.timeAt(left + px, left, plotWidth));
+        }
+    }
+
+    /** The first row of a pixel column. */
+    int row(int px) {
+        return rows[px];
+    }
+
+    int columns() {
+        return rows.length - 1;
+    }
+
+    void line(MinMaxPyramid values, Lane lane, double top, double height, Color color, double thick, double... dashes) {
+        int from = Math.max(0, rows[0] - 1);
+        int to = Math.min(values.size(), rows[rows.length - 1] + 1);
+        if (to - from <= 2 * plotWidth) {
+            g.setStroke(color);
+            g.setLineWidth(thick);
+            g.setLineDashes(dashes);
+            rows(values, lane, top, height, from, to);
+            g.setLineDashes((double[]) null);
+        } else {
+            g.setFill(color);
+            bars(values, lane, top, height, dashes.length > 0);
+        }
+    }
+
+    private void rows(MinMaxPyramid values, Lane lane, double top, double height, int from, int to) {
+        g.beginPath();
+        boolean down = false;
+        for (int row = from; row < to; row++) {
+            double value = values.at(row);
+            if (Double.isNaN(value)) {
+                continue;
+            }
+            double x = window.xOf(clock.at(row), left, plotWidth);
+            double y = y(value, lane, top, height);
+            if (down) {
+                g.lineTo(x, y);
+            } else {
+                g.moveTo(x, y);
+                down = true;
+            }
+        }
+        g.stroke();
+    }
+
+    /** @param broken whether only two of three columns are drawn: a dashed line */
+    private void bars(MinMaxPyramid values, Lane lane, double top, double height, boolean broken) {
+        double before = Double.NaN;
+        for (int px = 0; px + 1 < rows.length; px++) {
+            MinMaxPyramid.Extent e = values.extent(rows[px], rows[px + 1]);
+            if (e.isEmpty()) {
+                continue;
+            }
+            double high = y(e.max(), lane, top, height);
+            double low = y(e.min(), lane, top, height);
+            // Joined with the column before, so that a steep line has no holes.
+            double first = Double.isNaN(before) ? high : before;
+            double from = Math.min(high, first);
+            double to = Math.max(low, first);
+            if (!broken || px % 6 < 4) {
+                g.fillRect(left + px, from - BAR / 2, 1, to - from + BAR);
+            }
+            before = y(e.last(), lane, top, height);
+        }
+    }
+
+    /** A line only where there are values, in steps. */
+    void steps(MinMaxPyramid values, Lane lane, double top, double height, Color color) {
+        g.setStroke(color);
+        g.setLineWidth(2);
+        double before = Double.NaN;
+        for (int px = 0; px + 1 < rows.length; px++) {
+            int from = rows[px];
+            int to = Math.min(values.size(), Math.max(from + 1, rows[px + 1]));
+            MinMaxPyramid.Extent e = from < values.size() ? values.extent(from, to) : null;
+            double now = e == null || e.isEmpty() ? Double.NaN : y(e.first(), lane, top, height);
+            if (!Double.isNaN(now) && !Double.isNaN(before)) {
+                g.strokeLine(left + px - 0.5, before, left + px + 0.5, now);
+            }
+            before = now;
+        }
+    }
+
+    static double y(double value, Lane lane, double top, double height) {
+        double share = (value - lane.low()) / (lane.high() - lane.low());
+        return top + (1 - Math.max(-0.02, Math.min(1.02, share))) * height;
+    }
+}

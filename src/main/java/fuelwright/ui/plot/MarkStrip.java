@@ -1,0 +1,68 @@
+package fuelwright.ui.plot;
+
+import fuelwright.ui.theme.Palette;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import javafx.scene.canvas.GraphicsContext;
+
+/**
+ * The strip above the lanes with a mark for each moment that is warned of: a filled triangle for Stop, an open ring for the others. Marks
+ * that would lie on each other are drawn as one, Stop first.
+ */
+final class MarkStrip {
+
+    private static final double SIZE = 11;
+
+    private record Placed(double x, Trace.Mark mark) {}
+
+    private final TimeWindow window;
+    private final double left;
+    private final double width;
+    private final List<Placed> placed = new ArrayList<>();
+
+    MarkStrip(Trace trace, TimeWindow window, double left, double width) {
+        this.window = window;
+        this.left = left;
+        this.width = width;
+        List<Trace.Mark> marks = new ArrayList<>(trace.marks());
+        marks.sort(Comparator.comparing((Trace.Mark m) -> !m.stop()).thenComparing(Trace.Mark::fromS));
+        for (Trace.Mark mark : marks) {
+            double x = x(mark);
+            boolean free = placed.stream().noneMatch(p -> Math.abs(p.x() - x) < SIZE);
+            if (x >= left && x <= left + width && free) {
+                placed.add(new Placed(x, mark));
+            }
+        }
+    }
+
+    private double x(Trace.Mark mark) {
+        return window.xOf((mark.fromS() + mark.toS()) / 2, left, width);
+    }
+
+    void paint(GraphicsContext g, Palette palette, double bottom) {
+        for (Placed p : placed) {
+            double top = bottom - SIZE - 2;
+            if (p.mark().stop()) {
+                g.setFill(palette.stop());
+                g.fillPolygon(
+                        new double[] {p.x() - SIZE / 2 - 1, p.x() + SIZE / 2 + 1, p.x()},
+                        new double[] {top, top, top + SIZE},
+                        3);
+            } else {
+                g.setStroke(palette.check());
+                g.setLineWidth(2);
+                g.strokeOval(p.x() - 4, top + 1, 8, 8);
+            }
+        }
+    }
+
+    /** The mark at a place of the strip. */
+    Optional<Trace.Mark> at(double x) {
+        return placed.stream()
+                .filter(p -> Math.abs(p.x() - x) <= SIZE / 2 + 2)
+                .min(Comparator.comparingDouble(p -> Math.abs(p.x() - x)))
+                .map(Placed::mark);
+    }
+}
