@@ -1,64 +1,88 @@
 package fuelwright.ui.rides;
 
 import fuelwright.issue.Issue;
+import fuelwright.ride.Channel;
 import fuelwright.ride.Ride;
 import fuelwright.ui.theme.Parts;
 import fuelwright.ui.theme.Words;
+import java.util.List;
+import java.util.Optional;
 import javafx.scene.Node;
 import javafx.scene.layout.VBox;
 
-/** What was read: each column, what it was taken for and how sure that is, and what was decided on the way. */
+/**
+ * What was read, what is doubtful first: questions and warnings, then each column with what it was taken for, how the file is written, lines
+ * that are no rows, the second logger, and what else was decided.
+ */
 final class ChannelsPane {
 
     private final RidesModel model;
-    private final VBox box = new VBox(12);
+    private final VBox box = new VBox(16);
     private final Node pane = Parts.scroll(box);
-    private Ride shown;
 
     ChannelsPane(RidesModel model) {
         this.model = model;
         box.getStyleClass().add("explanation-inner");
-        model.traceProperty().addListener((p, old, now) -> fill());
-        fill();
+        model.pictureProperty().addListener((p, old, now) -> fill(now));
+        model.session()
+                .themeProperty()
+                .addListener((p, old, now) -> fill(model.pictureProperty().get()));
+        fill(model.pictureProperty().get());
     }
 
     Node node() {
         return pane;
     }
 
-    private void fill() {
-        Ride ride = model.ride().orElse(null);
-        if (ride == shown && ride != null) {
-            return;
-        }
-        shown = ride;
+    private void fill(RidePicture picture) {
         box.getChildren().clear();
-        if (ride == null) {
+        if (picture == null) {
             box.getChildren()
                     .addAll(
                             Parts.label(Words.of("rides.explain.title"), "section"),
                             Parts.text(Words.of("rides.explain"), "muted"));
             return;
         }
+        Ride ride = picture.ride();
         if (model.asksForRatio()) {
             box.getChildren().add(ReadingPane.displayRatio(model));
         }
-        VBox list = new VBox(
+        List<Issue> doubts = ride.remarks().stream()
+                .filter(r -> r.severity() != Issue.Severity.NOTE)
+                .toList();
+        if (!doubts.isEmpty()) {
+            VBox list = new VBox(8, Parts.label(Words.of("rides.doubts", doubts.size()), "section"));
+            doubts.forEach(d -> list.getChildren().add(Parts.callout("check", d.what(), d.todo())));
+            box.getChildren().add(list);
+        }
+        VBox channels = new VBox(
                 Parts.label(Words.of("rides.channels"), "section"),
                 Parts.text(Words.of("rides.channels.change"), "muted", "small"));
-        ride.channels().forEach(c -> list.getChildren().add(ReadingPane.channel(model, c)));
-        box.getChildren().add(list);
-        if (!ride.remarks().isEmpty()) {
-            VBox remarks = new VBox(8, Parts.label(Words.of("rides.remarks"), "section"));
-            ride.remarks().forEach(r -> remarks.getChildren().add(remark(r)));
-            box.getChildren().add(remarks);
+        for (Channel channel : model.channelsByDoubt(ride)) {
+            int at = ride.channels().indexOf(channel);
+            Optional<RidePicture.Spark> spark =
+                    at < picture.sparks().size() ? Optional.of(picture.sparks().get(at)) : Optional.empty();
+            channels.getChildren().add(ReadingPane.channel(model, channel, spark));
         }
+        box.getChildren().add(channels);
+        ride.form().ifPresent(form -> {
+            box.getChildren().add(FilePane.of(model, ride, form));
+            if (!form.leftOut().isEmpty()) {
+                box.getChildren().add(FilePane.leftOut(form));
+            }
+        });
+        box.getChildren().add(SecondPane.of(model));
+        notes(ride);
     }
 
-    private static Node remark(Issue issue) {
-        if (issue.severity() == Issue.Severity.NOTE) {
-            return Parts.text(issue.what(), "muted", "small");
+    private void notes(Ride ride) {
+        List<Issue> notes = ride.remarks().stream()
+                .filter(r -> r.severity() == Issue.Severity.NOTE)
+                .toList();
+        if (!notes.isEmpty()) {
+            VBox list = new VBox(4, Parts.label(Words.of("rides.remarks"), "section"));
+            notes.forEach(n -> list.getChildren().add(Parts.text(n.what(), "muted", "small")));
+            box.getChildren().add(list);
         }
-        return Parts.callout("check", issue.what(), issue.todo());
     }
 }

@@ -5,16 +5,20 @@ import fuelwright.ride.Role;
 import fuelwright.ui.theme.Figures;
 import fuelwright.ui.theme.Parts;
 import fuelwright.ui.theme.Words;
+import fuelwright.unit.Unit;
+import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import javafx.util.StringConverter;
 
-/** What the user can say about a log: what a column means, and what an AFR display is set to. */
+/** What the user can say about a log: what a column means and in which unit it is, and what an AFR display is set to. */
 final class ReadingPane {
 
     private static final StringConverter<Role> WORDS = new StringConverter<>() {
@@ -29,10 +33,22 @@ final class ReadingPane {
         }
     };
 
+    private static final StringConverter<Unit> UNITS = new StringConverter<>() {
+        @Override
+        public String toString(Unit unit) {
+            return unit == null ? "" : unit == Unit.ONE ? Words.of("rides.unit.none") : unit.symbol();
+        }
+
+        @Override
+        public Unit fromString(String text) {
+            return Unit.parse(text).orElse(Unit.ONE);
+        }
+    };
+
     private ReadingPane() {}
 
-    /** A column: what it means, to be changed, and why. */
-    static VBox channel(RidesModel model, Channel channel) {
+    /** A column: what it means and in which unit, to be changed; how it looks, how often it comes, and why it was taken so. */
+    static VBox channel(RidesModel model, Channel channel, Optional<RidePicture.Spark> spark) {
         ComboBox<Role> roles = new ComboBox<>();
         roles.getItems().setAll(model.rolesFor(channel));
         roles.setValue(channel.role());
@@ -45,16 +61,46 @@ final class ReadingPane {
         Label sure = Parts.label(
                 Words.of("rides.confidence." + channel.confidence().name().toLowerCase(Locale.ROOT)), "small");
         sure.getStyleClass().add(channel.confidence() == Channel.Confidence.LOOK ? "tag" : "muted");
-        sure.setMinWidth(javafx.scene.layout.Region.USE_PREF_SIZE);
-        String symbol = channel.unit().symbol();
-        String unit = symbol.equals("1") || channel.heading().contains("[") ? "" : " [" + symbol + "]";
-        String remark = channel.remark().isEmpty() ? "" : ": " + channel.remark();
-        VBox box = new VBox(
-                2,
-                Parts.row(8, roles, sure),
-                Parts.text("“" + channel.heading() + "”" + unit + remark, "muted", "small"));
+        sure.setMinWidth(Region.USE_PREF_SIZE);
+        VBox box = new VBox(2, Parts.row(8, roles, sure));
+        Label heading = Parts.text("“" + channel.heading() + "”", "muted", "small");
+        HBox.setHgrow(heading, Priority.ALWAYS);
+        heading.setMaxWidth(Double.MAX_VALUE);
+        HBox named = Parts.row(8, heading);
+        spark.ifPresent(s -> named.getChildren()
+                .add(Spark.of(
+                        s,
+                        model.session().themeProperty().get().palette(),
+                        channel.confidence() != Channel.Confidence.LEFT_OUT && channel.role() != Role.OTHER)));
+        box.getChildren().add(named);
+        HBox facts = Parts.row(8, unit(model, channel));
+        spark.filter(s -> s.rateHz() > 0)
+                .ifPresent(s -> facts.getChildren()
+                        .add(Parts.label(
+                                Words.of("rides.rate", Figures.plain(s.rateHz(), s.rateHz() < 10 ? 1 : 0)),
+                                "muted",
+                                "small")));
+        box.getChildren().add(facts);
+        if (!channel.remark().isEmpty()) {
+            box.getChildren().add(Parts.text(Parts.sentence(channel.remark()), "small"));
+        }
         box.getStyleClass().add("fact");
         return box;
+    }
+
+    private static Region unit(RidesModel model, Channel channel) {
+        List<Unit> units = model.unitsFor(channel);
+        if (units.size() < 2) {
+            return Parts.label(UNITS.toString(channel.unit()), "muted", "small");
+        }
+        ComboBox<Unit> choice = new ComboBox<>();
+        choice.getItems().setAll(units);
+        choice.setValue(channel.unit());
+        choice.setConverter(UNITS);
+        choice.getStyleClass().addAll("compact", "role-choice", "unit-choice");
+        choice.setAccessibleText(Words.of("rides.unit.words", channel.heading(), UNITS.toString(channel.unit())));
+        choice.setOnAction(e -> model.unit(channel, choice.getValue()));
+        return choice;
     }
 
     /** Asks what the display is set to, and says what is taken now. */

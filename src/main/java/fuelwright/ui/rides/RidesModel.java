@@ -4,19 +4,27 @@ import fuelwright.job.Job;
 import fuelwright.job.JobRide;
 import fuelwright.ride.Channel;
 import fuelwright.ride.Ride;
+import fuelwright.ride.RideOptions;
 import fuelwright.ride.Role;
 import fuelwright.safety.Caution;
-import fuelwright.screen.Screen;
 import fuelwright.screen.ScreenedRide;
 import fuelwright.ui.plot.Trace;
+import fuelwright.ui.session.Mixture;
 import fuelwright.ui.session.RideTrace;
+import fuelwright.ui.session.Runner;
 import fuelwright.ui.session.Session;
 import fuelwright.ui.theme.Figures;
 import fuelwright.ui.theme.Words;
+import fuelwright.unit.Dimension;
+import fuelwright.unit.Unit;
 import fuelwright.work.Analysis;
+import fuelwright.work.SecondLogger;
+import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import javafx.beans.property.IntegerProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
@@ -28,26 +36,27 @@ import javafx.beans.property.SimpleIntegerProperty;
 /** The stage Rides without its looks. */
 public final class RidesModel {
 
-    /**
-     * A screen as it stands.
-     *
-     * @param count readings of the selected ride kept out; −1 where not known
-     */
-    public record ScreenState(Screen screen, boolean on, long count) {}
-
     /** Displays are set to some fuel's stoichiometric ratio: about 6.5 for methanol, 14.7 for petrol, 17 for methane (handbook values). */
     static final int LEAST_RATIO = 6;
 
     static final int MOST_RATIO = 20;
 
+    private static final String LANE = Runner.LOOK + "-ride";
+
     private final Session session;
     private final IntegerProperty selected = new SimpleIntegerProperty(0);
     private final ReadOnlyObjectWrapper<Trace> trace = new ReadOnlyObjectWrapper<>();
-    private final ReadOnlyObjectWrapper<List<ScreenState>> screens = new ReadOnlyObjectWrapper<>(List.of());
+    private final ReadOnlyObjectWrapper<RidePicture> picture = new ReadOnlyObjectWrapper<>();
     private final ReadOnlyStringWrapper summary = new ReadOnlyStringWrapper("");
+    private final ScreensModel screens;
+    private final RideOrder order = new RideOrder(this);
+    /** What the picture is of, so that it is made anew only where something in it changed. */
+    private List<Object> pictured = List.of();
 
     public RidesModel(Session session) {
         this.session = session;
+        this.screens = new ScreensModel(session);
+        screens.screenedProperty().addListener((p, old, now) -> shade());
         session.jobProperty().addListener((p, old, now) -> update());
         session.analysisProperty().addListener((p, old, now) -> update());
         session.afrProperty().addListener((p, old, now) -> update());
@@ -67,33 +76,106 @@ public final class RidesModel {
         return session.job().rides();
     }
 
-    /** The ride that is looked at. */
-    public Optional<Ride> ride() {
-        int at = Math.min(Math.max(0, selected.get()), rides().size() - 1);
-        return at < 0 ? Optional.empty() : Optional.of(rides().get(at).ride());
+    /** The place of the ride that is looked at; −1 where there is none. */
+    public int index() {
+        return Math.min(Math.max(0, selected.get()), rides().size() - 1);
     }
 
-    private Optional<ScreenedRide> screened() {
-        Analysis analysis = session.analysis();
-        return ride().flatMap(ride -> analysis == null
-                ? Optional.empty()
-                : analysis.screened().stream().filter(s -> s.ride() == ride).findFirst());
+    /** The ride that is looked at. */
+    public Optional<Ride> ride() {
+        return jobRide().map(JobRide::ride);
+    }
+
+    Optional<JobRide> jobRide() {
+        return index() < 0 ? Optional.empty() : Optional.of(rides().get(index()));
     }
 
     private void update() {
-        Optional<ScreenedRide> screened = screened();
-        trace.set(ride().map(r -> RideTrace.of(r, screened, session.job().targetTable(), session.mixture()))
-                .orElse(null));
-        List<ScreenState> states = new ArrayList<>();
-        for (Screen screen : Screen.values()) {
-            boolean on = session.job().screens().isOn(screen);
-            long count = screened.map(s -> (long) s.count(screen)).orElse(-1L);
-            if (count > 0 || !on) {
-                states.add(new ScreenState(screen, on, count));
+        Job job = session.job();
+        Optional<JobRide> ride = jobRide();
+        Mixture notation = session.mixture();
+        List<Object> now = ride.isEmpty()
+                ? List.of()
+                : List.of(ride.get().ride(), ride.get().madeWith(), job.fuelTable(), job.targetTable(), notation);
+        if (!now.equals(pictured)) {
+            pictured = now;
+            if (ride.isEmpty()) {
+                session.look(LANE, (p, c) -> Optional.<RidePicture>empty(), this::pictured);
+                pictured(Optional.empty());
+            } else {
+                session.look(
+                        LANE,
+                        (p, c) -> Optional.of(RidePicture.of(ride.get(), job.fuelTable(), job.targetTable(), notation)),
+                        this::pictured);
             }
         }
-        screens.set(List.copyOf(states));
-        summary.set(ride().map(r -> summary(r, screened)).orElse(""));
+        screens.show(ride.orElse(null));
+        shade();
+    }
+
+    private void pictured(Optional<RidePicture> now) {
+        picture.set(now.orElse(null));
+        shade();
+    }
+
+    /** Lays what is screened out, and what is warned of, over the lanes. */
+    private void shade() {
+        Optional<ScreenedRide> screened = screens.screenedProperty().get();
+        RidePicture now = picture.get();
+        summary.set(ride().map(r -> summary(r, screened.filter(s -> s.ride() == r)))
+                .orElse(""));
+        if (now == null) {
+            trace.set(null);
+            return;
+        }
+        List<Trace.Mark> marks = marks(now);
+        session.look(
+                LANE + "-shade",
+                (p, c) -> RideTrace.shaded(now.lanes(), screened.filter(s -> s.ride() == now.ride()), marks),
+                shaded -> {
+                    if (picture.get() == now) {
+                        trace.set(shaded);
+                    }
+                });
+    }
+
+    private List<Trace.Mark> marks(RidePicture of) {
+        Analysis analysis = session.analysis();
+        List<Trace.Mark> marks = new ArrayList<>();
+        if (analysis != null) {
+            analysis.cautions()
+                    .forEach(caution -> caution.moments().stream()
+                            .filter(m -> isOf(analysis, m, of.ride()))
+                            .forEach(m -> {
+                                double from = of.lanes().clock().shown(m.startS());
+                                marks.add(new Trace.Mark(
+                                        from,
+                                        from + m.lengthS(),
+                                        caution.isStop(),
+                                        caution.level().words() + ": " + caution.title()));
+                            }));
+        }
+        return marks;
+    }
+
+    private static boolean isOf(Analysis analysis, Caution.Moment moment, Ride ride) {
+        return moment.ride() < analysis.screened().size()
+                && analysis.screened().get(moment.ride()).ride() == ride;
+    }
+
+    /** Looks at the moment behind a mark. */
+    public void choose(Trace.Mark mark) {
+        Analysis analysis = session.analysis();
+        RidePicture of = picture.get();
+        if (analysis != null && of != null) {
+            analysis.cautions().stream()
+                    .flatMap(c -> c.moments().stream())
+                    .filter(m -> isOf(analysis, m, of.ride())
+                            && of.lanes().clock().shown(m.startS()) == mark.fromS()
+                            && m.lengthS() == mark.toS() - mark.fromS())
+                    .findFirst()
+                    .ifPresent(session.momentProperty()::set);
+        }
     }
 
     private static String summary(Ride ride, Optional<ScreenedRide> screened) {
@@ -107,19 +189,6 @@ public final class RidesModel {
                 .orElse(holds);
     }
 
-    /** Screens that keep nothing out of this ride, and are on. */
-    public List<Screen> idle() {
-        List<Screen> shown = screens.get().stream().map(ScreenState::screen).toList();
-        return List.of(Screen.values()).stream().filter(s -> !shown.contains(s)).toList();
-    }
-
-    /** Switches a screen; everything that follows is worked out anew. */
-    public void turn(Screen screen, boolean on) {
-        if (screen.canBeOff()) {
-            session.edit(job -> job.withScreens(job.screens().with(screen, on)));
-        }
-    }
-
     /** What a column can be taken for: anything but time, which the reader finds by itself. */
     List<Role> rolesFor(Channel channel) {
         return Stream.of(Role.values())
@@ -130,8 +199,92 @@ public final class RidesModel {
     /** Takes a column for something else: the ride is read again. */
     public void role(Channel channel, Role role) {
         if (role != channel.role()) {
-            ride().ifPresent(r -> session.reading().again(r, options -> options.withRole(channel.heading(), role)));
+            read(options -> options.withRole(channel.heading(), role));
         }
+    }
+
+    /** Units that the figures of a column could be in. */
+    List<Unit> unitsFor(Channel channel) {
+        return Stream.of(Unit.values())
+                .filter(u -> u.dimension() == channel.role().dimension()
+                        || u == channel.unit()
+                        || channel.role() == Role.THROTTLE && u.dimension() == Dimension.VOLTAGE)
+                .filter(u -> channel.role() != Role.OTHER || u == channel.unit())
+                .toList();
+    }
+
+    /** Takes the figures of a column for another unit: the ride is read again. */
+    public void unit(Channel channel, Unit unit) {
+        if (unit != channel.unit()) {
+            read(options -> options.withUnit(channel.heading(), unit));
+        }
+    }
+
+    /** Reads the selected ride again with something else said about it. */
+    public void read(UnaryOperator<RideOptions> change) {
+        ride().ifPresent(r -> session.reading().again(r, change));
+    }
+
+    /** Takes another column for the time. */
+    void time(String old, String heading) {
+        read(options -> {
+            RideOptions other = options.roles().get(old) == Role.TIME ? options.withRole(old, Role.OTHER) : options;
+            return other.withRole(heading, Role.TIME);
+        });
+    }
+
+    /** Forgets what was said about logs like the selected one, and reads it as if nothing had been said. */
+    public void forget() {
+        ride().ifPresent(session.reading()::forget);
+    }
+
+    /** The second logger of the selected ride. */
+    public Optional<SecondLogger> second() {
+        return ride().flatMap(session.reading()::second);
+    }
+
+    /** Adds the log of a second logger to the selected ride. */
+    public void addSecond(Path file) {
+        ride().ifPresent(r -> session.reading().addSecond(r, file));
+    }
+
+    /** Moves the second log of the selected ride later. */
+    public void nudge(double byS) {
+        ride().ifPresent(r -> session.reading().align(r, a -> a.nudged(byS)));
+    }
+
+    /** Lets the second clock run faster, its middle staying where it is. */
+    public void drift(double by) {
+        second().ifPresent(s -> {
+            double middle =
+                    (s.second().timeS().at(0) + s.second().timeS().at(s.second().size() - 1)) / 2;
+            session.reading().align(ride().orElseThrow(), a -> a.drifting(a.drift() + by, middle));
+        });
+    }
+
+    /** Takes the second log of the selected ride away. */
+    public void withoutSecond() {
+        ride().ifPresent(session.reading()::withoutSecond);
+    }
+
+    /** What was said about the selected ride. */
+    public RideOptions options() {
+        return ride().map(session.reading()::options).orElse(RideOptions.defaults());
+    }
+
+    /** Channels, those that are worth a look first, those left out or not used last. */
+    List<Channel> channelsByDoubt(Ride ride) {
+        return ride.channels().stream()
+                .sorted(Comparator.comparingInt(RidesModel::rank))
+                .toList();
+    }
+
+    private static int rank(Channel channel) {
+        return switch (channel.confidence()) {
+            case LOOK -> 0;
+            case SURE -> channel.role() == Role.OTHER ? 2 : 1;
+            case LEFT_OUT -> channel.role() == Role.OTHER ? 3 : 1;
+        };
     }
 
     /** Whether the selected ride has a mixture column whose meaning rests on what its display is set to. */
@@ -164,27 +317,28 @@ public final class RidesModel {
         return true;
     }
 
-    /** Takes the selected ride out of the job. */
-    public void remove() {
-        ride().ifPresent(ride -> session.edit(job -> without(job, ride)));
-    }
-
-    private static Job without(Job job, Ride ride) {
-        return job.withRides(job.rides().stream().filter(r -> r.ride() != ride).toList());
-    }
-
     public IntegerProperty selectedProperty() {
         return selected;
     }
 
-    /** Null where there is no ride. */
+    /** Null where there is no ride, or until its lanes are made. */
     public ReadOnlyObjectProperty<Trace> traceProperty() {
         return trace.getReadOnlyProperty();
     }
 
-    /** Screens that kept something out of the selected ride, and those that are off. */
-    public ReadOnlyObjectProperty<List<ScreenState>> screensProperty() {
-        return screens.getReadOnlyProperty();
+    /** What is drawn of the selected ride whatever its screens; null until it is made. */
+    ReadOnlyObjectProperty<RidePicture> pictureProperty() {
+        return picture.getReadOnlyProperty();
+    }
+
+    /** The order of the rides, and the tables they were made with. */
+    public RideOrder order() {
+        return order;
+    }
+
+    /** The screens of the selected ride. */
+    public ScreensModel screens() {
+        return screens;
     }
 
     public ReadOnlyStringProperty summaryProperty() {

@@ -1,10 +1,8 @@
 package fuelwright.ui.rides;
 
-import fuelwright.job.JobRide;
 import fuelwright.safety.Caution;
 import fuelwright.ui.plot.Timeline;
 import fuelwright.ui.theme.AskFiles;
-import fuelwright.ui.theme.Figures;
 import fuelwright.ui.theme.Parts;
 import fuelwright.ui.theme.StagePane;
 import fuelwright.ui.theme.Words;
@@ -12,8 +10,6 @@ import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
-import javafx.scene.control.Tooltip;
-import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.StackPane;
@@ -26,8 +22,8 @@ public final class RidesView implements StagePane {
 
     private final RidesModel model;
     private final Timeline timeline = new Timeline();
-    private final FlowPane rides = new FlowPane(8, 8);
-    private final FlowPane chips = new FlowPane(6, 6);
+    private final ToggleButton overTime = new ToggleButton(Words.of("rides.view.time"));
+    private final ToggleButton overTable = new ToggleButton(Words.of("rides.view.table"));
     private final StackPane root = new StackPane();
     private final Node explanation;
 
@@ -35,8 +31,8 @@ public final class RidesView implements StagePane {
         this.model = model;
         timeline.traceProperty().bind(model.traceProperty());
         timeline.themeProperty().bind(model.session().themeProperty());
+        timeline.setOnMark(model::choose);
         timeline.setId("timeline");
-        VBox.setVgrow(timeline, Priority.ALWAYS);
         Label summary = new Label();
         summary.textProperty().bind(model.summaryProperty());
         VBox heading = Parts.heading(new Label(Words.of("rides.title")), summary);
@@ -44,9 +40,9 @@ public final class RidesView implements StagePane {
         HBox top = new HBox(
                 8,
                 heading,
-                Parts.button("rides.remove", model::remove, "compact"),
+                Parts.choice(new ToggleGroup(), overTime, overTable),
                 Parts.button("rides.open", this::open, "compact"));
-        VBox content = new VBox(12, top, rides, chips, timeline, Parts.text(Words.of("rides.hint"), "muted", "small"));
+        VBox content = new VBox(10, top, new RidesBar(model).node(), new ScreensPane(model).node(), plots());
         content.visibleProperty().bind(model.traceProperty().isNotNull());
         VBox empty = Parts.empty(
                 Words.of("rides.empty.title"),
@@ -58,13 +54,28 @@ public final class RidesView implements StagePane {
         root.getChildren().addAll(content, empty);
         root.getStyleClass().add("work");
         explanation = new ChannelsPane(model).node();
-        model.screensProperty().addListener((p, old, now) -> chips());
-        model.session().jobProperty().addListener((p, old, now) -> rides());
-        model.selectedProperty().addListener((p, old, now) -> rides());
         model.session().momentProperty().addListener((p, old, now) -> moment(now));
-        rides();
-        chips();
+        // The moment of another ride is marked when that ride's lanes are there.
+        model.traceProperty().addListener((p, old, now) -> {
+            if (now != null && (old == null || old.clock() != now.clock())) {
+                moment(model.session().momentProperty().get());
+            }
+        });
         moment(model.session().momentProperty().get());
+    }
+
+    private StackPane plots() {
+        overTime.setSelected(true);
+        overTime.setId("over-time");
+        overTable.setId("over-table");
+        VBox.setVgrow(timeline, Priority.ALWAYS);
+        VBox time = new VBox(4, timeline, Parts.text(Words.of("rides.hint"), "muted", "small"));
+        Node density = new DensityPane(model).node();
+        time.visibleProperty().bind(overTime.selectedProperty());
+        density.visibleProperty().bind(overTable.selectedProperty());
+        StackPane plots = new StackPane(time, density);
+        VBox.setVgrow(plots, Priority.ALWAYS);
+        return plots;
     }
 
     private void open() {
@@ -77,55 +88,6 @@ public final class RidesView implements StagePane {
         } else {
             timeline.mark(moment.startS(), moment.startS() + moment.lengthS(), AROUND_MOMENT_S);
         }
-    }
-
-    private void rides() {
-        rides.getChildren().clear();
-        ToggleGroup group = new ToggleGroup();
-        for (int i = 0; i < model.rides().size(); i++) {
-            int index = i;
-            JobRide ride = model.rides().get(i);
-            ToggleButton toggle = new ToggleButton(ride.ride().name());
-            toggle.getStyleClass().add("compact");
-            toggle.setToggleGroup(group);
-            toggle.setSelected(i == model.selectedProperty().get());
-            toggle.setOnAction(e -> {
-                toggle.setSelected(true);
-                model.selectedProperty().set(index);
-            });
-            rides.getChildren().add(toggle);
-        }
-        Parts.show(rides, model.rides().size() > 1);
-    }
-
-    private void chips() {
-        chips.getChildren().clear();
-        if (!model.screensProperty().get().isEmpty()) {
-            Label title = Parts.label(Words.of("rides.screened"), "muted");
-            title.setMinHeight(28);
-            chips.getChildren().add(title);
-        }
-        for (RidesModel.ScreenState state : model.screensProperty().get()) {
-            chips.getChildren().add(chip(state));
-        }
-    }
-
-    private ToggleButton chip(RidesModel.ScreenState state) {
-        ToggleButton chip = new ToggleButton();
-        Label mark = Parts.label(!state.screen().canBeOff() ? "•" : state.on() ? "☑" : "☐", "chip-count");
-        Label name = Parts.label(state.screen().words(), "chip-name");
-        String figure = state.on() ? state.count() < 0 ? "…" : Figures.count(state.count()) : Words.of("rides.off");
-        chip.setGraphic(Parts.row(6, mark, name, Parts.label(figure, "chip-count")));
-        chip.getStyleClass().add("chip");
-        chip.setSelected(state.on());
-        chip.setMouseTransparent(!state.screen().canBeOff());
-        chip.setFocusTraversable(state.screen().canBeOff());
-        String why =
-                Words.of("rides.chip", state.screen().words(), state.screen().why());
-        chip.setTooltip(new Tooltip(why));
-        chip.setAccessibleText(why + " " + figure);
-        chip.setOnAction(e -> model.turn(state.screen(), chip.isSelected()));
-        return chip;
     }
 
     @Override

@@ -18,8 +18,8 @@ class RidesModelTest {
     private final Session session = new Session(new FixtureServices(), new SameThreadRunner());
     private final RidesModel model = new RidesModel(session);
 
-    private RidesModel.ScreenState state(Screen screen) {
-        return model.screensProperty().get().stream()
+    private ScreensModel.State state(Screen screen) {
+        return model.screens().statesProperty().get().stream()
                 .filter(s -> s.screen() == screen)
                 .findFirst()
                 .orElseThrow();
@@ -37,7 +37,7 @@ class RidesModelTest {
     void switchingAScreenOffWorksEverythingOutAnew() {
         session.openSample();
         int before = session.analysis().screened().get(0).kept();
-        model.turn(Screen.TOO_COLD, false);
+        model.screens().turn(Screen.TOO_COLD, false);
         assertTrue(session.analysis().screened().get(0).kept() > before);
         assertFalse(state(Screen.TOO_COLD).on());
         assertFalse(model.traceProperty().get().screenedOut().get(790));
@@ -48,14 +48,14 @@ class RidesModelTest {
     @Test
     void theScreensThatAProgramNeedsStayOn() {
         session.openSample();
-        model.turn(Screen.NO_READING, false);
+        model.screens().turn(Screen.NO_READING, false);
         assertTrue(session.job().screens().isOn(Screen.NO_READING));
     }
 
     @Test
     void removingTheLastRideLeavesNothing() {
         session.openSample();
-        model.remove();
+        model.order().remove();
         assertNull(model.traceProperty().get());
         assertTrue(model.ride().isEmpty());
     }

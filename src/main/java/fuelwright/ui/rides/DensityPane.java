@@ -1,0 +1,143 @@
+package fuelwright.ui.rides;
+
+import fuelwright.table.Table;
+import fuelwright.ui.plot.HeatCell;
+import fuelwright.ui.plot.HeatGrid;
+import fuelwright.ui.plot.HeatMap;
+import fuelwright.ui.theme.Figures;
+import fuelwright.ui.theme.Palette;
+import fuelwright.ui.theme.Parts;
+import fuelwright.ui.theme.Words;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+import javafx.geometry.Point2D;
+import javafx.scene.Node;
+import javafx.scene.canvas.Canvas;
+import javafx.scene.canvas.GraphicsContext;
+import javafx.scene.control.Label;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
+import javafx.scene.paint.Color;
+
+/** Where a ride was in the table: seconds in each cell, darker on a logarithmic scale, with the path drawn over it. */
+final class DensityPane {
+
+    private static final double PATH_OPACITY = 0.28;
+
+    private final RidesModel model;
+    private final HeatGrid grid = new HeatGrid();
+    private final Canvas path = new Canvas();
+    private final Label words = Parts.text("", "muted", "small");
+    private final StackPane stack = new StackPane(grid, path);
+    private final VBox box = new VBox(8, stack, words);
+
+    DensityPane(RidesModel model) {
+        this.model = model;
+        grid.setId("density");
+        grid.themeProperty().bind(model.session().themeProperty());
+        path.setMouseTransparent(true);
+        path.setManaged(false);
+        grid.layoutBoundsProperty().addListener((p, old, now) -> drawPath());
+        model.pictureProperty().addListener((p, old, now) -> fill());
+        model.session().themeProperty().addListener((p, old, now) -> fill());
+        VBox.setVgrow(stack, Priority.ALWAYS);
+        box.visibleProperty().addListener((p, was, is) -> drawPath());
+        fill();
+    }
+
+    Node node() {
+        return box;
+    }
+
+    private RideDensity density() {
+        RidePicture picture = model.pictureProperty().get();
+        return picture == null ? null : picture.density().orElse(null);
+    }
+
+    private void fill() {
+        RideDensity density = density();
+        Parts.show(stack, density != null);
+        if (density == null) {
+            grid.mapProperty().set(null);
+            words.setText(Words.of("rides.density.none"));
+            return;
+        }
+        grid.mapProperty()
+                .set(map(density, model.session().themeProperty().get().palette()));
+        words.setText(Words.of(
+                        "rides.density",
+                        density.riddenCells(),
+                        density.table().cells(),
+                        Figures.span(density.mostSeconds()))
+                + (density.outsideS() > 0.05
+                        ? " " + Words.of("rides.density.outside", Figures.span(density.outsideS()))
+                        : ""));
+        drawPath();
+    }
+
+    private static HeatMap map(RideDensity density, Palette palette) {
+        Table table = density.table();
+        double most = Math.log1p(10 * density.mostSeconds());
+        List<HeatCell> cells = new ArrayList<>();
+        for (int cell = 0; cell < table.cells(); cell++) {
+            double s = density.secondsIn(cell);
+            String place = Words.of(
+                    "rides.density.place",
+                    Figures.plain(table.speedAt(cell), 0),
+                    Figures.shortest(table.loadAt(cell)),
+                    table.load().kind().unit().symbol());
+            cells.add(
+                    s > 0
+                            ? HeatCell.plain(
+                                    Figures.plain(s, s < 9.95 ? 1 : 0),
+                                    palette.sequential().at(Math.log1p(10 * s) / most),
+                                    place + ": " + Figures.span(s))
+                            : HeatCell.plain("", palette.surface(), place + ": " + Words.of("rides.density.never")));
+        }
+        return new HeatMap(
+                IntStream.range(0, table.speed().size())
+                        .mapToObj(i -> Figures.shortest(table.speed().at(i)))
+                        .toList(),
+                IntStream.range(0, table.load().size())
+                        .mapToObj(i -> Figures.shortest(table.load().at(i)))
+                        .toList(),
+                title(table.speed().kind().words(), table.speed().kind().unit().symbol()),
+                title(table.load().kind().words(), table.load().kind().unit().symbol()),
+                cells);
+    }
+
+    private static String title(String words, String unit) {
+        return Parts.capital(words) + " [" + unit + "]";
+    }
+
+    private void drawPath() {
+        RideDensity density = density();
+        path.setWidth(grid.getWidth());
+        path.setHeight(grid.getHeight());
+        GraphicsContext g = path.getGraphicsContext2D();
+        g.clearRect(0, 0, path.getWidth(), path.getHeight());
+        if (density == null || !box.isVisible() || grid.getWidth() < 100) {
+            return;
+        }
+        Table table = density.table();
+        Point2D origin = grid.middleOf(table.cell(0, 0));
+        Point2D right = grid.middleOf(table.cell(0, 1));
+        Point2D up = grid.middleOf(table.cell(1, 0));
+        Color ink = model.session().themeProperty().get().palette().ink();
+        g.setStroke(ink.deriveColor(0, 1, 1, PATH_OPACITY));
+        g.setLineWidth(1);
+        g.beginPath();
+        for (int i = 0; i < density.points(); i++) {
+            double x = origin.getX() + density.x(i) * (right.getX() - origin.getX());
+            double y = origin.getY() + density.y(i) * (up.getY() - origin.getY());
+            if (i == 0) {
+                g.moveTo(x, y);
+            } else {
+                g.lineTo(x, y);
+            }
+        }
+        g.stroke();
+    }
+}

@@ -1,0 +1,126 @@
+package fuelwright.ui.rides;
+
+import fuelwright.screen.ScreenSettings;
+import fuelwright.ui.session.Mixture;
+import fuelwright.ui.session.Session;
+import fuelwright.ui.theme.Figures;
+import fuelwright.ui.theme.Parts;
+import fuelwright.ui.theme.Words;
+import java.util.function.BiFunction;
+import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.control.Slider;
+import javafx.scene.layout.GridPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import org.controlsfx.control.RangeSlider;
+
+/** A threshold of a screen on a slider: shown live while it is dragged, taken when it is let go. */
+final class Threshold {
+
+    private Threshold() {}
+
+    /** @param key its name; with {@code .unit} behind, what stands behind its figure */
+    static Node of(
+            ScreensModel model,
+            String key,
+            double least,
+            double most,
+            int decimals,
+            ToDoubleFunction<ScreenSettings> get,
+            BiFunction<ScreenSettings, Double, ScreenSettings> with) {
+        Slider slider =
+                new Slider(least, most, get.applyAsDouble(model.shownProperty().get()));
+        double step = Math.pow(10, -decimals);
+        slider.setBlockIncrement(Math.max(step, (most - least) / 90));
+        slider.setId(key.replace('.', '-'));
+        slider.setAccessibleText(Words.of(key));
+        Label figure = Parts.label("", "figure");
+        boolean[] following = new boolean[1];
+        Runnable follow = () -> {
+            double value = get.applyAsDouble(model.shownProperty().get());
+            figure.setText(Figures.plain(value, decimals) + " " + Words.of(key + ".unit"));
+            if (!slider.isValueChanging()) {
+                following[0] = true;
+                slider.setValue(value);
+                following[0] = false;
+            }
+        };
+        slider.valueProperty().addListener((p, old, now) -> {
+            if (!following[0]) {
+                double rounded = Math.round(now.doubleValue() / step) * step;
+                model.preview(with.apply(model.shownProperty().get(), rounded));
+                if (!slider.isValueChanging()) {
+                    model.take();
+                }
+            }
+        });
+        slider.valueChangingProperty().addListener((p, was, is) -> {
+            if (!is) {
+                model.take();
+            }
+        });
+        model.shownProperty().addListener((p, old, now) -> follow.run());
+        follow.run();
+        return laid(key, slider, figure);
+    }
+
+    /** The span of mixture that the sensor is trusted in, on a slider with two thumbs. */
+    static Node range(ScreensModel model, Session session, String key, double least, double most) {
+        ScreenSettings now = model.shownProperty().get();
+        RangeSlider slider = new RangeSlider(least, most, now.lambdaFrom(), now.lambdaTo());
+        slider.setBlockIncrement(0.01);
+        slider.setId(key.replace('.', '-'));
+        slider.setAccessibleText(Words.of(key));
+        Label figure = Parts.label("", "figure");
+        boolean[] following = new boolean[1];
+        Runnable follow = () -> {
+            ScreenSettings shown = model.shownProperty().get();
+            Mixture notation = session.mixture();
+            figure.setText(
+                    Words.of("rides.set.span", notation.figure(shown.lambdaFrom()), notation.words(shown.lambdaTo())));
+            if (!slider.isLowValueChanging() && !slider.isHighValueChanging()) {
+                following[0] = true;
+                slider.setHighValue(Math.max(slider.getHighValue(), shown.lambdaTo()));
+                slider.setLowValue(shown.lambdaFrom());
+                slider.setHighValue(shown.lambdaTo());
+                following[0] = false;
+            }
+        };
+        Function<Double, Double> rounded = value -> Math.round(value * 100) / 100.0;
+        Runnable moved = () -> {
+            double from = rounded.apply(slider.getLowValue());
+            double to = rounded.apply(slider.getHighValue());
+            if (!following[0] && from < to) {
+                model.preview(model.shownProperty().get().withLambda(from, to));
+                if (!slider.isLowValueChanging() && !slider.isHighValueChanging()) {
+                    model.take();
+                }
+            }
+        };
+        slider.lowValueProperty().addListener((p, old, value) -> moved.run());
+        slider.highValueProperty().addListener((p, old, value) -> moved.run());
+        slider.lowValueChangingProperty().addListener((p, was, is) -> moved.run());
+        slider.highValueChangingProperty().addListener((p, was, is) -> moved.run());
+        model.shownProperty().addListener((p, old, shown) -> follow.run());
+        session.afrProperty().addListener((p, old, afr) -> follow.run());
+        follow.run();
+        return laid(key, slider, figure);
+    }
+
+    private static Node laid(String key, Region slider, Label figure) {
+        Label name = Parts.label(Words.of(key), "small");
+        name.setMinWidth(Region.USE_PREF_SIZE);
+        figure.setMinWidth(Region.USE_PREF_SIZE);
+        HBox top = Parts.row(8, name, Parts.gap(), figure);
+        slider.setMaxWidth(Double.MAX_VALUE);
+        VBox box = new VBox(top, slider);
+        HBox.setHgrow(box, Priority.ALWAYS);
+        GridPane.setHgrow(box, Priority.ALWAYS);
+        return box;
+    }
+}
