@@ -70,15 +70,15 @@ final class RidesBar {
             down.setDisable(model.index() == model.rides().size() - 1);
             bar.getChildren().addAll(up, down);
         }
-        bar.getChildren().addAll(Parts.button("rides.remove", model.order()::remove, "compact"), made());
+        bar.getChildren().add(Parts.button("rides.remove", model.order()::remove, "compact"));
+        if (model.order().tables().size() > 1) {
+            bar.getChildren().add(made());
+        }
     }
 
     private Node made() {
         List<Optional<Table>> tables = model.order().tables();
         Optional<Table> now = model.order().madeWith(model.index());
-        if (tables.size() == 1) {
-            return Parts.row(0, Parts.text(model.order().tableWords(now), "muted", "small", "beside-buttons"));
-        }
         ComboBox<Optional<Table>> choice = new ComboBox<>();
         choice.getItems().setAll(tables);
         choice.setValue(now);

@@ -178,9 +178,13 @@ public final class RidesModel {
         }
     }
 
-    private static String summary(Ride ride, Optional<ScreenedRide> screened) {
-        String holds =
-                Words.of("rides.summary", ride.name(), Figures.span(ride.durationS()), Figures.count(ride.size()));
+    private String summary(Ride ride, Optional<ScreenedRide> screened) {
+        String holds = Words.of(
+                "rides.summary",
+                ride.name(),
+                Figures.span(ride.durationS()),
+                Figures.count(ride.size()),
+                order.tableWords(order.madeWith(index())));
         return screened.map(s -> holds + " "
                         + Words.of(
                                 "rides.summary.kept",

@@ -37,12 +37,12 @@ public final class RidesView implements StagePane {
         summary.textProperty().bind(model.summaryProperty());
         VBox heading = Parts.heading(new Label(Words.of("rides.title")), summary);
         HBox.setHgrow(heading, Priority.ALWAYS);
-        HBox top = new HBox(
-                8,
-                heading,
-                Parts.choice(new ToggleGroup(), overTime, overTable),
-                Parts.button("rides.open", this::open, "compact"));
-        VBox content = new VBox(10, top, new RidesBar(model).node(), new ScreensPane(model).node(), plots());
+        HBox top = new HBox(8, heading, Parts.button("rides.open", this::open, "compact"));
+        ScreensPane screens = new ScreensPane(model);
+        Node bar = new RidesBar(model).node();
+        HBox.setHgrow(bar, Priority.ALWAYS);
+        HBox second = new HBox(8, bar, Parts.choice(new ToggleGroup(), overTime, overTable), screens.switchOfSliders());
+        VBox content = new VBox(10, top, second, screens.node(), plots());
         content.visibleProperty().bind(model.traceProperty().isNotNull());
         VBox empty = Parts.empty(
                 Words.of("rides.empty.title"),

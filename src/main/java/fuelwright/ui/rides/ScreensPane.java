@@ -30,7 +30,9 @@ final class ScreensPane {
     ScreensPane(RidesModel rides) {
         this.rides = rides;
         this.model = rides.screens();
-        adjust.getStyleClass().add("chip");
+        adjust.getStyleClass().add("compact");
+        adjust.setMinWidth(javafx.scene.layout.Region.USE_PREF_SIZE);
+        adjust.setOnAction(e -> chips());
         adjust.setId("adjust-screens");
         sliders.getStyleClass().add("card");
         sliders.setHgap(24);
@@ -45,6 +47,11 @@ final class ScreensPane {
 
     Node node() {
         return box;
+    }
+
+    /** Opens and closes the sliders. */
+    Node switchOfSliders() {
+        return adjust;
     }
 
     private void fillSliders() {
@@ -144,8 +151,6 @@ final class ScreensPane {
                 }
             }
         }
-        adjust.setOnAction(e -> chips());
-        chips.getChildren().add(adjust);
     }
 
     private ToggleButton chip(ScreensModel.State state) {

@@ -22,6 +22,20 @@ import org.controlsfx.control.RangeSlider;
 /** A threshold of a screen on a slider: shown live while it is dragged, taken when it is let go. */
 final class Threshold {
 
+    /** With a look of its own: the library's style sheet needs colours that our base theme hasn't got. */
+    private static final class TwoThumbs extends RangeSlider {
+        TwoThumbs(double least, double most, double low, double high) {
+            super(least, most, low, high);
+        }
+
+        @Override
+        public String getUserAgentStylesheet() {
+            return Threshold.class
+                    .getResource("/fuelwright/ui/range-slider.css")
+                    .toExternalForm();
+        }
+    }
+
     private Threshold() {}
 
     /** @param key its name; with {@code .unit} behind, what stands behind its figure */
@@ -72,7 +86,7 @@ final class Threshold {
     /** The span of mixture that the sensor is trusted in, on a slider with two thumbs. */
     static Node range(ScreensModel model, Session session, String key, double least, double most) {
         ScreenSettings now = model.shownProperty().get();
-        RangeSlider slider = new RangeSlider(least, most, now.lambdaFrom(), now.lambdaTo());
+        RangeSlider slider = new TwoThumbs(least, most, now.lambdaFrom(), now.lambdaTo());
         slider.setBlockIncrement(0.01);
         slider.setId(key.replace('.', '-'));
         slider.setAccessibleText(Words.of(key));
