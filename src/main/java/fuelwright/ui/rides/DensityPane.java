@@ -21,10 +21,10 @@ import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import javafx.scene.paint.Color;
 
-/** Where a ride was in the table: seconds in each cell, darker on a logarithmic scale, with the path drawn over it. */
+/** Where a ride was in the table: seconds in each cell, stronger in colour on a logarithmic scale, with the path drawn over it. */
 final class DensityPane {
 
-    private static final double PATH_OPACITY = 0.28;
+    private static final double PATH_OPACITY = 0.18;
 
     private final RidesModel model;
     private final HeatGrid grid = new HeatGrid();

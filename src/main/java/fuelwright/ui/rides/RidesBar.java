@@ -70,7 +70,6 @@ final class RidesBar {
             down.setDisable(model.index() == model.rides().size() - 1);
             bar.getChildren().addAll(up, down);
         }
-        bar.getChildren().add(Parts.button("rides.remove", model.order()::remove, "compact"));
         if (model.order().tables().size() > 1) {
             bar.getChildren().add(made());
         }

@@ -37,7 +37,11 @@ public final class RidesView implements StagePane {
         summary.textProperty().bind(model.summaryProperty());
         VBox heading = Parts.heading(new Label(Words.of("rides.title")), summary);
         HBox.setHgrow(heading, Priority.ALWAYS);
-        HBox top = new HBox(8, heading, Parts.button("rides.open", this::open, "compact"));
+        HBox top = new HBox(
+                8,
+                heading,
+                Parts.button("rides.remove", model.order()::remove, "compact"),
+                Parts.button("rides.open", this::open, "compact"));
         ScreensPane screens = new ScreensPane(model);
         Node bar = new RidesBar(model).node();
         HBox.setHgrow(bar, Priority.ALWAYS);

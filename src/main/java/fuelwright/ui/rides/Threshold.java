@@ -96,7 +96,10 @@ final class Threshold {
             ScreenSettings shown = model.shownProperty().get();
             Mixture notation = session.mixture();
             figure.setText(
-                    Words.of("rides.set.span", notation.figure(shown.lambdaFrom()), notation.words(shown.lambdaTo())));
+                    Words.of("rides.set.span",
+                    notation.figure(shown.lambdaFrom()),
+                    notation.figure(shown.lambdaTo()),
+                    notation.afr() ? "AFR" : "λ"));
             if (!slider.isLowValueChanging() && !slider.isHighValueChanging()) {
                 following[0] = true;
                 slider.setHighValue(Math.max(slider.getHighValue(), shown.lambdaTo()));
