@@ -23,8 +23,23 @@ final class Hatch {
         g.restore();
     }
 
+    static void paint(Ink g, double x, double y, double w, double h, double step, Color color) {
+        g.save();
+        g.beginPath();
+        g.rect(x, y, w, h);
+        g.clip();
+        g.setStroke(color);
+        g.setLineWidth(1);
+        // Lines lie on one raster for the whole canvas, so that neighbours join.
+        double first = Math.floor((x + y) / step) * step;
+        for (double s = first; s <= x + w + y + h; s += step) {
+            g.strokeLine(s - y, y, s - y - h, y + h);
+        }
+        g.restore();
+    }
+
     /** The same, slanted the other way. */
-    static void back(GraphicsContext g, double x, double y, double w, double h, double step, Color color) {
+    static void back(Ink g, double x, double y, double w, double h, double step, Color color) {
         g.save();
         g.beginPath();
         g.rect(x, y, w, h);

@@ -1,6 +1,5 @@
 package fuelwright.ui.plot;
 
-import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.paint.Color;
 
 /**
@@ -11,7 +10,7 @@ final class LanePainter {
 
     private static final double BAR = 1.5;
 
-    private final GraphicsContext g;
+    private final Ink g;
     private final RideClock clock;
     private final TimeWindow window;
     private final double left;
@@ -19,16 +18,30 @@ final class LanePainter {
     /** The first row of each pixel column, one more at the end. */
     private final int[] rows;
 
-    LanePainter(GraphicsContext g, RideClock clock, TimeWindow window, double left, double plotWidth) {
+    LanePainter(Ink g, RideClock clock, TimeWindow window, double left, double plotWidth) {
         this.g = g;
         this.clock = clock;
         this.window = window;
         this.left = left;
         this.plotWidth = plotWidth;
         rows = new int[(int) Math.ceil(plotWidth) + 1];
+        int shown = clock.rowAtOrAfter(window.toS()) - clock.rowAtOrAfter(window.fromS());
+        int whole = wholeBlocks(shown / plotWidth);
         for (int px = 0; px < rows.length; px++) {
-            rows[px] = clock.rowAtOrAfter(window.timeAt(left + px, left, plotWidth));
+            int row = clock.rowAtOrAfter(window.timeAt(left + px, left, plotWidth));
+            rows[px] = row == clock.size() ? row : row / whole * whole;
         }
+    }
+
+    /**
+     * Where very many rows share a pixel, columns begin at whole blocks of the pyramid, at most a sixteenth of a pixel away: each row still
+     * belongs to one column, and single rows need not be looked at.
+     */
+    private static int wholeBlocks(double rowsPerPixel) {
+        if (rowsPerPixel >= 4096) {
+            return 256;
+        }
+        return rowsPerPixel >= 256 ? 16 : 1;
     }
 
     /** The first row of a pixel column. */
@@ -48,7 +61,7 @@ final class LanePainter {
             g.setLineWidth(thick);
             g.setLineDashes(dashes);
             rows(values, lane, top, height, from, to);
-            g.setLineDashes((double[]) null);
+            g.setLineDashes();
         } else {
             g.setFill(color);
             bars(values, lane, top, height, dashes.length > 0);

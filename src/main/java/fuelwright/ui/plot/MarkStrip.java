@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import javafx.scene.canvas.GraphicsContext;
 
 /**
  * The strip above the lanes with a mark for each moment that is warned of: a filled triangle for Stop, an open ring for the others. Marks
@@ -41,7 +40,7 @@ final class MarkStrip {
         return window.xOf((mark.fromS() + mark.toS()) / 2, left, width);
     }
 
-    void paint(GraphicsContext g, Palette palette, double bottom) {
+    void paint(Ink g, Palette palette, double bottom) {
         for (Placed p : placed) {
             double top = bottom - SIZE - 2;
             if (p.mark().stop()) {

@@ -1,7 +1,6 @@
 package fuelwright.ui.plot;
 
 import fuelwright.ui.theme.Palette;
-import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.paint.Color;
 
 /** Families of reasons for which readings don't count, each with a colour and a pattern of lines of its own: never by colour alone. */
@@ -33,7 +32,7 @@ public enum OutKind {
     }
 
     /** Its pattern over a pale ground, strong as said from 0 to 1. */
-    public void paint(GraphicsContext g, Palette palette, double x, double y, double w, double h, double strength) {
+    public void paint(Ink g, Palette palette, double x, double y, double w, double h, double strength) {
         Color color = colour(palette);
         g.setFill(color.deriveColor(0, 1, 1, 0.18 * strength));
         g.fillRect(x, y, w, h);

@@ -5,20 +5,19 @@ import fuelwright.ui.theme.Fonts;
 import fuelwright.ui.theme.Palette;
 import fuelwright.ui.theme.Words;
 import javafx.geometry.VPos;
-import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.paint.Color;
 import javafx.scene.text.TextAlignment;
 
 /** The crosshair of a timeline with the figures that are under it. */
 final class ReadOut {
 
-    private final GraphicsContext g;
+    private final Ink g;
     private final Trace trace;
     private final Palette palette;
     private final double width;
     private final double plotHeight;
 
-    ReadOut(GraphicsContext g, Trace trace, Palette palette, double width, double plotHeight) {
+    ReadOut(Ink g, Trace trace, Palette palette, double width, double plotHeight) {
         this.g = g;
         this.trace = trace;
         this.palette = palette;
@@ -31,12 +30,12 @@ final class ReadOut {
         g.setLineWidth(1);
         g.setLineDashes(3, 3);
         g.strokeLine(Math.round(x) + 0.5, TimelinePainter.TOP, Math.round(x) + 0.5, plotHeight);
-        g.setLineDashes((double[]) null);
+        g.setLineDashes();
         g.setTextBaseline(VPos.CENTER);
         String why = trace.reason().apply(row);
         String warned = warned(row);
         int lines = trace.lanes().size() + 1 + (why.isEmpty() ? 0 : 1) + (warned.isEmpty() ? 0 : 1);
-        double boxWidth = 230;
+        double boxWidth = 264;
         double boxHeight = lines * 18 + 12;
         double left = x + 14 + boxWidth > width ? x - 14 - boxWidth : x + 14;
         double top = TimelinePainter.TOP + 6;
@@ -105,9 +104,9 @@ final class ReadOut {
         g.setFont(Fonts.figure(12, false));
         g.setTextAlign(TextAlignment.LEFT);
         g.setFill(figure.isEmpty() ? ink : palette.muted());
-        g.fillText(name, left + 10, y, figure.isEmpty() ? boxWidth - 20 : boxWidth / 2);
+        g.fillText(name, left + 10, y);
         g.setTextAlign(TextAlignment.RIGHT);
         g.setFill(ink);
-        g.fillText(figure, left + boxWidth - 10, y, boxWidth * 0.7);
+        g.fillText(figure, left + boxWidth - 10, y);
     }
 }

@@ -9,7 +9,6 @@ import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.scene.AccessibleRole;
 import javafx.scene.canvas.Canvas;
-import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseEvent;
@@ -21,7 +20,7 @@ import javafx.scene.layout.Region;
  * the crosshair, N and P go to the next and previous mark. However often something changes, it is drawn once a frame; the crosshair lies on a
  * canvas of its own.
  */
-public final class Timeline extends Region {
+public final class Timeline extends Region implements Plot {
 
     private static final double WHEEL_ZOOM = 0.8;
     private static final double KEY_STEP = 0.15;
@@ -251,34 +250,39 @@ public final class Timeline extends Region {
         return trace.get() == null || trace.get().lanes().isEmpty() || canvas.getWidth() < 200;
     }
 
-    /** Draws everything but the crosshair. */
+    /** Draws everything but the crosshair on the screen. */
     void paint() {
-        GraphicsContext g = canvas.getGraphicsContext2D();
-        g.clearRect(0, 0, canvas.getWidth(), canvas.getHeight());
+        Ink ink = CanvasInk.on(canvas);
         if (isEmpty()) {
             return;
         }
-        new TimelinePainter(g, trace.get(), window.get(), theme.get().palette(), getWidth(), getHeight())
-                .paint(markedFromS, markedToS);
+        paint(ink, getWidth(), getHeight());
         if (isFocused()) {
-            g.setStroke(theme.get().palette().accent());
-            g.setLineWidth(1);
+            ink.setStroke(theme.get().palette().accent());
+            ink.setLineWidth(1);
             double top = TimelinePainter.TOP - 0.5;
-            g.strokeRect(
+            ink.strokeRect(
                     TimelinePainter.LEFT - 0.5, top, plotWidth() + 1, getHeight() - TimelinePainter.BOTTOM - top - 0.5);
         }
     }
 
+    @Override
+    public void paint(Ink ink, double width, double height) {
+        if (trace.get() != null && !trace.get().lanes().isEmpty()) {
+            new TimelinePainter(ink, trace.get(), window.get(), theme.get().palette(), width, height)
+                    .paint(markedFromS, markedToS);
+        }
+    }
+
     private void paintCross() {
-        GraphicsContext g = over.getGraphicsContext2D();
-        g.clearRect(0, 0, over.getWidth(), over.getHeight());
+        Ink ink = CanvasInk.on(over);
         boolean inside = crossX >= TimelinePainter.LEFT && crossX <= TimelinePainter.LEFT + plotWidth();
         if (isEmpty() || !inside) {
             return;
         }
         int row = trace.get().clock().nearest(window.get().timeAt(crossX, TimelinePainter.LEFT, plotWidth()));
         if (row >= 0) {
-            new ReadOut(g, trace.get(), theme.get().palette(), getWidth(), getHeight() - TimelinePainter.BOTTOM)
+            new ReadOut(ink, trace.get(), theme.get().palette(), getWidth(), getHeight() - TimelinePainter.BOTTOM)
                     .paint(crossX, row);
         }
     }

@@ -5,7 +5,6 @@ import fuelwright.ui.theme.Fonts;
 import fuelwright.ui.theme.Palette;
 import fuelwright.ui.theme.Words;
 import javafx.geometry.VPos;
-import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.paint.Color;
 import javafx.scene.text.TextAlignment;
 
@@ -22,7 +21,7 @@ final class TimelinePainter {
     private static final double BAND = 8;
     private static final double LANE_GAP = 14;
 
-    private final GraphicsContext g;
+    private final Ink g;
     private final Trace trace;
     private final TimeWindow window;
     private final Palette palette;
@@ -33,7 +32,7 @@ final class TimelinePainter {
 
     private final LanePainter lines;
 
-    TimelinePainter(GraphicsContext g, Trace trace, TimeWindow window, Palette palette, double width, double height) {
+    TimelinePainter(Ink g, Trace trace, TimeWindow window, Palette palette, double width, double height) {
         this.g = g;
         this.trace = trace;
         this.window = window;
@@ -144,25 +143,25 @@ final class TimelinePainter {
         double y = top + laneHeight / 2 - 8;
         g.setFill(palette.role(lane.colour()));
         g.setFont(Fonts.text(12, true));
-        g.fillText(lane.name(), 0, y, LEFT - 40);
+        g.fillText(lane.name(), 0, y);
         g.setFill(palette.muted());
         g.setFont(Fonts.text(12, false));
-        g.fillText(lane.unit(), 0, y + 16, LEFT - 40);
+        g.fillText(lane.unit(), 0, y + 16);
         y += 32;
         if (lane.target().isPresent()) {
             g.setFill(palette.role("target"));
-            g.fillText(Words.of("timeline.target"), 0, y, LEFT - 40);
+            g.fillText(Words.of("timeline.target"), 0, y);
             y += 16;
         }
         if (lane.expected().isPresent()) {
             g.setFill(palette.ink());
-            g.fillText(Words.of("timeline.expected"), 0, y, LEFT - 40);
+            g.fillText(Words.of("timeline.expected"), 0, y);
             y += 16;
         }
         if (lane.limit().isPresent()) {
             g.setFill(palette.stop());
             g.setFont(Fonts.text(12, true));
-            g.fillText(Words.of("timeline.limit"), 0, y, LEFT - 40);
+            g.fillText(Words.of("timeline.limit"), 0, y);
         }
         g.setFill(palette.muted());
         g.setTextAlign(TextAlignment.RIGHT);

@@ -2,6 +2,7 @@ package fuelwright.ui.rides;
 
 import fuelwright.screen.Screen;
 import fuelwright.screen.ScreenSettings;
+import fuelwright.ui.plot.CanvasInk;
 import fuelwright.ui.plot.OutKind;
 import fuelwright.ui.session.RideTrace;
 import fuelwright.ui.theme.Figures;
@@ -179,7 +180,7 @@ final class ScreensPane {
 
     private static Canvas swatch(OutKind kind, Theme theme) {
         Canvas swatch = new Canvas(16, 12);
-        kind.paint(swatch.getGraphicsContext2D(), theme.palette(), 0, 0, 16, 9, 1.6);
+        kind.paint(CanvasInk.on(swatch), theme.palette(), 0, 0, 16, 9, 1.6);
         swatch.getGraphicsContext2D().setFill(kind.colour(theme.palette()));
         swatch.getGraphicsContext2D().fillRect(0, 9, 16, 3);
         return swatch;

@@ -95,8 +95,8 @@ final class Threshold {
         Runnable follow = () -> {
             ScreenSettings shown = model.shownProperty().get();
             Mixture notation = session.mixture();
-            figure.setText(
-                    Words.of("rides.set.span",
+            figure.setText(Words.of(
+                    "rides.set.span",
                     notation.figure(shown.lambdaFrom()),
                     notation.figure(shown.lambdaTo()),
                     notation.afr() ? "AFR" : "λ"));
