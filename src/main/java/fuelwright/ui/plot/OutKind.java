@@ -34,12 +34,12 @@ public enum OutKind {
     /** Its pattern over a pale ground, strong as said from 0 to 1. */
     public void paint(Ink g, Palette palette, double x, double y, double w, double h, double strength) {
         Color color = colour(palette);
-        g.setFill(color.deriveColor(0, 1, 1, 0.18 * strength));
+        g.setFill(faint(color, 0.18 * strength));
         g.fillRect(x, y, w, h);
         if (w < 4) {
             return;
         }
-        Color line = color.deriveColor(0, 1, 1, 0.6 * strength);
+        Color line = faint(color, 0.6 * strength);
         switch (slant) {
             case 1:
                 Hatch.paint(g, x, y, w, h, step, line);
@@ -64,5 +64,9 @@ public enum OutKind {
                 }
                 break;
         }
+    }
+
+    private static Color faint(Color color, double opacity) {
+        return Color.color(color.getRed(), color.getGreen(), color.getBlue(), Math.min(1, opacity));
     }
 }
