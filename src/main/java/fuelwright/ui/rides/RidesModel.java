@@ -27,6 +27,8 @@ import java.util.Optional;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import javafx.beans.property.IntegerProperty;
+import javafx.beans.property.ReadOnlyBooleanProperty;
+import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
@@ -47,6 +49,7 @@ public final class RidesModel {
     private final IntegerProperty selected = new SimpleIntegerProperty(0);
     private final ReadOnlyObjectWrapper<Trace> trace = new ReadOnlyObjectWrapper<>();
     private final ReadOnlyObjectWrapper<RidePicture> picture = new ReadOnlyObjectWrapper<>();
+    private final ReadOnlyBooleanWrapper any = new ReadOnlyBooleanWrapper();
     private final ReadOnlyStringWrapper summary = new ReadOnlyStringWrapper("");
     private final ScreensModel screens;
     private final RideOrder order = new RideOrder(this);
@@ -109,6 +112,7 @@ public final class RidesModel {
                         this::pictured);
             }
         }
+        any.set(ride.isPresent());
         screens.show(ride.orElse(null));
         shade();
     }
@@ -129,6 +133,9 @@ public final class RidesModel {
             return;
         }
         List<Trace.Mark> marks = marks(now);
+        if (trace.get() == null || trace.get().clock() != now.lanes().clock()) {
+            trace.set(now.lanes());
+        }
         session.look(
                 LANE + "-shade",
                 (p, c) -> RideTrace.shaded(now.lanes(), screened.filter(s -> s.ride() == now.ride()), marks),
@@ -343,6 +350,11 @@ public final class RidesModel {
     /** The screens of the selected ride. */
     public ScreensModel screens() {
         return screens;
+    }
+
+    /** Whether there is a ride. */
+    public ReadOnlyBooleanProperty anyProperty() {
+        return any.getReadOnlyProperty();
     }
 
     public ReadOnlyStringProperty summaryProperty() {

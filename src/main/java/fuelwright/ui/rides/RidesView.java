@@ -47,14 +47,14 @@ public final class RidesView implements StagePane {
         HBox.setHgrow(bar, Priority.ALWAYS);
         HBox second = new HBox(8, bar, Parts.choice(new ToggleGroup(), overTime, overTable), screens.switchOfSliders());
         VBox content = new VBox(10, top, second, screens.node(), plots());
-        content.visibleProperty().bind(model.traceProperty().isNotNull());
+        content.visibleProperty().bind(model.anyProperty());
         VBox empty = Parts.empty(
                 Words.of("rides.empty.title"),
                 Words.of("rides.empty"),
                 model.session().workingProperty(),
                 model.session().doingProperty(),
                 Parts.button("rides.open", this::open, "primary"));
-        empty.visibleProperty().bind(model.traceProperty().isNull());
+        empty.visibleProperty().bind(model.anyProperty().not());
         root.getChildren().addAll(content, empty);
         root.getStyleClass().add("work");
         explanation = new ChannelsPane(model).node();
