@@ -18,6 +18,9 @@ final class ClockSearch {
     private static final double GREATEST_DRIFT = 0.02;
     private static final int MOST_WINDOWS = 60;
 
+    /** A second log shorter than this says too little to be laid anywhere, s. */
+    private static final double SHORTEST_S = 10;
+
     private final SharedSignal firstCoarse;
     private final SharedSignal secondCoarse;
     private final SharedSignal firstFine;
@@ -83,6 +86,9 @@ final class ClockSearch {
     }
 
     private Loaded<ClockAlignment> search(Ride second, ClockAlignment.By by) {
+        if (!(secondCoarse.endS() - secondCoarse.startS >= SHORTEST_S)) {
+            return poor(second, by, "it is shorter than " + Figures.plain(SHORTEST_S) + " s");
+        }
         List<Match> matches = coarseMatches();
         double[] line = mostAgreedLine(matches);
         if (line.length == 0) {

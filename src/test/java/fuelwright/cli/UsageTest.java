@@ -68,6 +68,11 @@ class UsageTest {
         refusedOption("--shaft", "8", "--bore-before");
         refusedOption("--role", "just a word", "COLUMN=ROLE");
         refusedOption("--role", "O2=lambada", "engine speed", "lambda");
+        refusedOption("--unit", "MAP", "COLUMN=UNIT");
+        refusedOption("--unit", "MAP=barn", "kPa", "mbar");
+        refusedOption("--delimiter", "colon", "comma, semicolon, tab or bar");
+        refusedOption("--decimal", "dash", "point or comma");
+        refusedOption("--encoding", "runes", "UTF-8");
         assertFalse(Files.exists(home.resolve("x")));
     }
 

@@ -414,4 +414,23 @@ class ScreensTest {
                 IllegalArgumentException.class,
                 () -> new ScreenSettings(Set.of(), 70, 500, 1.35, 0.66, 40, 0.5, 1.0, 2.0));
     }
+
+    @Test
+    void a_stamp_that_stands_still_is_an_unstable_time_base() {
+        timeS[200] = timeS[199];
+        assertOut(Screen.TIME_BASE, 200, 201);
+        timeS[200] = timeS[199] + 1e-6;
+        assertEquals(0, screened(USUAL).count(Screen.TIME_BASE));
+    }
+
+    @Test
+    void gears_with_nothing_shown_between_them_are_being_changed() {
+        put(Role.GEAR, i -> i < 200 ? 3 : i < 210 ? Double.NaN : 4);
+        assertOut(Screen.GEAR_CHANGE, 200, 221);
+        put(Role.GEAR, i -> i < 200 ? 3 : i < 210 ? Double.NaN : 3);
+        assertEquals(0, screened(USUAL).count(Screen.GEAR_CHANGE));
+        // Nothing shown for longer than a change takes: only what follows it is kept out.
+        put(Role.GEAR, i -> i < 200 ? 3 : i < 270 ? Double.NaN : 4);
+        assertOut(Screen.GEAR_CHANGE, 270, 281);
+    }
 }

@@ -53,4 +53,19 @@ class MinMaxPyramidTest {
         assertTrue(pyramid.extent(50, 50).isEmpty());
         assertTrue(new MinMaxPyramid(0, i -> 1).extent(0, 10).isEmpty());
     }
+
+    @Test
+    void emptyStretchesArePassedOverWithoutLookingAtEachRow() {
+        int rows = 1_000_000;
+        int[] looked = new int[1];
+        MinMaxPyramid pyramid = new MinMaxPyramid(rows, row -> {
+            looked[0]++;
+            return row == 400_003 || row == 700_001 ? row : Double.NaN;
+        });
+        looked[0] = 0;
+        MinMaxPyramid.Extent all = pyramid.extent(1, rows - 1);
+        assertEquals(new MinMaxPyramid.Extent(400_003, 400_003, 700_001, 700_001), all);
+        assertTrue(pyramid.extent(400_004, 700_001).isEmpty());
+        assertTrue(looked[0] < 1000, "rows looked at: " + looked[0]);
+    }
 }

@@ -1,0 +1,213 @@
+package fuelwright.ui.rides;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import fuelwright.issue.Loaded;
+import fuelwright.job.JobRide;
+import fuelwright.job.PastTable;
+import fuelwright.ride.Channel;
+import fuelwright.ride.ClockAlignment;
+import fuelwright.ride.LogForm;
+import fuelwright.ride.Ride;
+import fuelwright.ride.RideOptions;
+import fuelwright.ride.Role;
+import fuelwright.table.Table;
+import fuelwright.ui.FixtureServices;
+import fuelwright.ui.session.SameThreadRunner;
+import fuelwright.ui.session.Session;
+import fuelwright.unit.Unit;
+import fuelwright.work.Cancellation;
+import fuelwright.work.OpenRide;
+import fuelwright.work.Progress;
+import fuelwright.work.RecipeBook;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Real files in the stage Rides: what was decided is shown, overruled, remembered and forgotten; second loggers; order. */
+class RideReadingTest {
+
+    @TempDir
+    Path folder;
+
+    /** Reads files as the program does, and remembers in a book of its own. */
+    private final class FileServices extends FixtureServices {
+        private RecipeBook book() {
+            return new RecipeBook(folder.resolve("state"));
+        }
+
+        @Override
+        public Loaded<Ride> readRide(Path file, RideOptions options, Progress progress, Cancellation cancellation) {
+            return OpenRide.read(file, options, progress, cancellation);
+        }
+
+        @Override
+        public RideOptions remembered(Path file, RideOptions said) {
+            return book().find(file).map(said::or).orElse(said);
+        }
+
+        @Override
+        public void remember(List<String> headings, RideOptions said) {
+            book().remember(headings, said);
+        }
+    }
+
+    private final Session session = new Session(new FileServices(), new SameThreadRunner());
+    private final RidesModel model = new RidesModel(session);
+
+    private Path log(String name) throws IOException {
+        StringBuilder text = new StringBuilder("time [s];rpm;throttle [%];MAP;lambda\n");
+        for (int i = 0; i < 200; i++) {
+            text.append(String.format(
+                    Locale.ROOT, "%.2f;%d;%d;%.3f;0.9%d%n", i / 20.0, 2000 + 10 * i, i / 2, 0.4 + i / 400.0, i % 7));
+            text.append(i == 50 ? "raw frame 7E8 04 41\n" : "");
+        }
+        return Files.writeString(folder.resolve(name), text);
+    }
+
+    private void open(Path... files) {
+        session.open(List.of(files));
+    }
+
+    private Channel channel(Role role) {
+        return model.ride().orElseThrow().channel(role).orElseThrow();
+    }
+
+    @Test
+    void whatWasDecidedIsThereWithTheLinesThatAreNoRows() throws IOException {
+        open(log("a.csv"));
+        LogForm form = model.ride().orElseThrow().form().orElseThrow();
+        assertEquals(';', form.delimiter());
+        assertEquals('.', form.decimalSign());
+        assertEquals("time [s]", form.timeHeading());
+        LogForm.LeftOut left = form.leftOut().get(0);
+        assertEquals("line that isn't figures", left.what());
+        assertEquals(List.of(53), left.firstLines());
+        assertTrue(left.bad());
+    }
+
+    @Test
+    void aPictureIsMadeOfEachChannel() throws IOException {
+        open(log("a.csv"));
+        RidePicture picture = model.pictureProperty().get();
+        assertEquals(4, picture.sparks().size());
+        RidePicture.Spark speed = picture.sparks().get(0);
+        assertEquals(2000, speed.least()[0]);
+        assertEquals(3990, speed.most()[RidePicture.WIDTH - 1]);
+        assertEquals(20, speed.rateHz(), 0.01);
+    }
+
+    @Test
+    void whatIsDoubtfulComesFirst() throws IOException {
+        open(log("a.csv"));
+        List<Channel> order = model.channelsByDoubt(model.ride().orElseThrow());
+        assertEquals(Channel.Confidence.LOOK, order.get(0).confidence());
+        assertEquals("MAP", order.get(0).heading());
+    }
+
+    @Test
+    void aUnitByHandIsRememberedForTheNextLogAndCanBeForgotten() throws IOException {
+        open(log("a.csv"));
+        assertEquals(Unit.BAR, channel(Role.MANIFOLD_PRESSURE).unit());
+        model.unit(channel(Role.MANIFOLD_PRESSURE), Unit.PSI);
+        assertEquals(
+                0.4 * 6.894757293168361,
+                channel(Role.MANIFOLD_PRESSURE).values().at(0),
+                1e-9);
+        assertFalse(session.reading().remembered(model.ride().orElseThrow()));
+        open(log("b.csv"));
+        model.selectedProperty().set(1);
+        assertEquals(Unit.PSI, channel(Role.MANIFOLD_PRESSURE).unit());
+        assertTrue(session.reading().remembered(model.ride().orElseThrow()));
+        assertTrue(model.ride().orElseThrow().remarks().get(0).what().contains("as you said for the last log"));
+        model.forget();
+        assertEquals(Unit.BAR, channel(Role.MANIFOLD_PRESSURE).unit());
+        open(log("c.csv"));
+        model.selectedProperty().set(2);
+        assertFalse(session.reading().remembered(model.ride().orElseThrow()));
+    }
+
+    @Test
+    void aDialectThatCannotBeLeavesTheRideAsItWas() throws IOException {
+        open(log("a.csv"));
+        Ride before = model.ride().orElseThrow();
+        model.read(options -> options.withDelimiter(','));
+        assertEquals(before, model.ride().orElseThrow());
+        assertFalse(session.issues().isEmpty());
+    }
+
+    @Test
+    void aSecondLoggerIsAddedMovedAndTakenAway() throws IOException {
+        open(log("a.csv"));
+        Ride alone = model.ride().orElseThrow();
+        Path poor = Files.writeString(folder.resolve("poor.csv"), "time [s],lambda\n0,0.9\n0.1,0.91\n0.2,0.92\n");
+        model.addSecond(poor);
+        assertEquals(alone, model.ride().orElseThrow());
+        assertTrue(session.issues().stream().anyMatch(i -> i.file().equals("poor.csv")));
+        StringBuilder text = new StringBuilder("time [s],rpm,lambda\n");
+        java.util.Random random = new java.util.Random(1);
+        StringBuilder own = new StringBuilder("time [s],rpm,throttle [%]\n");
+        double rpm = 3000;
+        for (int i = 0; i < 4000; i++) {
+            rpm = Math.max(1200, Math.min(7000, rpm + 120 * random.nextGaussian()));
+            own.append(String.format(Locale.ROOT, "%.2f,%.0f,%d%n", i / 20.0, rpm, i % 90));
+            text.append(String.format(Locale.ROOT, "%.2f,%.0f,0.9%d%n", i / 20.0 - 12, rpm, i % 8));
+        }
+        open(Files.writeString(folder.resolve("own.csv"), own));
+        model.selectedProperty().set(1);
+        model.addSecond(Files.writeString(folder.resolve("wideband.csv"), text));
+        ClockAlignment found = model.second().orElseThrow().alignment();
+        assertEquals(12, found.offsetS(), 0.05);
+        assertEquals("own.csv + wideband.csv", model.ride().orElseThrow().name());
+        model.nudge(0.2);
+        assertEquals(
+                found.offsetS() + 0.2, model.second().orElseThrow().alignment().offsetS(), 1e-9);
+        model.drift(1e-4);
+        assertEquals(
+                found.drift() + 1e-4, model.second().orElseThrow().alignment().drift(), 1e-12);
+        model.withoutSecond();
+        assertEquals("own.csv", model.ride().orElseThrow().name());
+        assertTrue(model.second().isEmpty());
+    }
+
+    @Test
+    void ridesAreMovedAndSaidToBeMadeWithAnEarlierTable() throws IOException {
+        open(log("a.csv"), log("b.csv"));
+        model.selectedProperty().set(0);
+        model.order().move(-1);
+        assertEquals(0, model.index());
+        model.order().move(1);
+        assertEquals(1, model.index());
+        assertEquals(
+                List.of("b.csv", "a.csv"),
+                model.rides().stream().map(r -> r.ride().name()).toList());
+        Table earlier = fuelwright.ui.Fixture.job().fuelTable().orElseThrow();
+        session.edit(job -> job.withPast(List.of(new PastTable(earlier, 1, Double.NaN))));
+        assertEquals(2, model.order().tables().size());
+        model.order().madeWith(Optional.of(earlier));
+        assertEquals(Optional.of(earlier), session.job().rides().get(1).madeWith());
+        assertEquals("made with table 1 before it", model.order().tableWords(Optional.of(earlier)));
+        JobRide other = session.job().rides().get(0);
+        assertEquals(Optional.empty(), other.madeWith());
+    }
+
+    @Test
+    void theDensityHoldsTheRidesTime() throws IOException {
+        open(log("a.csv"));
+        Table table = fuelwright.ui.Fixture.job().fuelTable().orElseThrow();
+        RideDensity density = RideDensity.of(model.ride().orElseThrow(), table).orElseThrow();
+        double sum = density.outsideS();
+        for (int cell = 0; cell < table.cells(); cell++) {
+            sum += density.secondsIn(cell);
+        }
+        assertEquals(model.ride().orElseThrow().durationS(), sum, 1e-9);
+        assertTrue(density.points() > 20);
+    }
+}

@@ -1,0 +1,102 @@
+package fuelwright.work;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import fuelwright.ride.RideOptions;
+import fuelwright.ride.Role;
+import fuelwright.ride.WidebandScale;
+import fuelwright.unit.Unit;
+import java.io.IOException;
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What was said about a log is known again when one with the same headings comes, also by another book on the same folder. */
+class RecipeBookTest {
+
+    private static final List<String> HEADINGS = List.of("t", "rpm", "O2 front");
+    private static final RideOptions SAID = RideOptions.defaults()
+            .withRole("O2 front", Role.WIDEBAND_VOLTS)
+            .withUnit("t", Unit.MILLISECOND)
+            .withAfrScale(14.2)
+            .withDelimiter(';')
+            .withDecimalSign(',')
+            .withCharset(Charset.forName("windows-1252"))
+            .withSampleRate(12.5)
+            .withWidebandScale(new WidebandScale(0, 0.68, 5, 1.36));
+
+    @TempDir
+    Path folder;
+
+    private RecipeBook book() {
+        return new RecipeBook(folder.resolve("not yet there"));
+    }
+
+    @Test
+    void everythingSaidIsRemembered() {
+        book().remember(HEADINGS, SAID);
+        assertEquals(Optional.of(SAID), book().find(List.of("T", " RPM", "o2  front")));
+        assertTrue(book().find(List.of("t", "rpm")).isEmpty());
+    }
+
+    @Test
+    void theNewerRecipeOfTheSameHeadingsReplacesTheOlder() {
+        book().remember(HEADINGS, SAID);
+        book().remember(List.of("a", "b"), SAID);
+        book().remember(HEADINGS, RideOptions.defaults().withAfrScale(14.7));
+        assertEquals(2, book().all().size());
+        assertEquals(
+                RideOptions.defaults().withAfrScale(14.7), book().find(HEADINGS).orElseThrow());
+    }
+
+    @Test
+    void whatIsForgottenIsGoneAndNothingElseIs() {
+        book().remember(HEADINGS, SAID);
+        book().remember(List.of("a", "b"), SAID);
+        assertTrue(book().forget(HEADINGS));
+        assertFalse(book().forget(HEADINGS));
+        assertEquals(1, book().all().size());
+    }
+
+    @Test
+    void aLogIsKnownByItsHeadingsInWhateverDialectTheyWereSaidToBe() throws IOException {
+        Path log = folder.resolve("log.csv");
+        Files.writeString(log, "t;rpm;O2 front\n0;900;1,5\n20;910;1,6\n40;920;1,7\n", StandardCharsets.UTF_8);
+        assertTrue(book().find(log).isEmpty());
+        book().remember(HEADINGS, SAID);
+        assertEquals(Optional.of(SAID), book().find(log));
+        assertTrue(book().find(folder.resolve("nothing.csv")).isEmpty());
+    }
+
+    @Test
+    void aDamagedBookCountsAsEmptyAndIsWrittenAnew() throws IOException {
+        book().remember(HEADINGS, SAID);
+        Path file = folder.resolve("not yet there").resolve("log-recipes.json");
+        Files.writeString(file, "{\"recipes\": [{\"headings\": [\"x\"], \"afrScale\": -3}, {\"head");
+        assertTrue(book().all().isEmpty());
+        Files.writeString(
+                file,
+                "{\"recipes\": [{\"headings\": [\"x\"], \"afrScale\": -3}, {\"headings\": [\"y\"], \"roles\": {\"y\": \"LAMBDA\"}, \"later\": 1}]}");
+        assertEquals(1, book().all().size());
+        book().remember(HEADINGS, SAID);
+        assertEquals(2, book().all().size());
+    }
+
+    @Test
+    void whatIsSaidNowWinsOverWhatWasRemembered() {
+        RideOptions both =
+                RideOptions.defaults().withAfrScale(15).withRole("x", Role.GEAR).or(SAID);
+        assertEquals(15, both.afrScale().getAsDouble());
+        assertEquals(Role.WIDEBAND_VOLTS, both.roles().get("O2 front"));
+        assertEquals(Role.GEAR, both.roles().get("x"));
+        assertEquals(Optional.of(';'), both.delimiter());
+        assertEquals(12.5, both.sampleRateHz().getAsDouble());
+    }
+}
