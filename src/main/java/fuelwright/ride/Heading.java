@@ -77,7 +77,8 @@ record Heading(String text, String name, Optional<Unit> unit, String unitText, S
         }
         Optional<Unit> unit = Unit.parse(text);
         if (unit.isEmpty()) {
-            unit = Unit.parse(GAUGE.matcher(text).replaceFirst(""));
+            Matcher gauge = GAUGE.matcher(text);
+            unit = gauge.find() ? Unit.parse(text.substring(0, gauge.start())) : unit;
         }
         return unit.filter(u -> u != Unit.ONE || text.strip().equals("1"));
     }

@@ -11,6 +11,9 @@ import java.util.Arrays;
  */
 record KeptRows(double[] timeS, int[] from) {
 
+    /** Three thousand years: no clock shows that, s. */
+    private static final double LATEST_S = 1e11;
+
     /** Drops rows of {@code raw} whose time in {@code values} doesn't fit; {@code values} isn't modified. */
     static KeptRows of(RawTable raw, double[] values) {
         int n = raw.rows();
@@ -54,6 +57,9 @@ record KeptRows(double[] timeS, int[] from) {
         double value = values[i];
         if (Double.isNaN(value)) {
             return Skip.NO_TIME;
+        }
+        if (!(Math.abs(value) < LATEST_S)) {
+            return Skip.TIME_OUT_OF_LINE;
         }
         if (i + 1 < values.length && !Double.isNaN(before)) {
             double next = values[i + 1];

@@ -4,7 +4,9 @@ import fuelwright.unit.Dimension;
 import fuelwright.unit.Unit;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Pattern;
 
 /**
@@ -25,6 +27,8 @@ final class RoleNames {
     private record Rule(Pattern pattern, Role role, int strength, String why) {}
 
     private static final List<Rule> RULES = new ArrayList<>();
+    private static final int MOST_KNOWN = 1000;
+    private static final Map<Heading, Suggestion> KNOWN = new ConcurrentHashMap<>();
 
     private static final String MIXTURE = "(lambda|λ|lam|afr|a f|air fuel( ratio)?|fuel air|equiv(alence)?|mixture)";
 
@@ -147,8 +151,20 @@ final class RoleNames {
         RULES.add(new Rule(Pattern.compile(pattern), Role.OTHER, 0, why));
     }
 
-    /** What a heading suggests, its unit taken into account. */
+    /** What a heading suggests, its unit taken into account. Logs of one logger have the same headings: the last ones are remembered. */
     static Suggestion of(Heading heading) {
+        Suggestion known = KNOWN.get(heading);
+        if (known == null) {
+            known = workOut(heading);
+            if (KNOWN.size() >= MOST_KNOWN) {
+                KNOWN.clear();
+            }
+            KNOWN.put(heading, known);
+        }
+        return known;
+    }
+
+    private static Suggestion workOut(Heading heading) {
         String words = heading.words();
         Optional<Unit> unit = heading.unit();
         for (Rule rule : RULES) {

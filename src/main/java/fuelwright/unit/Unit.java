@@ -1,7 +1,9 @@
 package fuelwright.unit;
 
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -44,6 +46,18 @@ public enum Unit {
     HORSEPOWER("hp", Dimension.POWER, 0.7456998715822702, 0, "bhp"),
     METRIC_HORSEPOWER("PS", Dimension.POWER, 0.73549875, 0, "cv"),
     ONE("1", Dimension.NUMBER, 1, 0, "");
+
+    private static final Map<String, Unit> BY_SYMBOL = new HashMap<>();
+    /** Symbols and aliases in lower case; of two alike the one declared first. */
+    private static final Map<String, Unit> BY_WORD = new HashMap<>();
+
+    static {
+        for (Unit unit : values()) {
+            BY_SYMBOL.put(unit.symbol, unit);
+            BY_WORD.putIfAbsent(unit.symbol.toLowerCase(Locale.ROOT), unit);
+            unit.aliases.forEach(alias -> BY_WORD.putIfAbsent(alias, unit));
+        }
+    }
 
     private final String symbol;
     private final Dimension dimension;
@@ -91,17 +105,7 @@ public enum Unit {
     /** The unit written as {@code text}: its symbol exactly, or symbol or alias in any case. */
     public static Optional<Unit> parse(String text) {
         String trimmed = text.strip();
-        for (Unit unit : values()) {
-            if (unit.symbol.equals(trimmed)) {
-                return Optional.of(unit);
-            }
-        }
-        String lower = trimmed.toLowerCase(Locale.ROOT);
-        for (Unit unit : values()) {
-            if (unit.symbol.toLowerCase(Locale.ROOT).equals(lower) || unit.aliases.contains(lower)) {
-                return Optional.of(unit);
-            }
-        }
-        return Optional.empty();
+        Unit exact = BY_SYMBOL.get(trimmed);
+        return Optional.ofNullable(exact != null ? exact : BY_WORD.get(trimmed.toLowerCase(Locale.ROOT)));
     }
 }

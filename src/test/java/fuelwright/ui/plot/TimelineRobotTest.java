@@ -10,6 +10,7 @@ import java.util.Optional;
 import javafx.scene.Scene;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.MouseButton;
+import javafx.scene.input.ScrollEvent;
 import javafx.scene.layout.StackPane;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.Test;
@@ -55,13 +56,42 @@ class TimelineRobotTest {
 
     @Test
     void theWheelZoomsAroundThePointer(FxRobot robot) {
-        robot.moveTo(timeline);
-        double whole = window().lengthS();
-        robot.scroll(3, javafx.geometry.VerticalDirection.UP);
+        TimeWindow whole = window();
+        double plot = timeline.getWidth() - TimelinePainter.LEFT - TimelinePainter.RIGHT;
+        double x = whole.xOf(200, TimelinePainter.LEFT, plot);
+        robot.interact(() -> wheel(x, 40));
         TimeWindow near = window();
-        assertTrue(near.lengthS() < whole);
-        robot.scroll(40, javafx.geometry.VerticalDirection.DOWN);
-        assertEquals(whole, window().lengthS(), 1e-9);
+        assertTrue(near.lengthS() < whole.lengthS());
+        assertEquals(x, near.xOf(200, TimelinePainter.LEFT, plot), 1e-6);
+        for (int i = 0; i < 5; i++) {
+            robot.interact(() -> wheel(x, -40));
+        }
+        assertEquals(whole, window());
+    }
+
+    private void wheel(double x, double deltaY) {
+        timeline.fireEvent(new ScrollEvent(
+                ScrollEvent.SCROLL,
+                x,
+                100,
+                x,
+                100,
+                false,
+                false,
+                false,
+                false,
+                false,
+                false,
+                0,
+                deltaY,
+                0,
+                deltaY,
+                ScrollEvent.HorizontalTextScrollUnits.NONE,
+                0,
+                ScrollEvent.VerticalTextScrollUnits.NONE,
+                0,
+                0,
+                null));
     }
 
     @Test
