@@ -260,4 +260,12 @@ class TimeSpecTest {
                 text.getBytes(StandardCharsets.UTF_8), RideOptions.defaults().withRole("x", Role.TIME));
         assertTimes(ride, 0, 0.1, 0.2);
     }
+
+    @Test
+    @DisplayName("R-T-22 a stamp that no clock can show is left out and listed, also beside a restart")
+    void impossibleStamp() {
+        Ride ride = log("time [s]", "72.1", "72.2", "72.e82", "0.3", "0.4", "0.5");
+        assertTimes(ride, 72.1, 72.2, 0.3, 0.4, 0.5);
+        assertWarns(ride, "Line whose time doesn't fit the lines around it skipped: line 4");
+    }
 }

@@ -6,13 +6,21 @@ import static fuelwright.ride.BothWays.ride;
 import static fuelwright.ride.BothWays.values;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fuelwright.issue.Issue;
+import fuelwright.issue.Loaded;
+import java.io.IOException;
+import java.io.RandomAccessFile;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
 import java.util.Arrays;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 /** Broken rows never stop a load, are counted and listed; what is no log is refused in words. */
 class TrapSpecTest {
@@ -222,5 +230,41 @@ class TrapSpecTest {
             content[i] = (byte) bytes[i];
         }
         return BothWays.refusal(content, RideOptions.defaults());
+    }
+
+    @Test
+    @DisplayName("R-X-19 pictures, renamed spreadsheets, empty files and two gigabytes of one line are refused at once")
+    void hopelessFiles(@TempDir Path folder) throws IOException {
+        byte[] picture = new byte[300_000];
+        new java.util.Random(2).nextBytes(picture);
+        System.arraycopy(new byte[] {(byte) 0xff, (byte) 0xd8, (byte) 0xff, (byte) 0xe0}, 0, picture, 0, 4);
+        byte[] sheet = picture.clone();
+        System.arraycopy(new byte[] {'P', 'K', 3, 4}, 0, sheet, 0, 4);
+        assertEquals("This is a JPEG picture, not a log", refusedFile(folder, "ride.csv", picture));
+        assertTrue(refusedFile(folder, "table.csv", sheet).contains("not a log"));
+        assertEquals("The file is empty", refusedFile(folder, "nothing.csv", new byte[0]));
+        Path endless = folder.resolve("endless.csv");
+        byte[] start = new byte[2_000_000];
+        Arrays.fill(start, (byte) '1');
+        Files.write(endless, start);
+        try (RandomAccessFile file = new RandomAccessFile(endless.toFile(), "rw")) {
+            // The rest is a hole: it takes no room on the disk.
+            file.setLength(2L << 30);
+        }
+        assertTrue(refusedFile(endless).contains("longer than a million"));
+    }
+
+    private static String refusedFile(Path folder, String name, byte[] content) throws IOException {
+        return refusedFile(Files.write(folder.resolve(name), content));
+    }
+
+    /** The only sentence about a file that isn't read; the limit of time is there to find a reader that reads it all. */
+    private static String refusedFile(Path file) {
+        return assertTimeoutPreemptively(Duration.ofSeconds(10), () -> {
+            Loaded<Ride> loaded = RideReader.read(file, RideOptions.defaults(), p -> {}, () -> false);
+            assertTrue(loaded.value().isEmpty());
+            assertEquals(1, loaded.issues().size());
+            return loaded.issues().get(0).what();
+        });
     }
 }

@@ -13,7 +13,7 @@ import javafx.scene.layout.VBox;
 final class KeyList extends StackPane {
 
     private static final List<String> OTHERS =
-            List.of("keys.find", "keys.grid", "keys.block", "keys.moment", "keys.timeline", "keys.zoom");
+            List.of("keys.find", "keys.grid", "keys.block", "keys.moment", "keys.timeline", "keys.zoom", "keys.cross", "keys.marks");
 
     private final Button close = Parts.button("keys.close", this::hide, "compact");
 
