@@ -22,7 +22,9 @@ public final class Judge {
             new LeakAndMisfire(),
             new ClosedLoop(),
             new ThrottleRange(),
-            new RideConditions());
+            new RideConditions(),
+            new CarriedCautions(),
+            new LimitsSaid());
 
     private Judge() {}
 
@@ -34,6 +36,6 @@ public final class Judge {
             all.addAll(rule.judge(dossier));
         }
         all.sort(Comparator.comparing(Caution::level));
-        return List.copyOf(all);
+        return List.copyOf(LimitsSaid.said(all, file.limits()));
     }
 }

@@ -23,9 +23,11 @@ final class RideConditions implements Rule {
         for (int r = 0; r < d.rides(); r++) {
             RideRows rows = d.rows(r);
             evidenceS += rows.seconds(rows::isEvidence);
+            int from = out.size();
             temperatures(d, rows, out);
             battery(d, rows, out);
             outside(d, r, rows, out);
+            Say.about(out, from, rows.ride.name());
         }
         apart(d, Role.INTAKE_AIR, Limit.INTAKE_APART, "intake air", "°C", "K", out);
         apart(d, Role.BAROMETER, Limit.BAROMETER_APART, "the barometer", "kPa", "kPa", out);

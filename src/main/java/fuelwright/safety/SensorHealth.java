@@ -26,11 +26,13 @@ final class SensorHealth implements Rule {
         List<Caution> out = new ArrayList<>();
         for (int r = 0; r < d.rides(); r++) {
             for (int s = 0; s < d.ride(r).mixtures().size(); s++) {
+                int from = out.size();
                 RideRows rows = d.rows(r);
                 double[] lambda = rows.mixture(s);
                 frozen(d, r, s, rows, lambda, out);
                 pegged(d, r, s, rows, lambda, out);
                 freeAir(d, r, s, rows, lambda, out);
+                Say.about(out, from, Say.sensor(d.ride(r), s));
             }
         }
         slow(d, out);
