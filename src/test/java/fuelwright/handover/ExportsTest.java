@@ -137,7 +137,7 @@ class ExportsTest {
     void export09_a_caution_without_a_place_has_one_line() {
         Caution plain = new Caution("rule", Caution.Level.NOTE, "Title", "What.", "Do.", new TreeSet<>(), List.of());
         String text = text(Exports.files(MadeUpHandover.with("job", List.of(plain))), Exports.CAUTIONS);
-        assertEquals("Note,rule,Title: What.,,,,,Do.", text.split("\r\n")[1]);
+        assertEquals("Note,rule,Title: What.,,,,,Do.,,", text.split("\r\n")[1]);
     }
 
     @Test
