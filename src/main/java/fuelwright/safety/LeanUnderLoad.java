@@ -7,6 +7,7 @@ import fuelwright.table.Table;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.SortedSet;
 import java.util.TreeSet;
 
@@ -24,8 +25,11 @@ final class LeanUnderLoad implements Rule {
         List<LeanEvent> events = new ArrayList<>();
         List<LeanEvent> cured = new ArrayList<>();
         for (Dossier.Trace trace : d.traces()) {
-            for (LeanEvent event : trace.scan().events()) {
-                LeanEvent checked = recheck(d, event);
+            List<LeanEvent> seen = trace.scan().events();
+            boolean suspect = seen.stream().anyMatch(e -> isAtHighFlow(d, e));
+            Optional<FuelFading> fading = suspect ? FuelFading.of(d, trace) : Optional.empty();
+            for (LeanEvent event : seen) {
+                LeanEvent checked = faded(d, recheck(d, event), fading);
                 (isCured(d, checked) ? cured : events).add(checked);
             }
         }
@@ -49,6 +53,19 @@ final class LeanUnderLoad implements Rule {
     private static LeanEvent recheck(Dossier d, LeanEvent event) {
         boolean lean = event.kind() == LeanEvent.Kind.TIP_IN && isLeanByEvidence(d, event.cell());
         return lean ? event.with(LeanEvent.Kind.TABLE) : event;
+    }
+
+    /** A stretch at high flow that is lean because fuel was drawn for long, and not where it was, is the supply's doing. */
+    private static LeanEvent faded(Dossier d, LeanEvent event, Optional<FuelFading> fading) {
+        boolean supply = event.kind() == LeanEvent.Kind.TABLE
+                && isAtHighFlow(d, event)
+                && fading.isPresent()
+                && fading.get().explains(event);
+        return supply ? event.with(LeanEvent.Kind.SUPPLY) : event;
+    }
+
+    private static boolean isAtHighFlow(Dossier d, LeanEvent event) {
+        return event.speedRpm() >= d.highFlowRpm();
     }
 
     /** Seen with an earlier table, and the fuel that the present one adds there would have been enough. */
@@ -118,6 +135,12 @@ final class LeanUnderLoad implements Rule {
         return surely > LEAN_LOG && target * Math.exp(surely) > d.limitAt(cell);
     }
 
+    private static boolean isBeside(Dossier d, int cell, int other) {
+        Table table = d.fuel;
+        return Math.abs(table.speedIndex(cell) - table.speedIndex(other)) <= 1
+                && Math.abs(table.loadIndex(cell) - table.loadIndex(other)) <= 1;
+    }
+
     private static List<LeanEvent> of(List<LeanEvent> events, LeanEvent.Kind kind) {
         return events.stream().filter(e -> e.kind() == kind).toList();
     }
@@ -126,8 +149,11 @@ final class LeanUnderLoad implements Rule {
         List<LeanEvent> grave = of(all, LeanEvent.Kind.TABLE);
         SortedSet<Integer> cells = cellsOf(grave);
         SortedSet<Integer> byEvidence = new TreeSet<>();
+        List<LeanEvent> supply = of(all, LeanEvent.Kind.SUPPLY);
         for (int c = 0; c < d.fuel.cells(); c++) {
-            if (isLeanByEvidence(d, c)) {
+            int cell = c;
+            // Evidence of a cell that the supply starved says nothing of the table; the supply's own Stop stands there.
+            if (isLeanByEvidence(d, c) && supply.stream().noneMatch(e -> isBeside(d, cell, e.cell()))) {
                 byEvidence.add(c);
             }
         }
