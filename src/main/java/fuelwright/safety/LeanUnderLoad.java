@@ -188,7 +188,7 @@ final class LeanUnderLoad implements Rule {
                     "fuel-supply-fading",
                     Caution.Level.STOP,
                     "Fuel fades under load",
-                    times(events) + " in cells that were fine before: fuel fades with time. Worst: "
+                    times(events) + " in places that are fine at first: fuel fades the longer much of it is drawn. Worst: "
                             + place(d, events.get(0)),
                     "Check pump, filter and fuel pressure before touching the table: more percent can't deliver fuel that isn't there",
                     cellsOf(events),
