@@ -19,6 +19,7 @@ final class CautionPane {
     private final HeatGrid grid = new HeatGrid();
     private final Label place = Parts.text("", "strong");
     private final VBox box = new VBox(12);
+    private final Node answer;
     private final Node pane = Parts.scroll(box);
 
     CautionPane(CautionsModel model) {
@@ -32,6 +33,7 @@ final class CautionPane {
         grid.setPrefSize(280, MAP_HEIGHT);
         grid.setMaxHeight(MAP_HEIGHT);
         grid.setId("caution-map");
+        answer = new AnswerPane(model).node();
         model.selectedProperty().addListener((p, old, now) -> fill());
         model.session().cellProperty().addListener((p, old, now) -> place.setText(model.selectedCell()));
         fill();
@@ -49,7 +51,8 @@ final class CautionPane {
             return;
         }
         box.getChildren()
-                .add(new VBox(8, CautionsView.level(caution), Parts.text(Parts.capital(caution.title()), "section")));
+                .add(new VBox(8, CautionsView.level(caution), Parts.text(Parts.capital(caution.name()), "section")));
+        box.getChildren().add(answer);
         if (caution.cells().isEmpty()) {
             box.getChildren().add(Parts.text(Words.of("cautions.nocell"), "muted"));
         } else {
