@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
+import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
@@ -55,13 +56,15 @@ final class AnswerPane {
             }
         });
         back = Parts.button("cautions.answer.back", model::takeBack, "compact", "small");
-        HBox.setHgrow(note, Priority.ALWAYS);
+        Label stays = Parts.text(Words.of("cautions.answer.stays"), "muted", "small");
+        HBox.setHgrow(stays, Priority.ALWAYS);
+        stays.setMaxWidth(Double.MAX_VALUE);
         box = new VBox(
                 8,
                 Parts.label(Words.of("cautions.answer"), "section"),
                 choice,
-                Parts.row(8, note, back),
-                Parts.text(Words.of("cautions.answer.stays"), "muted", "small"));
+                note,
+                Parts.row(8, stays, back));
         model.selectedProperty().addListener((p, old, now) -> fill());
         model.session().jobProperty().addListener((p, old, now) -> fill());
         fill();

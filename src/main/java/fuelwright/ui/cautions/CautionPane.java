@@ -35,8 +35,13 @@ final class CautionPane {
         grid.setId("caution-map");
         answer = new AnswerPane(model).node();
         model.selectedProperty().addListener((p, old, now) -> fill());
-        model.session().cellProperty().addListener((p, old, now) -> place.setText(model.selectedCell()));
+        model.session().cellProperty().addListener((p, old, now) -> show(model.selectedCell()));
         fill();
+    }
+
+    private void show(String cell) {
+        place.setText(cell);
+        Parts.show(place, !cell.isEmpty());
     }
 
     Node node() {
@@ -56,7 +61,7 @@ final class CautionPane {
         if (caution.cells().isEmpty()) {
             box.getChildren().add(Parts.text(Words.of("cautions.nocell"), "muted"));
         } else {
-            place.setText(model.selectedCell());
+            show(model.selectedCell());
             box.getChildren()
                     .add(new VBox(
                             8,

@@ -67,10 +67,10 @@ public final class CautionsView implements StagePane {
             Parts.show(found, !now);
         });
         Parts.show(limits, false);
+        // On the left: on the right the window says that something is being worked out anew.
         HBox head = new HBox(
-                12,
+                24,
                 Parts.heading(new Label(Words.of("cautions.title")), summary),
-                Parts.gap(),
                 Parts.choice(new ToggleGroup(), findings, own));
         VBox content = new VBox(12, head, pages);
         content.visibleProperty().bind(Bindings.isNotEmpty(model.cautions()));

@@ -6,7 +6,9 @@ import fuelwright.ui.theme.Words;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
+import javafx.beans.property.SimpleBooleanProperty;
 import javafx.geometry.HPos;
+import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.geometry.VPos;
 import javafx.scene.Node;
@@ -22,7 +24,7 @@ import javafx.scene.layout.VBox;
 /** The limits as a table: name, figure, unit, the usual figure, bounds, meaning and origin. Typed figures count at once. */
 final class LimitsPane {
 
-    private static final int COLUMNS = 7;
+    private static final int COLUMNS = 6;
 
     /** One line of the table. */
     private final class Line {
@@ -32,6 +34,7 @@ final class LimitsPane {
         private final Label usual = Parts.label("", "figure");
         private final Label mark = Parts.label("", "tag");
         private final Button back;
+        private final HBox changed;
         private final Label problem = Parts.text("", "field-message");
 
         Line(Limit limit) {
@@ -51,6 +54,7 @@ final class LimitsPane {
                 }
             });
             back = Parts.button("limits.back", () -> back(), "compact", "small");
+            changed = Parts.row(8, mark, back);
             back.setAccessibleText(Words.of("limits.back.words", limit.words()));
         }
 
@@ -83,13 +87,18 @@ final class LimitsPane {
             }
             usual.setText(model.usual(limit));
             boolean changed = model.isChanged(limit);
-            back.setVisible(changed);
-            Parts.show(mark, changed);
+            Parts.show(this.changed, changed);
             mark.setText(Words.of(model.isWider(limit) ? "limits.wider" : "limits.stricter"));
         }
     }
 
+    /** So that names stand on one line with the figures in their fields. */
+    private static final double FIELD_TEXT_TOP = 7;
+
+    private static final double SCROLL_BAR = 14;
+
     private final LimitsModel model;
+    private final SimpleBooleanProperty anyChanged = new SimpleBooleanProperty();
     private final Map<Limit, Line> lines = new EnumMap<>(Limit.class);
     private final Label summary = new Label();
     private final Node node;
@@ -104,7 +113,7 @@ final class LimitsPane {
             ColumnConstraints column = new ColumnConstraints();
             column.setHalignment(c == 1 || c == 3 ? HPos.RIGHT : HPos.LEFT);
             column.setMinWidth(javafx.scene.layout.Region.USE_PREF_SIZE);
-            if (c == 5) {
+            if (c == COLUMNS - 1) {
                 column.setMinWidth(120);
                 column.setHgrow(Priority.ALWAYS);
             }
@@ -120,7 +129,7 @@ final class LimitsPane {
         row++;
         for (LimitsModel.Group group : LimitsModel.GROUPS) {
             Label heading = Parts.label(Words.of(group.key()), "section");
-            heading.setPadding(new javafx.geometry.Insets(row == 1 ? 0 : 8, 0, 0, 0));
+            heading.setPadding(new Insets(row == 1 ? 0 : 8, 0, 0, 0));
             grid.add(heading, 0, row++, COLUMNS, 1);
             for (Limit limit : group.limits()) {
                 row = add(grid, limit, row);
@@ -130,7 +139,9 @@ final class LimitsPane {
         HBox top = Parts.row(12, summary, Parts.gap(), all);
         summary.getStyleClass().add("muted");
         summary.setWrapText(true);
+        all.visibleProperty().bind(anyChanged);
         VBox box = new VBox(12, top, grid);
+        box.setPadding(new Insets(0, SCROLL_BAR, 0, 0));
         node = Parts.scroll(box);
         VBox.setVgrow(node, Priority.ALWAYS);
         model.session().jobProperty().addListener((p, old, now) -> refresh());
@@ -140,19 +151,26 @@ final class LimitsPane {
     private int add(GridPane grid, Limit limit, int row) {
         Line line = new Line(limit);
         lines.put(limit, line);
+        Label unit = Parts.label(LimitsModel.unit(limit));
+        Label bounds = Parts.label(model.bounds(limit), "muted");
         VBox words = new VBox(
                 Parts.text(Parts.capital(limit.meaning())),
                 Parts.text(Parts.capital(limit.origin()), "muted", "small"),
-                line.problem);
+                line.problem,
+                line.changed);
+        words.setSpacing(2);
         Parts.show(line.problem, false);
+        for (Label label : new Label[] {line.name, unit, line.usual, bounds}) {
+            label.setPadding(new Insets(FIELD_TEXT_TOP, 0, 0, 0));
+        }
+        line.changed.setPadding(new Insets(2, 0, 2, 0));
         Node[] cells = {
             line.name,
             line.field,
-            Parts.label(LimitsModel.unit(limit)),
+            unit,
             line.usual,
-            Parts.label(model.bounds(limit), "muted"),
-            words,
-            new VBox(4, line.mark, line.back)
+            bounds,
+            words
         };
         for (int c = 0; c < cells.length; c++) {
             grid.add(cells[c], c, row);
@@ -168,6 +186,7 @@ final class LimitsPane {
 
     private void refresh() {
         summary.setText(model.summary());
+        anyChanged.set(lines.keySet().stream().anyMatch(model::isChanged));
         lines.values().forEach(Line::refresh);
     }
 
