@@ -19,6 +19,7 @@ public final class Judge {
             new ProposalShape(),
             new NotRidden(),
             new SensorsCompared(),
+            new MixtureClock(),
             new LeakAndMisfire(),
             new ClosedLoop(),
             new ThrottleRange(),

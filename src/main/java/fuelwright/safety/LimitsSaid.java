@@ -50,6 +50,7 @@ final class LimitsSaid implements Rule {
             Map.entry("intake-hot", EnumSet.of(Limit.INTAKE_MOST)),
             Map.entry("intake-apart", EnumSet.of(Limit.INTAKE_APART)),
             Map.entry("barometer-apart", EnumSet.of(Limit.BAROMETER_APART)),
+            Map.entry("barometer-moves", EnumSet.of(Limit.BAROMETER_APART)),
             Map.entry("battery-low", EnumSet.of(Limit.BATTERY_LEAST)),
             Map.entry("ride-short", EnumSet.of(Limit.RIDE_LEAST)));
 
