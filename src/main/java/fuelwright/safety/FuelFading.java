@@ -37,6 +37,9 @@ final class FuelFading {
     private static final double PIECE_KPA = 5;
     private static final int LEAST_READINGS = 60;
     private static final int LEAST_STRETCHES = 3;
+    /** One bad stretch isn't fading: so many of the stretches have to show it by themselves. */
+    private static final double AGREEING_SHARE = 0.65;
+
     private static final double LEAST_T = 4;
     /** Within the pieces the draw has to explain at least this share of what place leaves over. */
     private static final double LEAST_SHARE = 0.15;
@@ -183,20 +186,26 @@ final class FuelFading {
             return null;
         }
         double[] scores = new double[stretches];
+        double[] own = new double[stretches];
         boolean[] seen = new boolean[stretches];
         for (int k = 0; k < m; k++) {
             int s = stretch[rows[k]];
             scores[s] += draw[k] * (left[k] - slope * draw[k]);
+            own[s] += draw[k] * left[k];
             seen[s] |= Math.abs(draw[k]) > 0.1;
         }
         int groups = 0;
-        for (boolean b : seen) {
-            groups += b ? 1 : 0;
+        int agreeing = 0;
+        for (int s = 0; s < stretches; s++) {
+            groups += seen[s] ? 1 : 0;
+            agreeing += seen[s] && own[s] > 0 ? 1 : 0;
         }
         double error = Math.sqrt(dot(scores, scores)) / xx;
         double share = slope * slope * xx / all;
         double fade = 2 * slope * Math.sqrt(xx / m);
-        boolean fades = groups >= LEAST_STRETCHES && slope >= LEAST_T * error && share >= LEAST_SHARE && fade >= LEAST_FADE;
+        boolean fades = groups >= LEAST_STRETCHES
+                && agreeing >= AGREEING_SHARE * groups
+                && slope >= LEAST_T * error && share >= LEAST_SHARE && fade >= LEAST_FADE;
         return fades ? new FuelFading(trace, slope, drawn, share) : null;
     }
 

@@ -19,6 +19,8 @@ final class LeanUnderLoad implements Rule {
 
     private static final double ONCE_EXCESS = 0.10;
     private static final double LEAN_LOG = 0.02;
+    /** What happened less often is no pattern. */
+    private static final int AGAIN = 2;
 
     @Override
     public List<Caution> judge(Dossier d) {
@@ -26,7 +28,7 @@ final class LeanUnderLoad implements Rule {
         List<LeanEvent> cured = new ArrayList<>();
         for (Dossier.Trace trace : d.traces()) {
             List<LeanEvent> seen = trace.scan().events();
-            boolean suspect = seen.stream().anyMatch(e -> isAtHighFlow(d, e));
+            boolean suspect = seen.stream().filter(e -> isAtHighFlow(d, e)).count() >= AGAIN;
             Optional<FuelFading> fading = suspect ? FuelFading.of(d, trace) : Optional.empty();
             for (LeanEvent event : seen) {
                 LeanEvent checked = faded(d, recheck(d, event), fading);
