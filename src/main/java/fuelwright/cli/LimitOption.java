@@ -31,10 +31,13 @@ final class LimitOption {
             String name = text.substring(0, equals).strip();
             Optional<Limit> limit = Limit.ofName(name);
             if (limit.isEmpty()) {
-                throw CommandFailed.usage("--limit \"" + text + "\": there is no limit called '" + name + "'; there are "
-                        + Arrays.stream(Limit.values()).map(Limit::key).collect(Collectors.joining(", ")));
+                throw CommandFailed.usage(
+                        "--limit \"" + text + "\": there is no limit called '" + name + "'; there are "
+                                + Arrays.stream(Limit.values()).map(Limit::key).collect(Collectors.joining(", ")));
             }
-            out = out.with(limit.get(), value(text, limit.get(), text.substring(equals + 1).strip()));
+            out = out.with(
+                    limit.get(),
+                    value(text, limit.get(), text.substring(equals + 1).strip()));
         }
         return out;
     }
@@ -47,8 +50,9 @@ final class LimitOption {
             throw CommandFailed.usage("--limit \"" + text + "\": '" + figure + "' is no number");
         }
         if (!(value >= limit.least() && value <= limit.most())) {
-            throw CommandFailed.usage("--limit \"" + text + "\": " + limit.words() + " must be from " + number(limit.least())
-                    + " to " + number(limit.most()) + (limit.unit().equals("1") ? "" : " " + limit.unit()));
+            throw CommandFailed.usage(
+                    "--limit \"" + text + "\": " + limit.words() + " must be from " + number(limit.least()) + " to "
+                            + number(limit.most()) + (limit.unit().equals("1") ? "" : " " + limit.unit()));
         }
         return value;
     }

@@ -14,7 +14,7 @@ import java.util.Optional;
  * <pre>  y = place + a · ln(rpm) + b · load + slope · drawn</pre>
  *
  * where <i>place</i> is one constant for each small piece of the table, a and b are common slopes within the pieces, and <i>drawn</i> is for how
- * long, s, flow has been above a share of the greatest, running out with a time constant while it is below. Shares and time constants are
+ * long, s, flow has been above a share of the greatest (saturating), running out with a time constant while it is below. Shares and time constants are
  * tried; the one that explains most counts. The slope's error is taken from stretches of high flow as wholes (cluster-robust), since readings
  * of one stretch aren't independent. Where drawn and place go together, as in sweeps that are all alike, the regression has nothing to go by and says
  * nothing. O(readings · candidates). Immutable.
@@ -23,6 +23,9 @@ final class FuelFading {
 
     /** From which share of the greatest flow on fuel may be drawn faster than it comes. */
     private static final double[] SHARES = {0.45, 0.55, 0.65, 0.75};
+
+    /** A supply that fades finds a level at which it goes on: what is drawn saturates here, s. */
+    private static final double MOST_S = 10;
 
     /** How fast the supply recovers below it, s. */
     private static final double[] RECOVERIES_S = {0.5, 20};
@@ -36,13 +39,14 @@ final class FuelFading {
     private static final double PIECE_THROTTLE = 8;
     private static final double PIECE_KPA = 5;
     private static final int LEAST_READINGS = 60;
-    private static final int LEAST_STRETCHES = 3;
+    private static final int LEAST_STRETCHES = 6;
     /** One bad stretch isn't fading: so many of the stretches have to show it by themselves. */
     private static final double AGREEING_SHARE = 0.65;
 
     private static final double LEAST_T = 4;
     /** Within the pieces the draw has to explain at least this share of what place leaves over. */
     private static final double LEAST_SHARE = 0.15;
+
     private static final double HALF = 0.5;
     /** And fade by so much, ln, over the spread of the draw. */
     private static final double LEAST_FADE = 0.02;
@@ -142,7 +146,7 @@ final class FuelFading {
                 now = dt > GAP_S ? now * Math.exp(-dt / recoveryS) : 0;
                 on = false;
             } else {
-                now = high ? now + dt : now * Math.exp(-dt / recoveryS);
+                now = high ? MOST_S - (MOST_S - now) * Math.exp(-dt / MOST_S) : now * Math.exp(-dt / recoveryS);
             }
             if (high && !on) {
                 stretches += t - lastOn > GAP_S || !(dt >= 0) ? 1 : 0;
@@ -205,7 +209,9 @@ final class FuelFading {
         double fade = 2 * slope * Math.sqrt(xx / m);
         boolean fades = groups >= LEAST_STRETCHES
                 && agreeing >= AGREEING_SHARE * groups
-                && slope >= LEAST_T * error && share >= LEAST_SHARE && fade >= LEAST_FADE;
+                && slope >= LEAST_T * error
+                && share >= LEAST_SHARE
+                && fade >= LEAST_FADE;
         return fades ? new FuelFading(trace, slope, drawn, share) : null;
     }
 

@@ -20,7 +20,7 @@ final class LeanUnderLoad implements Rule {
     private static final double ONCE_EXCESS = 0.10;
     private static final double LEAN_LOG = 0.02;
     /** What happened less often is no pattern. */
-    private static final int AGAIN = 2;
+    private static final int AGAIN = 4;
 
     @Override
     public List<Caution> judge(Dossier d) {
@@ -190,7 +190,8 @@ final class LeanUnderLoad implements Rule {
                     "fuel-supply-fading",
                     Caution.Level.STOP,
                     "Fuel fades under load",
-                    times(events) + " in places that are fine at first: fuel fades the longer much of it is drawn. Worst: "
+                    times(events)
+                            + " in places that are fine at first: fuel fades the longer much of it is drawn. Worst: "
                             + place(d, events.get(0)),
                     "Check pump, filter and fuel pressure before touching the table: more percent can't deliver fuel that isn't there",
                     cellsOf(events),

@@ -19,8 +19,7 @@ final class LimitsSaid implements Rule {
             Limit.LEAN_EXCESS, Limit.LEAN_CEILING, Limit.LEAN_FOR, Limit.FUEL_CUT_CLEARING, Limit.SENSOR_TOP);
     private static final Set<Limit> LEFT =
             EnumSet.of(Limit.LEFT_LEAN, Limit.LEAN_EXCESS, Limit.LEAN_CEILING, Limit.LIGHT_LOAD_EXCESS);
-    private static final Set<Limit> DUTY =
-            EnumSet.of(Limit.DUTY_CHECK, Limit.DUTY_STOP, Limit.INJECTIONS_PER_CYCLE);
+    private static final Set<Limit> DUTY = EnumSet.of(Limit.DUTY_CHECK, Limit.DUTY_STOP, Limit.INJECTIONS_PER_CYCLE);
 
     /** What each rule is judged by; a rule that isn't named uses no limit. */
     private static final Map<String, Set<Limit>> USED = Map.ofEntries(

@@ -15,6 +15,8 @@ import java.util.TreeSet;
 final class MixtureClock implements Rule {
 
     private static final double FREE_AIR_LAMBDA = 1.2;
+    private static final double BURNING_LAMBDA = 1.08;
+    private static final double EDGE_S = 0.5;
     /** So long an overrun gives free air time to arrive, s. */
     private static final double OVERRUN_S = 1.2;
     /** And so long the throttle was open before, s. */
@@ -131,12 +133,25 @@ final class MixtureClock implements Rule {
             double lag = rows.timeS[i] - rows.timeS[closing];
             if (before < FREE_AIR_LAMBDA
                     && lambda[i] >= FREE_AIR_LAMBDA
+                    && isEdge(rows, lambda, i)
                     && !(Math.abs(lag) >= Math.abs(best))) {
                 best = lag;
             }
             before = lambda[i];
         }
         return best;
+    }
+
+    /** Free air comes at once; an engine that runs leaner and leaner doesn't. */
+    private static boolean isEdge(RideRows rows, double[] lambda, int at) {
+        int i = at;
+        while (i > 0 && rows.timeS[at] - rows.timeS[i] < EDGE_S && rows.timeS[i] <= rows.timeS[at]) {
+            i--;
+            if (lambda[i] < BURNING_LAMBDA) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private static double median(double[] values) {

@@ -29,7 +29,9 @@ final class Say {
 
     /** A limit without zeros at its end. */
     static String figure(double value) {
-        return BigDecimal.valueOf(Math.rint(value * 1e4) / 1e4).stripTrailingZeros().toPlainString();
+        return BigDecimal.valueOf(Math.rint(value * 1e4) / 1e4)
+                .stripTrailingZeros()
+                .toPlainString();
     }
 
     static String percent(double percent) {

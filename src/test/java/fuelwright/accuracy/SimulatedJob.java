@@ -77,7 +77,8 @@ public final class SimulatedJob {
             String time = heading
                     ? fields.get(0)
                     : String.format(java.util.Locale.ROOT, "%.3f", Double.parseDouble(fields.get(0)) + secondClockS);
-            second.append(time + "," + fields.get(1) + "," + fields.get(mixture)).append('\n');
+            second.append(time + "," + fields.get(1) + "," + fields.get(mixture))
+                    .append('\n');
             fields.remove(mixture);
             first.append(String.join(",", fields)).append('\n');
         }

@@ -380,7 +380,8 @@ class CommandsTest {
     @Test
     void do14b_a_stop_that_the_table_came_with_goes_on_with_the_first_ride_table_and_is_said() throws IOException {
         Path carried = Files.writeString(
-                home.resolve("carried.csv"), "# caution: Stop · Lean under load: at 6000 rpm.\n" + Files.readString(TABLE));
+                home.resolve("carried.csv"),
+                "# caution: Stop · Lean under load: at 6000 rpm.\n" + Files.readString(TABLE));
         Path out = home.resolve("out");
         Ran ran = Ran.of(
                 "first-ride",
@@ -399,8 +400,7 @@ class CommandsTest {
         assertEquals(Exit.STOP, ran.code(), ran.err());
         ran.has("Stop · The table came with a Stop caution", "Lean under load: at 6000 rpm");
         for (String name : names(out)) {
-            assertEquals(
-                    1, Files.readString(out.resolve(name)).split("# caution:", -1).length - 1, name);
+            assertEquals(1, Files.readString(out.resolve(name)).split("# caution:", -1).length - 1, name);
         }
     }
 
@@ -408,8 +408,8 @@ class CommandsTest {
     void do14c_a_limit_of_ones_own_is_kept_in_the_job_said_in_the_cautions_and_refused_outside_its_bounds()
             throws IOException {
         Path out = home.resolve("own");
-        List<Object> words = new ArrayList<>(
-                List.of("propose", "--table", TABLE, "--target", TARGET, "--ride", RIDE, "--out", out));
+        List<Object> words =
+                new ArrayList<>(List.of("propose", "--table", TABLE, "--target", TARGET, "--ride", RIDE, "--out", out));
         words.addAll(List.of("--limit", "cliff=5", "--limit", "lean excess = 0.08"));
         Ran ran = Ran.of(words.toArray());
         assertTrue(ran.code() == Exit.DONE || ran.code() == Exit.STOP, ran.err());

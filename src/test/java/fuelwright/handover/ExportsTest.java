@@ -107,7 +107,17 @@ class ExportsTest {
                 .parse(new StringReader(text(Exports.files(handed), Exports.CAUTIONS)))
                 .getRecords();
         assertEquals(
-                List.of("level", "rule", "what", "load [%]", "engine speed [rpm]", "when", "figures", "what to do", "answer", "note"),
+                List.of(
+                        "level",
+                        "rule",
+                        "what",
+                        "load [%]",
+                        "engine speed [rpm]",
+                        "when",
+                        "figures",
+                        "what to do",
+                        "answer",
+                        "note"),
                 lines.get(0).toList());
         assertEquals(4, lines.size());
         assertEquals(

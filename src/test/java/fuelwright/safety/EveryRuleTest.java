@@ -95,7 +95,8 @@ class EveryRuleTest {
     }
 
     private static Consumer<Spoilt> once(double lambda) {
-        return rides(r -> r.phase(6, 5000, 100, 0.87).phase(0.75, 5000, 100, lambda).phase(6, 5000, 100, 0.87));
+        return rides(
+                r -> r.phase(6, 5000, 100, 0.87).phase(0.75, 5000, 100, lambda).phase(6, 5000, 100, 0.87));
     }
 
     private static Consumer<Spoilt> fading(double lambda) {
@@ -148,8 +149,8 @@ class EveryRuleTest {
     }
 
     private static Consumer<Spoilt> lag(double lagS, boolean identified) {
-        return s -> s.planted.sensor = new SensorFit(
-                new SensorModel(0.04, 1, 0, lagS), identified, identified ? 0.01 : Double.NaN, 0.01, "");
+        return s -> s.planted.sensor =
+                new SensorFit(new SensorModel(0.04, 1, 0, lagS), identified, identified ? 0.01 : Double.NaN, 0.01, "");
     }
 
     private static Consumer<Spoilt> cuts(double lambda, boolean flagged) {
@@ -166,7 +167,10 @@ class EveryRuleTest {
             s.ride = new PlantedRide(20);
             for (int i = 0; i < 12; i++) {
                 double f = i < 6 ? 1 : factor;
-                s.ride.phase(5, 3000, 20, f).phase(5, 4000, 10, f).phase(5, 4000, 20, f).phase(5, 5000, 20, f);
+                s.ride.phase(5, 3000, 20, f)
+                        .phase(5, 4000, 10, f)
+                        .phase(5, 4000, 20, f)
+                        .phase(5, 5000, 20, f);
             }
         };
     }
@@ -182,8 +186,7 @@ class EveryRuleTest {
 
     private static Consumer<Spoilt> leak(double lambda) {
         return s -> {
-            s.planted.fuelTable =
-                    PlantedCase.table(Quantity.VOLUMETRIC_EFFICIENCY, PlantedCase.THROTTLE, c -> 20 + c);
+            s.planted.fuelTable = PlantedCase.table(Quantity.VOLUMETRIC_EFFICIENCY, PlantedCase.THROTTLE, c -> 20 + c);
             s.planted.evidence(0, 0.005, 50);
             s.ride.phase(30, 1500, 2, lambda).phase(30, 7000, 60, 0.88);
         };
@@ -192,8 +195,7 @@ class EveryRuleTest {
     private static Consumer<Spoilt> knocks(int times, double throttle) {
         return rides(r -> {
             for (int i = 0; i < times; i++) {
-                r.phase(3, 6000, throttle, 0.87)
-                        .phase(0.1, 6000, 6000, throttle, 0.87, 0.87, Map.of(Role.KNOCK, 1.0));
+                r.phase(3, 6000, throttle, 0.87).phase(0.1, 6000, 6000, throttle, 0.87, 0.87, Map.of(Role.KNOCK, 1.0));
             }
             r.phase(3, 6000, throttle, 0.87);
         });
@@ -256,7 +258,12 @@ class EveryRuleTest {
     private static List<Spec> specs() {
         int high = PlantedCase.cell(6, 4);
         List<Spec> all = new ArrayList<>();
-        all.add(new Spec("lean-under-load", STOP, fullThrottle(1.5, 0.99), fullThrottle(3, 0.91), and(fullThrottle(1.5, 0.99), NO_MIXTURE)));
+        all.add(new Spec(
+                "lean-under-load",
+                STOP,
+                fullThrottle(1.5, 0.99),
+                fullThrottle(3, 0.91),
+                and(fullThrottle(1.5, 0.99), NO_MIXTURE)));
         all.add(new Spec("fuel-supply-fading", STOP, fading(1.10), fading(0.90), and(fading(1.10), NO_MIXTURE)));
         all.add(new Spec("lean-moment", CHECK, once(0.94), once(0.91), and(once(0.94), NO_MIXTURE)));
         all.add(new Spec("lean-tip-in", CHECK, opening(0.96), opening(0.90), and(opening(0.96), NO_MIXTURE)));
@@ -296,7 +303,11 @@ class EveryRuleTest {
                 "leaned-in-doubt", CHECK, doubt, cell(high, 0.97, 0.95, Standing.MEASURED), and(doubt, NO_PROPOSAL)));
         Consumer<Spoilt> cliff = cell(PlantedCase.cell(2, 4), 1.25, 1.25, Standing.INFERRED);
         all.add(new Spec(
-                "cliff", CHECK, cliff, cell(PlantedCase.cell(2, 4), 1.19, 1.19, Standing.INFERRED), and(cliff, NO_PROPOSAL)));
+                "cliff",
+                CHECK,
+                cliff,
+                cell(PlantedCase.cell(2, 4), 1.19, 1.19, Standing.INFERRED),
+                and(cliff, NO_PROPOSAL)));
         all.add(new Spec("proposal-too-large", CHECK, region(1.65), region(1.58), and(region(1.65), NO_PROPOSAL)));
         Consumer<Spoilt> beside = s -> {
             s.planted.readings[PlantedCase.cell(6, 5)] = 0;
@@ -337,15 +348,31 @@ class EveryRuleTest {
             }
         };
         all.add(new Spec("knock-not-judged", NOTE, level, knocks(1, 100), NOTHING));
-        all.add(new Spec("time-unit", STOP, s -> s.ride = new PlantedRide(2000).phase(6, 3000, 20, 1.0), s -> s.ride = new PlantedRide(1000).phase(6, 3000, 20, 1.0), s -> s.ride = new PlantedRide(20)));
+        all.add(new Spec(
+                "time-unit",
+                STOP,
+                s -> s.ride = new PlantedRide(2000).phase(6, 3000, 20, 1.0),
+                s -> s.ride = new PlantedRide(1000).phase(6, 3000, 20, 1.0),
+                s -> s.ride = new PlantedRide(20)));
         Consumer<Spoilt> unit = s -> s.ride = new PlantedRide(20).phase(150, 3000, 20, 1.6);
-        all.add(new Spec("mixture-unit", STOP, unit, s -> s.ride = new PlantedRide(20).phase(150, 3000, 20, 1.25), and(unit, NO_MIXTURE)));
+        all.add(new Spec(
+                "mixture-unit",
+                STOP,
+                unit,
+                s -> s.ride = new PlantedRide(20).phase(150, 3000, 20, 1.25),
+                and(unit, NO_MIXTURE)));
         Consumer<Spoilt> upside = rides(r -> r.phase(60, 5000, 100, 1 / 0.87));
-        all.add(new Spec("mixture-upside-down", STOP, upside, rides(r -> r.phase(60, 5000, 100, 1.02)), and(upside, NO_MIXTURE)));
+        all.add(new Spec(
+                "mixture-upside-down",
+                STOP,
+                upside,
+                rides(r -> r.phase(60, 5000, 100, 1.02)),
+                and(upside, NO_MIXTURE)));
         Consumer<Spoilt> frozen = rides(r -> r.frozen(87, 94));
         all.add(new Spec("sensor-frozen", STOP, frozen, rides(r -> r.frozen(100, 101.5)), and(frozen, NO_MIXTURE)));
         Consumer<Spoilt> atEnd = rides(r -> r.phase(20, 3000, 20, 1.6));
-        all.add(new Spec("sensor-at-its-end", CHECK, atEnd, rides(r -> r.phase(5, 3000, 20, 1.6)), and(atEnd, NO_MIXTURE)));
+        all.add(new Spec(
+                "sensor-at-its-end", CHECK, atEnd, rides(r -> r.phase(5, 3000, 20, 1.6)), and(atEnd, NO_MIXTURE)));
         all.add(new Spec("sensor-blind-to-fuel-cut", CHECK, cuts(1.1, true), cuts(1.5, true), cuts(1.1, false)));
         all.add(new Spec("sensor-slow", CHECK, lag(0.35, true), lag(0.29, true), lag(0.35, false)));
         all.add(new Spec(
@@ -356,7 +383,12 @@ class EveryRuleTest {
         all.add(new Spec("misfire", CHECK, bursts(1.3), bursts(1.03), and(bursts(1.3), NO_MIXTURE)));
         all.add(new Spec("leak", CHECK, leak(1.12), leak(1.05), and(leak(1.12), NO_MIXTURE)));
         all.add(new Spec("closed-loop-unlogged", CHECK, loop(1.0), loop(1.02), and(loop(1.0), NO_MIXTURE)));
-        all.add(new Spec("throttle-short", CHECK, shortOfOpen(82), shortOfOpen(99), and(shortOfOpen(82), s -> s.ride.withoutThrottle())));
+        all.add(new Spec(
+                "throttle-short",
+                CHECK,
+                shortOfOpen(82),
+                shortOfOpen(99),
+                and(shortOfOpen(82), s -> s.ride.withoutThrottle())));
     }
 
     private static void conditions(List<Spec> all) {
@@ -364,17 +396,38 @@ class EveryRuleTest {
         all.add(new Spec("heat-soaked", CHECK, steady(Role.COOLANT, 112), steady(Role.COOLANT, 109), NOTHING));
         all.add(new Spec("intake-hot", CHECK, steady(Role.INTAKE_AIR, 62), steady(Role.INTAKE_AIR, 59), NOTHING));
         all.add(new Spec("battery-low", CHECK, steady(Role.BATTERY, 12.2), steady(Role.BATTERY, 12.6), NOTHING));
-        all.add(new Spec("intake-apart", CHECK, secondRide(Role.INTAKE_AIR, 10, 35), secondRide(Role.INTAKE_AIR, 10, 28), s -> s.second = new PlantedRide(20).clean(3)));
-        all.add(new Spec("barometer-apart", CHECK, secondRide(Role.BAROMETER, 101, 95), secondRide(Role.BAROMETER, 101, 98), s -> s.second = new PlantedRide(20).clean(3)));
+        all.add(new Spec(
+                "intake-apart",
+                CHECK,
+                secondRide(Role.INTAKE_AIR, 10, 35),
+                secondRide(Role.INTAKE_AIR, 10, 28),
+                s -> s.second = new PlantedRide(20).clean(3)));
+        all.add(new Spec(
+                "barometer-apart",
+                CHECK,
+                secondRide(Role.BAROMETER, 101, 95),
+                secondRide(Role.BAROMETER, 101, 98),
+                s -> s.second = new PlantedRide(20).clean(3)));
         all.add(new Spec("barometer-moves", CHECK, climb(94), climb(98), NOTHING));
-        all.add(new Spec("ride-short", CHECK, s -> s.ride = new PlantedRide(20).phase(110, 3000, 20, 1.0), s -> s.ride = new PlantedRide(20).phase(125, 3000, 20, 1.0), null));
-        all.add(new Spec("outside-table", CHECK, rides(r -> r.phase(5, 8400, 20, 1.0)), rides(r -> r.phase(5, 8100, 20, 1.0)), null));
+        all.add(new Spec(
+                "ride-short",
+                CHECK,
+                s -> s.ride = new PlantedRide(20).phase(110, 3000, 20, 1.0),
+                s -> s.ride = new PlantedRide(20).phase(125, 3000, 20, 1.0),
+                null));
+        all.add(new Spec(
+                "outside-table",
+                CHECK,
+                rides(r -> r.phase(5, 8400, 20, 1.0)),
+                rides(r -> r.phase(5, 8100, 20, 1.0)),
+                null));
         all.add(new Spec("carried-stop", CHECK, note("caution"), note("remark"), null));
         all.add(new Spec("limits-changed", CHECK, limit(Limit.CLIFF, 30), limit(Limit.CLIFF, 20), null));
     }
 
     private static Consumer<Spoilt> climb(double kpa) {
-        return rides(r -> r.steady(Role.BAROMETER, 101).phase(60, 3000, 3000, 20, 1.0, 1.0, Map.of(Role.BAROMETER, kpa)));
+        return rides(
+                r -> r.steady(Role.BAROMETER, 101).phase(60, 3000, 3000, 20, 1.0, 1.0, Map.of(Role.BAROMETER, kpa)));
     }
 
     private static Optional<Caution> found(Spec spec, Consumer<Spoilt> spoil) {
@@ -480,12 +533,10 @@ class EveryRuleTest {
                 .orElseThrow();
         String name = found(capped, capped.fires).orElseThrow().name();
         assertEquals("A cap holds back fuel (beyond the lean limit)", name);
-        Caution again = found(
-                        capped, cell(PlantedCase.cell(6, 4), 1.4, 1.57, Standing.MEASURED, Kind.CAP_ON_ADDING))
+        Caution again = found(capped, cell(PlantedCase.cell(6, 4), 1.4, 1.57, Standing.MEASURED, Kind.CAP_ON_ADDING))
                 .orElseThrow();
         assertEquals(name, again.name());
-        Caution milder = found(
-                        capped, cell(PlantedCase.cell(6, 4), 1.4, 1.46, Standing.MEASURED, Kind.CAP_ON_ADDING))
+        Caution milder = found(capped, cell(PlantedCase.cell(6, 4), 1.4, 1.46, Standing.MEASURED, Kind.CAP_ON_ADDING))
                 .orElseThrow();
         assertEquals("A cap holds back fuel (high load)", milder.name());
     }

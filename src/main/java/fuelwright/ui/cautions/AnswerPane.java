@@ -32,8 +32,8 @@ final class AnswerPane {
         this.model = model;
         ToggleGroup group = new ToggleGroup();
         for (Answer.Kind kind : Answer.Kind.values()) {
-            ToggleButton button = new ToggleButton(
-                    Words.of("cautions.answer." + kind.name().toLowerCase(Locale.ROOT)));
+            ToggleButton button =
+                    new ToggleButton(Words.of("cautions.answer." + kind.name().toLowerCase(Locale.ROOT)));
             button.setId("answer-" + kind.name().toLowerCase(Locale.ROOT));
             button.setToggleGroup(group);
             button.setMinWidth(javafx.scene.layout.Region.USE_PREF_SIZE);
@@ -59,12 +59,7 @@ final class AnswerPane {
         Label stays = Parts.text(Words.of("cautions.answer.stays"), "muted", "small");
         HBox.setHgrow(stays, Priority.ALWAYS);
         stays.setMaxWidth(Double.MAX_VALUE);
-        box = new VBox(
-                8,
-                Parts.label(Words.of("cautions.answer"), "section"),
-                choice,
-                note,
-                Parts.row(8, stays, back));
+        box = new VBox(8, Parts.label(Words.of("cautions.answer"), "section"), choice, note, Parts.row(8, stays, back));
         model.selectedProperty().addListener((p, old, now) -> fill());
         model.session().jobProperty().addListener((p, old, now) -> fill());
         fill();

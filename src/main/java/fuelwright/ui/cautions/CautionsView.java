@@ -151,7 +151,9 @@ public final class CautionsView implements StagePane {
             row.getStyleClass().add("list-row");
             setGraphic(row);
             setAccessibleText(caution.sentence() + " " + caution.todo()
-                    + model.answer(caution).map(a -> " " + CautionsModel.words(a)).orElse(""));
+                    + model.answer(caution)
+                            .map(a -> " " + CautionsModel.words(a))
+                            .orElse(""));
         }
     }
 

@@ -119,7 +119,8 @@ public final class LimitsModel {
     }
 
     public void allBackToUsual() {
-        session.edit(job -> job.withLimits(fuelwright.safety.Limits.usual(job.machine().fuel())));
+        session.edit(job ->
+                job.withLimits(fuelwright.safety.Limits.usual(job.machine().fuel())));
     }
 
     static String unit(Limit limit) {

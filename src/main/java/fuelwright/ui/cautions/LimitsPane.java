@@ -164,14 +164,7 @@ final class LimitsPane {
             label.setPadding(new Insets(FIELD_TEXT_TOP, 0, 0, 0));
         }
         line.changed.setPadding(new Insets(2, 0, 2, 0));
-        Node[] cells = {
-            line.name,
-            line.field,
-            unit,
-            line.usual,
-            bounds,
-            words
-        };
+        Node[] cells = {line.name, line.field, unit, line.usual, bounds, words};
         for (int c = 0; c < cells.length; c++) {
             grid.add(cells[c], c, row);
             GridPane.setValignment(cells[c], VPos.TOP);

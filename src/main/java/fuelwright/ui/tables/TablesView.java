@@ -10,8 +10,8 @@ import fuelwright.ui.theme.Words;
 import java.util.List;
 import javafx.beans.binding.Bindings;
 import javafx.scene.Node;
-import javafx.scene.control.CheckBox;
 import javafx.scene.control.Button;
+import javafx.scene.control.CheckBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleButton;
@@ -170,7 +170,8 @@ public final class TablesView implements StagePane {
                 "tables.first.write",
                 () -> AskFiles.folder(root, Words.of("handover.folder"), model::writeFirstRide),
                 "primary");
-        VBox box = new VBox(8, Parts.text(Parts.sentence(model.firstRideProperty().get().remark()), "muted"));
+        VBox box = new VBox(
+                8, Parts.text(Parts.sentence(model.firstRideProperty().get().remark()), "muted"));
         List<Caution> stops = model.firstRideProperty().get().cautions().stream()
                 .filter(Caution::isStop)
                 .toList();
