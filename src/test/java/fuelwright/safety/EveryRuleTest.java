@@ -150,7 +150,7 @@ class EveryRuleTest {
 
     private static Consumer<Spoilt> lag(double lagS, boolean identified) {
         return s -> s.planted.sensor =
-                new SensorFit(new SensorModel(0.04, 1, 0, lagS), identified, identified ? 0.01 : Double.NaN, 0.01, "");
+                new SensorFit(new SensorModel(0.04, 1, 0, lagS), identified, 0.01, identified ? 0.01 : Double.NaN, "");
     }
 
     private static Consumer<Spoilt> cuts(double lambda, boolean flagged) {
