@@ -1,10 +1,12 @@
 package fuelwright.cli;
 
+import fuelwright.airflow.Machine;
 import fuelwright.estimate.ProposalSettings;
 import fuelwright.issue.Issue;
 import fuelwright.issue.Loaded;
 import fuelwright.job.Job;
 import fuelwright.ride.RideOptions;
+import fuelwright.safety.Limits;
 import fuelwright.work.Analyse;
 import fuelwright.work.Analysis;
 import fuelwright.work.Cancellation;
@@ -76,6 +78,9 @@ final class ProposeCommand implements Callable<Integer> {
     @Mixin
     private BodyOptions bodies;
 
+    @Mixin
+    private LimitOption limits;
+
     @Option(names = "--json", description = "the summary as JSON")
     private boolean json;
 
@@ -103,6 +108,7 @@ final class ProposeCommand implements Callable<Integer> {
         refuseToPrecede("--ride-table");
         refuseToPrecede("--with");
         ProposalSettings settings = settings();
+        limits.on(Limits.usual(Machine.unknown().fuel()));
         RideOptions options = reading.rideOptions();
         JobFiles files = new JobFiles(
                 String.valueOf(table.getFileName()),
@@ -113,7 +119,8 @@ final class ProposeCommand implements Callable<Integer> {
                 options,
                 settings,
                 deadTime.ms().isPresent());
-        Loaded<Job> job = files.load(Progress.NONE, Cancellation.NEVER);
+        Loaded<Job> read = files.load(Progress.NONE, Cancellation.NEVER);
+        Loaded<Job> job = new Loaded<>(read.value().map(j -> j.withLimits(limits.on(j.limits()))), read.issues());
         return propose(spec, "propose", job, output, json);
     }
 

@@ -1,6 +1,7 @@
 package fuelwright.handover;
 
 import fuelwright.estimate.CellProposal;
+import fuelwright.job.Answer;
 import fuelwright.safety.Caution;
 import fuelwright.table.Table;
 import java.io.IOException;
@@ -9,6 +10,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 
@@ -36,9 +38,14 @@ final class CautionSheet {
                     "engine speed [rpm]",
                     "when",
                     "figures",
-                    "what to do");
+                    "what to do",
+                    "answer",
+                    "note");
             for (Caution caution : handed.cautions()) {
                 boolean first = true;
+                Optional<Answer> answer = handed.job().answers().stream()
+                        .filter(a -> a.isFor(caution))
+                        .reduce((a, b) -> b);
                 for (String[] place : places(handed, caution)) {
                     out.printRecord(
                             caution.level().words(),
@@ -48,7 +55,9 @@ final class CautionSheet {
                             place[1],
                             harmless(place[2]),
                             harmless(place[3]),
-                            first ? harmless(caution.todo()) : "");
+                            first ? harmless(caution.todo()) : "",
+                            first ? answer.map(a -> a.kind().words()).orElse("") : "",
+                            first ? answer.map(a -> harmless(a.note())).orElse("") : "");
                     first = false;
                 }
             }

@@ -15,6 +15,7 @@ public final class ForecastFiles {
     public static final String FIRST_RIDE = "first-ride.csv";
 
     private static final String KEY = "forecast";
+    private static final String CARRIED = "carried-stop";
     private static final int DECIMALS = 4;
 
     private ForecastFiles() {}
@@ -23,22 +24,33 @@ public final class ForecastFiles {
     public static Map<String, byte[]> of(
             Table after, Table change, Table uncertainty, String remark, List<Caution> cautions) {
         Map<String, byte[]> files = new LinkedHashMap<>();
-        files.put(Exports.UNCERTAINTY, bytes(rounded(uncertainty), remark, cautions));
-        files.put(Exports.CHANGE, bytes(rounded(change), remark, cautions));
-        files.put(FIRST_RIDE, bytes(after, remark, cautions));
+        List<Table.Note> stops = stops(after, cautions);
+        files.put(Exports.UNCERTAINTY, bytes(rounded(uncertainty), remark, stops));
+        files.put(Exports.CHANGE, bytes(rounded(change), remark, stops));
+        files.put(FIRST_RIDE, bytes(after, remark, stops));
         return files;
     }
 
-    private static byte[] bytes(Table table, String remark, List<Caution> cautions) {
-        List<Table.Note> notes = new ArrayList<>(table.notes());
-        notes.removeIf(n -> n.key().equalsIgnoreCase(KEY));
-        notes.add(new Table.Note(KEY, remark));
-        // A caution that the table came with stays: a forecast has measured nothing that could lift it.
+    /**
+     * The Stop cautions that go with the table: those that it came with, since a forecast has measured nothing that could lift them, and
+     * those of today. That it came with some isn't noted as one more: it would pile up.
+     */
+    private static List<Table.Note> stops(Table after, List<Caution> cautions) {
+        List<Table.Note> notes = new ArrayList<>(after.notes());
+        notes.removeIf(n -> !n.key().equalsIgnoreCase(StopNotes.KEY));
         cautions.stream()
-                .filter(Caution::isStop)
+                .filter(c -> c.isStop() && !c.rule().equals(CARRIED))
                 .map(c -> new Table.Note(StopNotes.KEY, StopNotes.text(c)))
                 .filter(n -> !notes.contains(n))
                 .forEach(notes::add);
+        return notes;
+    }
+
+    private static byte[] bytes(Table table, String remark, List<Table.Note> stops) {
+        List<Table.Note> notes = new ArrayList<>(table.notes());
+        notes.removeIf(n -> n.key().equalsIgnoreCase(KEY) || n.key().equalsIgnoreCase(StopNotes.KEY));
+        notes.add(new Table.Note(KEY, remark));
+        notes.addAll(stops);
         return TableWriter.write(table.withNotes(notes)).getBytes(StandardCharsets.UTF_8);
     }
 

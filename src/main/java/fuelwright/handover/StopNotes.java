@@ -9,7 +9,7 @@ import java.util.List;
 public final class StopNotes {
 
     /** The key of the notes. */
-    public static final String KEY = "caution";
+    public static final String KEY = Caution.NOTE_KEY;
 
     private StopNotes() {}
 

@@ -12,11 +12,13 @@ import java.util.TreeSet;
  *
  * @param rule the rule's fixed name, for instance {@code lean-under-load}; stable, used in files
  * @param level how grave
- * @param title a few words
+ * @param title a few words, without figures: with {@code about} it tells the cautions of one rule apart, and stays the same when the rides
+ *     are fitted again
  * @param what what was found, with figures and units: one or two sentences
  * @param todo what to do about it, one sentence
  * @param cells the cells of the fuel table that it concerns, by number; may be empty
  * @param moments where in the rides it was seen, worst first; may be empty
+ * @param about the ride, the sensor or the place of the table that it is about, where the rule says one for each; else empty
  */
 public record Caution(
         String rule,
@@ -25,7 +27,11 @@ public record Caution(
         String what,
         String todo,
         SortedSet<Integer> cells,
-        List<Moment> moments) {
+        List<Moment> moments,
+        String about) {
+
+    /** The key of the note above a table's grid that carries a Stop caution. */
+    public static final String NOTE_KEY = "caution";
 
     private static final String LAMBDA = "lambda";
 
@@ -90,6 +96,34 @@ public record Caution(
         Objects.requireNonNull(todo, "todo");
         cells = java.util.Collections.unmodifiableSortedSet(new TreeSet<>(cells));
         moments = List.copyOf(moments);
+        Objects.requireNonNull(about, "about");
+    }
+
+    /** The only caution of its rule and title. */
+    public Caution(
+            String rule,
+            Level level,
+            String title,
+            String what,
+            String todo,
+            SortedSet<Integer> cells,
+            List<Moment> moments) {
+        this(rule, level, title, what, todo, cells, moments, "");
+    }
+
+    /** The same, about one ride, sensor or place among several. */
+    public Caution about(String other) {
+        return new Caution(rule, level, title, what, todo, cells, moments, other);
+    }
+
+    /** The same, with more to be said after what was found. */
+    Caution saying(String more) {
+        return new Caution(rule, level, title, what + more, todo, cells, moments, about);
+    }
+
+    /** What it is known by from one fit to the next: the title, and what it is about. */
+    public String name() {
+        return about.isEmpty() ? title : title + " (" + about + ")";
     }
 
     public boolean isStop() {

@@ -33,7 +33,9 @@ final class ClosedLoop implements Rule {
         for (int r = 0; r < d.rides(); r++) {
             RideRows rows = d.rows(r);
             if (!rows.ride.hasTrims() && !rows.ride.mixtures().isEmpty()) {
+                int from = out.size();
                 ride(d, rows, out);
+                Say.about(out, from, rows.ride.name());
             }
         }
         return out;

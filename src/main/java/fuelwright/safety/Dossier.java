@@ -89,7 +89,7 @@ final class Dossier {
                     limits,
                     sensor.lagS(),
                     RideRows.closedPercent(rows.get(r).throttlePercent),
-                    HIGH_FLOW_SHARE * topRpm(),
+                    highFlowRpm(),
                     FuelCutTimes.of(ride),
                     row -> rows.get(r).isScreened(row, Screen.TOO_COLD));
             traces.add(new Trace(r, s, burnt, LeanScan.of(burnt, setting)));
@@ -148,6 +148,11 @@ final class Dossier {
     double topRpm() {
         double last = fuel.speed().last();
         return Math.min(file.machine().redlineRpm().orElse(last), last);
+    }
+
+    /** From this engine speed on flow may be more than the fuel supply can follow, rpm. */
+    double highFlowRpm() {
+        return HIGH_FLOW_SHARE * topRpm();
     }
 
     /**

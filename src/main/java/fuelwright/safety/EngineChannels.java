@@ -19,12 +19,14 @@ final class EngineChannels implements Rule {
     public List<Caution> judge(Dossier d) {
         List<Caution> out = new ArrayList<>();
         for (int r = 0; r < d.rides(); r++) {
+            int from = out.size();
             if (d.ride(r).column(Role.EXHAUST_TEMPERATURE).isPresent()) {
                 exhaust(d, r, out);
             }
             if (d.ride(r).column(Role.KNOCK).isPresent()) {
                 knock(d, r, out);
             }
+            Say.about(out, from, d.ride(r).name());
         }
         return out;
     }
@@ -46,7 +48,8 @@ final class EngineChannels implements Rule {
                 }
             }
         }
-        if (at < 0 || hottest < d.limits.of(Limit.EXHAUST_CHECK)) {
+        double first = Math.min(d.limits.of(Limit.EXHAUST_CHECK), d.limits.of(Limit.EXHAUST_STOP));
+        if (at < 0 || hottest < first) {
             return;
         }
         boolean stop = hottest >= d.limits.of(Limit.EXHAUST_STOP);

@@ -126,12 +126,17 @@ final class Injectors implements Rule {
         return d.proposal().map(Proposal::settings).map(s -> s.deadTimeMs()).orElse(0.0);
     }
 
+    /** From which duty on something is said: a Stop limit set below that of the Check still counts. */
+    private static double least(Dossier d) {
+        return Math.min(d.limits.of(Limit.DUTY_CHECK), d.limits.of(Limit.DUTY_STOP));
+    }
+
     private static Peak worse(Peak a, Peak b) {
         return b.duty > a.duty ? b : a;
     }
 
     private static void say(Dossier d, Peak peak, String when, List<Caution> out) {
-        if (peak.duty < d.limits.of(Limit.DUTY_CHECK)) {
+        if (peak.duty < least(d)) {
             return;
         }
         boolean stop = peak.duty >= d.limits.of(Limit.DUTY_STOP);
@@ -179,7 +184,7 @@ final class Injectors implements Rule {
             double pulse = Math.max(
                     d.fuel.at(c), d.proposal().map(p -> p.cell(cell).after()).orElse(0.0));
             double duty = dutyPercent(d.fuel.speedAt(c), pulse, perCycle);
-            if (d.fuel.speedAt(c) > top || duty < d.limits.of(Limit.DUTY_CHECK)) {
+            if (d.fuel.speedAt(c) > top || duty < least(d)) {
                 continue;
             }
             (duty >= d.limits.of(Limit.DUTY_STOP) ? stop : check).add(c);

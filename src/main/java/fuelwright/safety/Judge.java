@@ -19,10 +19,13 @@ public final class Judge {
             new ProposalShape(),
             new NotRidden(),
             new SensorsCompared(),
+            new MixtureClock(),
             new LeakAndMisfire(),
             new ClosedLoop(),
             new ThrottleRange(),
-            new RideConditions());
+            new RideConditions(),
+            new CarriedCautions(),
+            new LimitsSaid());
 
     private Judge() {}
 
@@ -34,6 +37,6 @@ public final class Judge {
             all.addAll(rule.judge(dossier));
         }
         all.sort(Comparator.comparing(Caution::level));
-        return List.copyOf(all);
+        return List.copyOf(LimitsSaid.said(all, file.limits()));
     }
 }

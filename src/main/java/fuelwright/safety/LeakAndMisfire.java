@@ -34,12 +34,16 @@ final class LeakAndMisfire implements Rule {
         List<Caution> out = new ArrayList<>();
         for (int r = 0; r < d.rides(); r++) {
             for (int s = 0; s < d.ride(r).mixtures().size(); s++) {
+                int from = out.size();
                 misfire(d, r, s, out);
+                Say.about(out, from, Say.sensor(d.ride(r), s));
             }
         }
         if (d.fuel.load().kind() == Axis.Kind.MANIFOLD_PRESSURE || !isBodyChanged(d)) {
             for (int r = 0; r < d.rides(); r++) {
+                int from = out.size();
                 leak(d, r, out);
+                Say.about(out, from, d.ride(r).name());
             }
         }
         return out;

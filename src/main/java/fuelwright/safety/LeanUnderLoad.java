@@ -7,6 +7,7 @@ import fuelwright.table.Table;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.SortedSet;
 import java.util.TreeSet;
 
@@ -18,14 +19,19 @@ final class LeanUnderLoad implements Rule {
 
     private static final double ONCE_EXCESS = 0.10;
     private static final double LEAN_LOG = 0.02;
+    /** What happened less often is no pattern. */
+    private static final int AGAIN = 4;
 
     @Override
     public List<Caution> judge(Dossier d) {
         List<LeanEvent> events = new ArrayList<>();
         List<LeanEvent> cured = new ArrayList<>();
         for (Dossier.Trace trace : d.traces()) {
-            for (LeanEvent event : trace.scan().events()) {
-                LeanEvent checked = recheck(d, event);
+            List<LeanEvent> seen = trace.scan().events();
+            boolean suspect = seen.stream().filter(e -> isAtHighFlow(d, e)).count() >= AGAIN;
+            Optional<FuelFading> fading = suspect ? FuelFading.of(d, trace) : Optional.empty();
+            for (LeanEvent event : seen) {
+                LeanEvent checked = faded(d, recheck(d, event), fading);
                 (isCured(d, checked) ? cured : events).add(checked);
             }
         }
@@ -49,6 +55,19 @@ final class LeanUnderLoad implements Rule {
     private static LeanEvent recheck(Dossier d, LeanEvent event) {
         boolean lean = event.kind() == LeanEvent.Kind.TIP_IN && isLeanByEvidence(d, event.cell());
         return lean ? event.with(LeanEvent.Kind.TABLE) : event;
+    }
+
+    /** A stretch at high flow that is lean because fuel was drawn for long, and not where it was, is the supply's doing. */
+    private static LeanEvent faded(Dossier d, LeanEvent event, Optional<FuelFading> fading) {
+        boolean supply = event.kind() == LeanEvent.Kind.TABLE
+                && isAtHighFlow(d, event)
+                && fading.isPresent()
+                && fading.get().explains(event);
+        return supply ? event.with(LeanEvent.Kind.SUPPLY) : event;
+    }
+
+    private static boolean isAtHighFlow(Dossier d, LeanEvent event) {
+        return event.speedRpm() >= d.highFlowRpm();
     }
 
     /** Seen with an earlier table, and the fuel that the present one adds there would have been enough. */
@@ -118,6 +137,12 @@ final class LeanUnderLoad implements Rule {
         return surely > LEAN_LOG && target * Math.exp(surely) > d.limitAt(cell);
     }
 
+    private static boolean isBeside(Dossier d, int cell, int other) {
+        Table table = d.fuel;
+        return Math.abs(table.speedIndex(cell) - table.speedIndex(other)) <= 1
+                && Math.abs(table.loadIndex(cell) - table.loadIndex(other)) <= 1;
+    }
+
     private static List<LeanEvent> of(List<LeanEvent> events, LeanEvent.Kind kind) {
         return events.stream().filter(e -> e.kind() == kind).toList();
     }
@@ -126,8 +151,11 @@ final class LeanUnderLoad implements Rule {
         List<LeanEvent> grave = of(all, LeanEvent.Kind.TABLE);
         SortedSet<Integer> cells = cellsOf(grave);
         SortedSet<Integer> byEvidence = new TreeSet<>();
+        List<LeanEvent> supply = of(all, LeanEvent.Kind.SUPPLY);
         for (int c = 0; c < d.fuel.cells(); c++) {
-            if (isLeanByEvidence(d, c)) {
+            int cell = c;
+            // Evidence of a cell that the supply starved says nothing of the table; the supply's own Stop stands there.
+            if (isLeanByEvidence(d, c) && supply.stream().noneMatch(e -> isBeside(d, cell, e.cell()))) {
                 byEvidence.add(c);
             }
         }
@@ -162,7 +190,8 @@ final class LeanUnderLoad implements Rule {
                     "fuel-supply-fading",
                     Caution.Level.STOP,
                     "Fuel fades under load",
-                    times(events) + " in cells that were fine before: fuel fades with time. Worst: "
+                    times(events)
+                            + " in places that are fine at first: fuel fades the longer much of it is drawn. Worst: "
                             + place(d, events.get(0)),
                     "Check pump, filter and fuel pressure before touching the table: more percent can't deliver fuel that isn't there",
                     cellsOf(events),

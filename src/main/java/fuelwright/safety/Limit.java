@@ -175,6 +175,13 @@ public enum Limit {
         return usual;
     }
 
+    /** Whether a value lets more pass than the usual one does. */
+    public boolean isWider(double value, Fuel fuel) {
+        boolean fromBelow = this == COOLANT_LEAST || this == BATTERY_LEAST || this == RIDE_LEAST;
+        double usualValue = usual(fuel);
+        return fromBelow || this == INJECTIONS_PER_CYCLE ? value < usualValue : value > usualValue;
+    }
+
     /** The fixed key as files write it, for instance {@code lean-excess}. */
     public String key() {
         return name().toLowerCase(Locale.ROOT).replace('_', '-');
@@ -183,5 +190,13 @@ public enum Limit {
     /** The limit with that key. */
     public static Optional<Limit> ofKey(String key) {
         return Arrays.stream(values()).filter(l -> l.key().equals(key)).findFirst();
+    }
+
+    /** The limit that a person means: by its key or by its words, in whatever case. */
+    public static Optional<Limit> ofName(String name) {
+        String wanted = name.strip();
+        return Arrays.stream(values())
+                .filter(l -> l.key().equalsIgnoreCase(wanted) || l.words.equalsIgnoreCase(wanted))
+                .findFirst();
     }
 }

@@ -60,6 +60,14 @@ public final class Limits {
         return new Limits(fuel, copy);
     }
 
+    /** The same with the usual figure for one limit. */
+    public Limits without(Limit limit) {
+        EnumMap<Limit, Double> copy = new EnumMap<>(Limit.class);
+        copy.putAll(changed);
+        copy.remove(limit);
+        return new Limits(fuel, copy);
+    }
+
     /** The same changes on another fuel's usual limits. */
     public Limits withFuel(Fuel other) {
         return new Limits(other, changed);

@@ -57,9 +57,7 @@ final class NotRidden implements Rule {
             out.add(new Caution(
                     "high-load-not-ridden",
                     Caution.Level.CHECK,
-                    none && !some
-                            ? "High load never ridden"
-                            : none ? "High load hardly ridden" : "High load partly unridden",
+                    none && !some ? "High load never ridden" : "High load partly unridden",
                     (some ? "Fewer than " + READINGS + " independent readings in " : "No readings in ")
                             + (none ? "any of the " + all : unridden.size() + " of " + all)
                             + " cells at high load, " + Say.speeds(table, unridden)

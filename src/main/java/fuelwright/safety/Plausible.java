@@ -31,9 +31,13 @@ final class Plausible implements Rule {
         List<Caution> out = new ArrayList<>();
         for (int r = 0; r < d.rides(); r++) {
             RideRows rows = d.rows(r);
+            int clock = out.size();
             time(rows, out);
+            Say.about(out, clock, rows.ride.name());
             for (int s = 0; s < rows.ride.mixtures().size(); s++) {
+                int from = out.size();
                 mixture(d, rows, s, out);
+                Say.about(out, from, Say.sensor(rows.ride, s));
             }
         }
         return out;

@@ -57,16 +57,18 @@ final class ProposalLean implements Rule {
     }
 
     private enum Place {
-        BEYOND_LIMIT(Caution.Level.STOP, "at high load beyond the lean limit"),
-        HIGH_LOAD(Caution.Level.CHECK, "at high load, within the lean limit,"),
-        LIGHT_LOAD(Caution.Level.CHECK, "at light load");
+        BEYOND_LIMIT(Caution.Level.STOP, "at high load beyond the lean limit", "beyond the lean limit"),
+        HIGH_LOAD(Caution.Level.CHECK, "at high load, within the lean limit,", "high load"),
+        LIGHT_LOAD(Caution.Level.CHECK, "at light load", "light load");
 
         private final Caution.Level level;
         private final String words;
+        private final String about;
 
-        Place(Caution.Level level, String words) {
+        Place(Caution.Level level, String words, String about) {
             this.level = level;
             this.words = words;
+            this.about = about;
         }
     }
 
@@ -118,7 +120,8 @@ final class ProposalLean implements Rule {
                 + Say.cell(d.fuel, worst.cell()) + " stays " + Say.percent(worst.leftLeanPercent()) + " lean, lambda "
                 + Say.lambda(after) + " for a target of " + Say.lambda(d.targetAt(worst.cell()))
                 + (place == Place.BEYOND_LIMIT ? ", limit " + Say.lambda(d.limitAt(worst.cell())) : "");
-        return new Caution(cause.rule, place.level, cause.title, what, cause.todo, numbers(cells), List.of());
+        return new Caution(cause.rule, place.level, cause.title, what, cause.todo, numbers(cells), List.of())
+                .about(place.about);
     }
 
     private static void leaned(Dossier d, Proposal proposal, List<Caution> out) {

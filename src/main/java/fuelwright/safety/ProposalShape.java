@@ -71,7 +71,8 @@ final class ProposalShape implements Rule {
                         + " on average, " + direction + " than a change of parts explains",
                 "Look for " + suspects + " before entering anything",
                 cells,
-                List.of());
+                List.of(),
+                "ask for " + direction);
     }
 
     /** How much more air the bigger body alone may let in where the table is indexed by throttle: the ratio of the bores' areas. */

@@ -3,6 +3,7 @@ package fuelwright.safety;
 import fuelwright.ride.Role;
 import fuelwright.table.Table;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.TreeSet;
@@ -15,6 +16,7 @@ final class RideConditions implements Rule {
     private static final double HOT_SHARE = 0.05;
     private static final double OUTSIDE_SHARE = 0.01;
     private static final double BEYOND = 1.03;
+    private static final double OUTERMOST = 0.02;
 
     @Override
     public List<Caution> judge(Dossier d) {
@@ -23,9 +25,12 @@ final class RideConditions implements Rule {
         for (int r = 0; r < d.rides(); r++) {
             RideRows rows = d.rows(r);
             evidenceS += rows.seconds(rows::isEvidence);
+            int from = out.size();
             temperatures(d, rows, out);
             battery(d, rows, out);
             outside(d, r, rows, out);
+            climbs(d, rows, out);
+            Say.about(out, from, rows.ride.name());
         }
         apart(d, Role.INTAKE_AIR, Limit.INTAKE_APART, "intake air", "°C", "K", out);
         apart(d, Role.BAROMETER, Limit.BAROMETER_APART, "the barometer", "kPa", "kPa", out);
@@ -138,6 +143,33 @@ final class RideConditions implements Rule {
                             table.speed().last(),
                             Say.load(table.load().last(), table.load().kind())),
                     "Check that this is the right table, and whether its breakpoints should reach further");
+        }
+    }
+
+    /** The barometer's own spread within a ride, without its outermost readings. */
+    private static void climbs(Dossier d, RideRows rows, List<Caution> out) {
+        double[] there = Arrays.stream(rows.values(Role.BAROMETER))
+                .filter(Double::isFinite)
+                .sorted()
+                .toArray();
+        if (there.length == 0) {
+            return;
+        }
+        double least = there[(int) (OUTERMOST * there.length)];
+        double most = there[(int) ((1 - OUTERMOST) * (there.length - 1))];
+        if (most - least > d.limits.of(Limit.BAROMETER_APART)) {
+            add(
+                    out,
+                    "barometer-moves",
+                    "A ride through different air",
+                    String.format(
+                            Locale.ROOT,
+                            "In %s the barometer goes from %.0f to %.0f kPa, more than %.0f kPa",
+                            rows.ride.name(),
+                            least,
+                            most,
+                            d.limits.of(Limit.BAROMETER_APART)),
+                    "See whether the unit corrects for height; if not, ride at one height for the evidence that counts");
         }
     }
 

@@ -1,8 +1,11 @@
 package fuelwright.safety;
 
+import fuelwright.ride.Ride;
 import fuelwright.table.Axis;
 import fuelwright.table.Table;
+import java.math.BigDecimal;
 import java.util.Collection;
+import java.util.List;
 import java.util.Locale;
 
 /** Figures and places as sentences have them. */
@@ -10,8 +13,25 @@ final class Say {
 
     private Say() {}
 
+    /** Names what the cautions of a list from an index on are about. */
+    static void about(List<Caution> cautions, int from, String what) {
+        cautions.subList(from, cautions.size()).replaceAll(c -> c.about(what));
+    }
+
+    /** A sensor of a ride by name: the ride alone where it has one sensor. */
+    static String sensor(Ride ride, int sensor) {
+        return ride.mixtures().size() > 1 ? ride.mixtures().get(sensor).heading() + " in " + ride.name() : ride.name();
+    }
+
     static String lambda(double lambda) {
         return String.format(Locale.ROOT, "%.2f", lambda);
+    }
+
+    /** A limit without zeros at its end. */
+    static String figure(double value) {
+        return BigDecimal.valueOf(Math.rint(value * 1e4) / 1e4)
+                .stripTrailingZeros()
+                .toPlainString();
     }
 
     static String percent(double percent) {

@@ -1,5 +1,6 @@
 package fuelwright.safety;
 
+import fuelwright.estimate.SensorFit;
 import fuelwright.ride.Ride;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -20,17 +21,21 @@ final class SensorHealth implements Rule {
     private static final double FREE_AIR_LAMBDA = 1.2;
     private static final double CUT_S = 1.5;
     private static final int CUTS = 3;
+    private static final double USUAL_LAG_S = 0.1;
+    private static final double SURE_ERRORS = 4;
 
     @Override
     public List<Caution> judge(Dossier d) {
         List<Caution> out = new ArrayList<>();
         for (int r = 0; r < d.rides(); r++) {
             for (int s = 0; s < d.ride(r).mixtures().size(); s++) {
+                int from = out.size();
                 RideRows rows = d.rows(r);
                 double[] lambda = rows.mixture(s);
                 frozen(d, r, s, rows, lambda, out);
                 pegged(d, r, s, rows, lambda, out);
                 freeAir(d, r, s, rows, lambda, out);
+                Say.about(out, from, Say.sensor(d.ride(r), s));
             }
         }
         slow(d, out);
@@ -206,7 +211,12 @@ final class SensorHealth implements Rule {
     }
 
     private static void slow(Dossier d, List<Caution> out) {
-        if (d.estimate().isEmpty() || !d.estimate().get().sensor().identified()) {
+        if (d.estimate().isEmpty()) {
+            return;
+        }
+        // The fit is drawn towards a usual sensor: what lies far from it all the same was told by the rides.
+        SensorFit fit = d.estimate().get().sensor();
+        if (!fit.identified() && !(d.sensor.lagS() - USUAL_LAG_S > SURE_ERRORS * fit.lagErrorS())) {
             return;
         }
         double lagS = d.sensor.lagS();

@@ -23,10 +23,14 @@ final class SensorsCompared implements Rule {
             Ride ride = d.ride(r);
             single |= ride.mixtures().size() == 1;
             for (int s = 1; s < ride.mixtures().size(); s++) {
+                int from = out.size();
                 apart(d, r, s, out);
+                Say.about(out, from, Say.sensor(ride, s));
             }
             if (!ride.mixtures().isEmpty()) {
+                int from = out.size();
                 drift(d, r, out);
+                Say.about(out, from, ride.name());
             }
         }
         if (single) {

@@ -20,7 +20,6 @@ import fuelwright.work.RecipeBook;
 import fuelwright.work.SampleJob;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.OptionalDouble;
 
 /** The real thing: what the window asks for, from the use cases. */
 final class WorkServices implements Services {
@@ -69,12 +68,7 @@ final class WorkServices implements Services {
 
     @Override
     public Loaded<FirstRide.Outcome> firstRide(Job job) {
-        double deadTime = job.proposal().deadTimeMs();
-        return FirstRide.of(
-                job.name(),
-                job.fuelTable().orElseThrow(),
-                job.machine(),
-                deadTime > 0 ? OptionalDouble.of(deadTime) : OptionalDouble.empty());
+        return FirstRide.of(job);
     }
 
     @Override

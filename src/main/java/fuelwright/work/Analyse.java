@@ -20,9 +20,14 @@ import fuelwright.table.Table;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /** The whole computation: job in, {@link Analysis} out. Pure: the same job gives the same analysis. */
 public final class Analyse {
+
+    /** Cautions below a Stop that may be why no reading is left. */
+    private static final Set<String> EXPLAINS =
+            Set.of("mostly-cold", "heat-soaked", "sensor-frozen", "sensor-at-its-end", "throttle-short");
 
     private Analyse() {}
 
@@ -54,7 +59,7 @@ public final class Analyse {
             sources.add(new Estimator.Source(one, madeWith));
         }
         if (screened.stream().mapToInt(ScreenedRide::kept).sum() == 0) {
-            return Loaded.refused(Usable.nothingLeft(screened));
+            return Loaded.refused(refusal(job, target, sources));
         }
         progress.at(0.3, "fitting");
         Estimator estimator = new Estimator(
@@ -68,20 +73,46 @@ public final class Analyse {
         Optional<Validation> validation = Optional.of(estimator.validate());
         cancellation.check();
         progress.at(0.95, "judging");
-        List<CaseFile.JudgedRide> judged = sources.stream()
-                .map(s -> new CaseFile.JudgedRide(s.screened(), s.madeWith()))
-                .toList();
         List<Caution> cautions = Judge.judge(new CaseFile(
                 job.machine(),
                 highLoad,
                 fuel,
                 target,
-                judged,
+                judged(sources),
                 Optional.of(estimate),
                 Optional.of(proposal),
                 job.limits()));
         Analysis analysis = new Analysis(job, highLoad, screened, means, estimate, proposal, validation, cautions);
         progress.at(1, "done");
         return Loaded.of(analysis, List.of());
+    }
+
+    /** Why nothing is left to go by, with what the cautions say of rides like these. */
+    private static List<Issue> refusal(Job job, Table target, List<Estimator.Source> sources) {
+        List<ScreenedRide> screened =
+                sources.stream().map(Estimator.Source::screened).toList();
+        List<Issue> issues = new ArrayList<>(List.of(Usable.nothingLeft(screened)));
+        CaseFile file = new CaseFile(
+                job.machine(),
+                HighLoad.of(job.machine()),
+                job.fuelTable().orElseThrow(),
+                target,
+                judged(sources),
+                Optional.empty(),
+                Optional.empty(),
+                job.limits());
+        for (Caution caution : Judge.judge(file)) {
+            if (caution.isStop() || EXPLAINS.contains(caution.rule())) {
+                String ride = caution.about().isEmpty() ? screened.get(0).ride().name() : caution.about();
+                issues.add(Issue.error(ride, 0, 0, caution.sentence(), caution.todo()));
+            }
+        }
+        return issues;
+    }
+
+    private static List<CaseFile.JudgedRide> judged(List<Estimator.Source> sources) {
+        return sources.stream()
+                .map(s -> new CaseFile.JudgedRide(s.screened(), s.madeWith()))
+                .toList();
     }
 }

@@ -8,6 +8,7 @@ import fuelwright.estimate.ProposalSettings;
 import fuelwright.handover.ForecastFiles;
 import fuelwright.issue.Issue;
 import fuelwright.issue.Loaded;
+import fuelwright.job.Job;
 import fuelwright.safety.Caution;
 import fuelwright.table.Axis;
 import fuelwright.table.Quantity;
@@ -79,6 +80,18 @@ public final class FirstRide {
                 deadTimeMs);
         issues.addAll(outcome.issues());
         return new Loaded<>(outcome.value(), issues);
+    }
+
+    /** Of a job with a fuel table; its target table, where it has one, is looked at for lean cells. */
+    public static Loaded<Outcome> of(Job job) {
+        double deadTimeMs = job.proposal().deadTimeMs();
+        boolean target = job.targetTable().filter(t -> t.quantity().isMixture()).isPresent();
+        return of(
+                job.name(),
+                job.fuelTable().orElseThrow(),
+                target ? Optional.of(Usable.targetLambda(job)) : Optional.empty(),
+                job.machine(),
+                deadTimeMs > 0 ? OptionalDouble.of(deadTimeMs) : OptionalDouble.empty());
     }
 
     /** Without a target table, which is said in a caution. */

@@ -127,14 +127,16 @@ final class Usable {
         }
         checkDelivered(job, madeWith, "table of " + ride.name(), issues);
         if (ride.mixture().isEmpty() && !ride.hasTrims()) {
-            issues.add(
-                    Issue.error(
-                            ride.name(),
-                            0,
-                            0,
-                            "the ride has neither a mixture nor a fuel trim: nothing in it says whether the fuel was right"
-                                    + leftOut(ride),
-                            "name the column with --role \"COLUMN=lambda\" (or AFR, short trim, long trim), give the scale of wideband volts (--volts), or ride again with a wideband"));
+            issues.add(Issue.error(
+                    ride.name(),
+                    0,
+                    0,
+                    "the ride has neither a mixture nor a fuel trim: nothing in it says whether the fuel was right"
+                            + leftOut(ride),
+                    "name the column with --role \"COLUMN=lambda\" (or AFR, short trim, long trim), give the scale of wideband volts (--volts), or ride again with a wideband"
+                            + (leftOut(ride).isEmpty()
+                                    ? ""
+                                    : "; where a sensor was fitted see to it, its heater and its wiring first")));
         }
         needs(ride, fuel.load().kind(), "fuel table", issues);
         if (target.load().kind() != fuel.load().kind()) {

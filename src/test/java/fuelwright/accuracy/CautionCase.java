@@ -26,6 +26,8 @@ public final class CautionCase {
     private boolean oldTable;
     private TableFlaw flaw = NEARLY_RIGHT;
     private UnaryOperator<String> edit = UnaryOperator.identity();
+    private UnaryOperator<Job> told = UnaryOperator.identity();
+    private double secondClockS = Double.NaN;
     private final Map<String, Caution.Level> wanted = new LinkedHashMap<>();
     private MachineTables tables;
     private List<String> logs;
@@ -52,6 +54,18 @@ public final class CautionCase {
     /** With the log changed before it is read. */
     CautionCase edit(UnaryOperator<String> change) {
         edit = change;
+        return this;
+    }
+
+    /** With the job changed before it is judged: what the user tells the program. */
+    CautionCase told(UnaryOperator<Job> change) {
+        told = change;
+        return this;
+    }
+
+    /** With the mixture from a logger of its own, whose clock is so far off, s. */
+    CautionCase twoLoggers(double offS) {
+        secondClockS = offS;
         return this;
     }
 
@@ -82,7 +96,7 @@ public final class CautionCase {
                         .csv()));
             }
         }
-        return SimulatedJob.of(tables, inUnit(), logs, described);
+        return told.apply(SimulatedJob.of(tables, inUnit(), logs, secondClockS, described));
     }
 
     private Grid inUnit() {

@@ -159,6 +159,7 @@ public final class CautionCases {
                 lowTwin().breathingAfter(peaky(5900)).build(),
                 921,
                 RideProfile.road(4)));
+        all.addAll(MoreCautionCases.clean());
         return List.copyOf(all);
     }
 
@@ -207,6 +208,7 @@ public final class CautionCases {
         units(all);
         engine(all);
         several(all);
+        all.addAll(MoreCautionCases.faulty());
         return List.copyOf(all);
     }
 

@@ -60,6 +60,7 @@ public final class CautionStudy {
                 fired));
         faults.forEach(f -> System.out.println("      " + f));
         if (all) {
+            System.out.println("      " + loaded.value().get().estimate().sensor());
             cautions.forEach(c -> System.out.println("      " + c.sentence() + " // " + c.todo()));
         }
         return faults.size();

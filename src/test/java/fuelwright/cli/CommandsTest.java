@@ -378,6 +378,54 @@ class CommandsTest {
     }
 
     @Test
+    void do14b_a_stop_that_the_table_came_with_goes_on_with_the_first_ride_table_and_is_said() throws IOException {
+        Path carried = Files.writeString(
+                home.resolve("carried.csv"),
+                "# caution: Stop · Lean under load: at 6000 rpm.\n" + Files.readString(TABLE));
+        Path out = home.resolve("out");
+        Ran ran = Ran.of(
+                "first-ride",
+                "--table",
+                carried,
+                "--out",
+                out,
+                "--displacement",
+                "720",
+                "--bodies",
+                "2",
+                "--bore-before",
+                "38",
+                "--bore-after",
+                "44");
+        assertEquals(Exit.STOP, ran.code(), ran.err());
+        ran.has("Stop · The table came with a Stop caution", "Lean under load: at 6000 rpm");
+        for (String name : names(out)) {
+            assertEquals(1, Files.readString(out.resolve(name)).split("# caution:", -1).length - 1, name);
+        }
+    }
+
+    @Test
+    void do14c_a_limit_of_ones_own_is_kept_in_the_job_said_in_the_cautions_and_refused_outside_its_bounds()
+            throws IOException {
+        Path out = home.resolve("own");
+        List<Object> words =
+                new ArrayList<>(List.of("propose", "--table", TABLE, "--target", TARGET, "--ride", RIDE, "--out", out));
+        words.addAll(List.of("--limit", "cliff=5", "--limit", "lean excess = 0.08"));
+        Ran ran = Ran.of(words.toArray());
+        assertTrue(ran.code() == Exit.DONE || ran.code() == Exit.STOP, ran.err());
+        String cautions = Files.readString(out.resolve("cautions.csv"));
+        assertTrue(cautions.contains("Check,limits-changed,"), cautions);
+        assertTrue(cautions.contains("lean excess 0.08 lambda instead of 0.05"), cautions);
+        for (String bad : List.of("lean-excess=0.5", "lean-excess", "no-such=1", "cliff=many")) {
+            Path none = home.resolve("none");
+            words.set(words.indexOf(out) < 0 ? words.indexOf(none) : words.indexOf(out), none);
+            words.set(words.size() - 1, bad);
+            Ran.of(words.toArray()).refused(Exit.USAGE, bad);
+            assertFalse(Files.exists(none));
+        }
+    }
+
+    @Test
     void do15_wideband_volts_and_a_ride_without_a_clock_can_be_told_from_here() throws IOException {
         List<String> rows = Files.readAllLines(RIDE);
         StringBuilder text = new StringBuilder("engine speed [rpm],throttle [%],wideband [V]\n");

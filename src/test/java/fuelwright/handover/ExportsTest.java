@@ -107,7 +107,17 @@ class ExportsTest {
                 .parse(new StringReader(text(Exports.files(handed), Exports.CAUTIONS)))
                 .getRecords();
         assertEquals(
-                List.of("level", "rule", "what", "load [%]", "engine speed [rpm]", "when", "figures", "what to do"),
+                List.of(
+                        "level",
+                        "rule",
+                        "what",
+                        "load [%]",
+                        "engine speed [rpm]",
+                        "when",
+                        "figures",
+                        "what to do",
+                        "answer",
+                        "note"),
                 lines.get(0).toList());
         assertEquals(4, lines.size());
         assertEquals(
@@ -137,7 +147,7 @@ class ExportsTest {
     void export09_a_caution_without_a_place_has_one_line() {
         Caution plain = new Caution("rule", Caution.Level.NOTE, "Title", "What.", "Do.", new TreeSet<>(), List.of());
         String text = text(Exports.files(MadeUpHandover.with("job", List.of(plain))), Exports.CAUTIONS);
-        assertEquals("Note,rule,Title: What.,,,,,Do.", text.split("\r\n")[1]);
+        assertEquals("Note,rule,Title: What.,,,,,Do.,,", text.split("\r\n")[1]);
     }
 
     @Test

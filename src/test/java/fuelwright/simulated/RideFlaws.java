@@ -26,15 +26,22 @@ public record RideFlaws(List<Stretch> frozen, List<Stretch> gaps, double misfire
      *
      * @param aboveGPerS air flow of the engine where it begins
      * @param sharePerS share of the fuel lost each second
+     * @param reserveS for so long nothing is lost yet, s
+     * @param backPerS share of the fuel that comes back each second
      */
-    public record Starvation(double aboveGPerS, double sharePerS) {
+    public record Starvation(double aboveGPerS, double sharePerS, double reserveS, double backPerS) {
         public static final Starvation NONE = new Starvation(Double.POSITIVE_INFINITY, 0);
         private static final double MOST = 0.25;
 
-        /** The share missing after another step. */
+        /** Without a reserve, and soon back. */
+        public Starvation(double aboveGPerS, double sharePerS) {
+            this(aboveGPerS, sharePerS, 0, 0.4);
+        }
+
+        /** The share missing after another step; below nothing while the reserve isn't used up. */
         double next(double missing, double flowGPerS, double dtS) {
-            double change = flowGPerS > aboveGPerS ? sharePerS : -0.4;
-            return Math.min(MOST, Math.max(0, missing + change * dtS));
+            double change = flowGPerS > aboveGPerS ? sharePerS : -backPerS;
+            return Math.min(MOST, Math.max(-reserveS * sharePerS, missing + change * dtS));
         }
     }
 

@@ -1,5 +1,6 @@
 package fuelwright.simulated;
 
+import fuelwright.simulated.RideFlaws.Starvation;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
@@ -34,6 +35,8 @@ public final class Simulation {
         unrest = new Random(seed * 31 + 3);
         drive = new Drive(machine, tables.airAfter(), profile.startCoolantC());
         fuelling = new Fuelling(tables, table);
+        Starvation starvation = profile.flaws().starvation();
+        missing = -starvation.reserveS() * starvation.sharePerS();
         rider = profile.kind() == RideProfile.Kind.DYNO
                 ? new DynoRider(profile)
                 : new RoadRider(profile, new Random(seed * 31 + 4));
@@ -59,7 +62,7 @@ public final class Simulation {
             double cycleShareG = machine.fullChargeG() * drive.speedRpm / 120;
             double fuel = fuelling.step(drive, timeS, sensors.get(0).unloggedLambda(), STEP_S);
             missing = profile.flaws().starvation().next(missing, drive.flowGPerS(), STEP_S);
-            double injected = fuel * (1 - missing) * cycleShareG;
+            double injected = fuel * (1 - Math.max(0, missing)) * cycleShareG;
             film = film == null ? fuelling.film(injected) : film;
             double equivalence = film.step(injected, STEP_S) / drive.flowGPerS();
             boolean misfiring = misfiring();
@@ -115,7 +118,7 @@ public final class Simulation {
                 fuelling.target(drive),
                 on,
                 warm,
-                on && warm && !misfiring && missing == 0 && !fuelling.trimmed()));
+                on && warm && !misfiring && missing <= 0 && !fuelling.trimmed()));
     }
 
     private double steadyCharge() {

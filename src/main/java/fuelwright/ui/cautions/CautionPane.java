@@ -19,6 +19,7 @@ final class CautionPane {
     private final HeatGrid grid = new HeatGrid();
     private final Label place = Parts.text("", "strong");
     private final VBox box = new VBox(12);
+    private final Node answer;
     private final Node pane = Parts.scroll(box);
 
     CautionPane(CautionsModel model) {
@@ -32,9 +33,15 @@ final class CautionPane {
         grid.setPrefSize(280, MAP_HEIGHT);
         grid.setMaxHeight(MAP_HEIGHT);
         grid.setId("caution-map");
+        answer = new AnswerPane(model).node();
         model.selectedProperty().addListener((p, old, now) -> fill());
-        model.session().cellProperty().addListener((p, old, now) -> place.setText(model.selectedCell()));
+        model.session().cellProperty().addListener((p, old, now) -> show(model.selectedCell()));
         fill();
+    }
+
+    private void show(String cell) {
+        place.setText(cell);
+        Parts.show(place, !cell.isEmpty());
     }
 
     Node node() {
@@ -49,11 +56,12 @@ final class CautionPane {
             return;
         }
         box.getChildren()
-                .add(new VBox(8, CautionsView.level(caution), Parts.text(Parts.capital(caution.title()), "section")));
+                .add(new VBox(8, CautionsView.level(caution), Parts.text(Parts.capital(caution.name()), "section")));
+        box.getChildren().add(answer);
         if (caution.cells().isEmpty()) {
             box.getChildren().add(Parts.text(Words.of("cautions.nocell"), "muted"));
         } else {
-            place.setText(model.selectedCell());
+            show(model.selectedCell());
             box.getChildren()
                     .add(new VBox(
                             8,

@@ -1,5 +1,7 @@
 package fuelwright.ui.cautions;
 
+import fuelwright.job.Answer;
+import fuelwright.job.Job;
 import fuelwright.job.JobRide;
 import fuelwright.safety.Caution;
 import fuelwright.table.Table;
@@ -10,8 +12,10 @@ import fuelwright.ui.session.TableWords;
 import fuelwright.ui.theme.Figures;
 import fuelwright.ui.theme.Words;
 import fuelwright.work.Analysis;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
@@ -49,7 +53,7 @@ public final class CautionsModel {
                         ? first()
                         : cautions.stream()
                                 .filter(c -> c.rule().equals(before.rule())
-                                        && c.cells().equals(before.cells()))
+                                        && c.name().equals(before.name()))
                                 .findFirst()
                                 .orElse(first()));
         updateMap();
@@ -108,6 +112,45 @@ public final class CautionsModel {
 
     private Caution first() {
         return cautions.isEmpty() ? null : cautions.get(0);
+    }
+
+    /** What was answered to a caution; empty where nothing was. */
+    public Optional<Answer> answer(Caution caution) {
+        return session.job().answers().stream().filter(a -> a.isFor(caution)).reduce((a, b) -> b);
+    }
+
+    /** Answers the selected caution, in the place of an earlier answer. The caution stays where it is. */
+    public void answer(Answer.Kind kind, String note) {
+        Caution caution = selected.get();
+        if (caution != null) {
+            session.edit(job -> {
+                List<Answer> answers = without(job, caution);
+                answers.add(Answer.to(caution, kind, note.strip()));
+                return job.withAnswers(answers);
+            });
+        }
+    }
+
+    /** Takes the answer to the selected caution back. */
+    public void takeBack() {
+        Caution caution = selected.get();
+        if (caution != null) {
+            session.edit(job -> job.withAnswers(without(job, caution)));
+        }
+    }
+
+    private static List<Answer> without(Job job, Caution caution) {
+        List<Answer> answers = new ArrayList<>(job.answers());
+        answers.removeIf(a -> a.isFor(caution));
+        return answers;
+    }
+
+    /** An answer in words: what, and the note where there is one. */
+    public static String words(Answer answer) {
+        String kind = Words.of("cautions.answer." + answer.kind().name().toLowerCase(Locale.ROOT));
+        return answer.note().isEmpty()
+                ? Words.of("cautions.answered", kind)
+                : Words.of("cautions.answered.note", kind, answer.note());
     }
 
     /** How many of each level, in words. */

@@ -12,6 +12,8 @@ import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListCell;
 import javafx.scene.control.ListView;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.control.ToggleGroup;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.HBox;
@@ -51,7 +53,26 @@ public final class CautionsView implements StagePane {
         Label summary = new Label(model.summary());
         model.cautions().addListener((ListChangeListener<Caution>) c -> summary.setText(model.summary()));
         MomentTrace trace = new MomentTrace(model);
-        VBox content = new VBox(12, Parts.heading(new Label(Words.of("cautions.title")), summary), list, trace.node());
+        model.session().jobProperty().addListener((p, old, now) -> list.refresh());
+        VBox found = new VBox(12, list, trace.node());
+        Node limits = new LimitsPane(new LimitsModel(model.session())).node();
+        StackPane pages = new StackPane(found, limits);
+        VBox.setVgrow(pages, Priority.ALWAYS);
+        ToggleButton findings = new ToggleButton(Words.of("cautions.page.found"));
+        ToggleButton own = new ToggleButton(Words.of("cautions.page.limits"));
+        own.setId("cautions-limits");
+        findings.setSelected(true);
+        own.selectedProperty().addListener((p, old, now) -> {
+            Parts.show(limits, now);
+            Parts.show(found, !now);
+        });
+        Parts.show(limits, false);
+        // On the left: on the right the window says that something is being worked out anew.
+        HBox head = new HBox(
+                24,
+                Parts.heading(new Label(Words.of("cautions.title")), summary),
+                Parts.choice(new ToggleGroup(), findings, own));
+        VBox content = new VBox(12, head, pages);
         content.visibleProperty().bind(Bindings.isNotEmpty(model.cautions()));
         Node waiting = Parts.empty(
                 Missing.title(model.session(), "cautions.empty"),
@@ -121,11 +142,18 @@ public final class CautionsView implements StagePane {
                     Parts.text(Parts.capital(caution.title()), "strong"),
                     Parts.text(Parts.sentence(caution.what())),
                     Parts.text(Parts.sentence(caution.todo()), "muted"));
+            model.answer(caution).ifPresent(a -> {
+                Label answered = Parts.text(CautionsModel.words(a), "tag");
+                text.getChildren().add(answered);
+            });
             HBox.setHgrow(text, Priority.ALWAYS);
             HBox row = new HBox(12, level(caution), text);
             row.getStyleClass().add("list-row");
             setGraphic(row);
-            setAccessibleText(caution.sentence() + " " + caution.todo());
+            setAccessibleText(caution.sentence() + " " + caution.todo()
+                    + model.answer(caution)
+                            .map(a -> " " + CautionsModel.words(a))
+                            .orElse(""));
         }
     }
 

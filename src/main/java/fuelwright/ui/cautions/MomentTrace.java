@@ -1,10 +1,12 @@
 package fuelwright.ui.cautions;
 
 import fuelwright.airflow.HighLoad;
+import fuelwright.job.Job;
 import fuelwright.job.JobRide;
+import fuelwright.safety.BurntMixture;
 import fuelwright.safety.Caution;
 import fuelwright.safety.LeanLimit;
-import fuelwright.safety.Limits;
+import fuelwright.table.Axis;
 import fuelwright.table.Quantity;
 import fuelwright.table.Table;
 import fuelwright.ui.plot.Lane;
@@ -14,6 +16,8 @@ import fuelwright.ui.session.Mixture;
 import fuelwright.ui.session.RideTrace;
 import fuelwright.ui.theme.Parts;
 import fuelwright.ui.theme.Words;
+import fuelwright.work.Analysis;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -38,6 +42,7 @@ final class MomentTrace {
     private final VBox box;
     private JobRide shown;
     private Mixture shownAs;
+    private Analysis shownFor;
 
     MomentTrace(CautionsModel model) {
         this.model = model;
@@ -50,9 +55,14 @@ final class MomentTrace {
         title.setMaxWidth(Double.MAX_VALUE);
         count.setMinWidth(javafx.scene.layout.Region.USE_PREF_SIZE);
         Button ride = Parts.button("cautions.openride", model::showMoment, "compact");
-        box = new VBox(4, Parts.row(8, title, count, before, after, ride), timeline);
+        box = new VBox(
+                4,
+                Parts.row(8, title, count, before, after, ride),
+                timeline,
+                Parts.text(Words.of("cautions.trace.note"), "muted", "small"));
         model.momentProperty().addListener((p, old, now) -> show());
         model.session().afrProperty().addListener((p, old, now) -> show());
+        model.session().analysisProperty().addListener((p, old, now) -> show());
         show();
     }
 
@@ -73,9 +83,11 @@ final class MomentTrace {
             return;
         }
         Mixture as = model.session().mixture();
-        if (ride.get() != shown || !as.equals(shownAs)) {
+        Analysis analysis = model.session().analysis();
+        if (ride.get() != shown || !as.equals(shownAs) || analysis != shownFor) {
             shown = ride.get();
             shownAs = as;
+            shownFor = analysis;
             timeline.traceProperty().set(trace(ride.get(), as));
         }
         Caution.Moment m = moment.get();
@@ -88,27 +100,54 @@ final class MomentTrace {
         timeline.setAccessibleText(Words.of("cautions.trace", title.getText()));
     }
 
+    /** Engine speed and load as logged; the mixture where it was burnt, so that it stands above its limit where it was lean. */
     private Trace trace(JobRide ride, Mixture as) {
         Optional<Table> target = model.session().job().targetTable();
         Trace all = RideTrace.of(ride.ride(), Optional.empty(), target, as);
         Optional<LeanLimit> limit = target.map(t -> limit(ride, t, as));
-        List<Lane> lanes = all.lanes().stream()
-                .filter(lane -> lane.target().isPresent() || !lane.unit().equals("kPa"))
-                .map(lane -> lane.target().isEmpty()
-                        ? lane
-                        : limit.map(l -> lane.limited(row -> l.at(row) * as.scale()))
-                                .orElse(lane)
-                                .tall(2.4))
-                .toList();
+        boolean byPressure = model.session()
+                .job()
+                .fuelTable()
+                .filter(t -> t.load().kind() == Axis.Kind.MANIFOLD_PRESSURE)
+                .isPresent();
+        List<Lane> lanes = new ArrayList<>();
+        int sensor = 0;
+        for (Lane lane : all.lanes()) {
+            if (lane.target().isPresent()) {
+                Lane burnt = burnt(ride, sensor++)
+                        .map(b -> lane.showing(row -> b.at(row) * as.scale()))
+                        .orElse(lane);
+                lanes.add(limit.map(l -> burnt.limited(row -> l.at(row) * as.scale()))
+                        .orElse(burnt)
+                        .tall(byPressure ? 3 : 2.4));
+            } else if (byPressure || !lane.unit().equals("kPa")) {
+                lanes.add(lane);
+            }
+        }
         return new Trace(all.clock(), lanes, all.screenedOut(), all.reason());
+    }
+
+    private Optional<BurntMixture> burnt(JobRide ride, int sensor) {
+        Job job = model.session().job();
+        Analysis analysis = model.session().analysis();
+        if (analysis == null || job.fuelTable().isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(BurntMixture.of(
+                ride.ride(),
+                sensor,
+                ride.madeWith().orElse(job.fuelTable().get()),
+                job.machine(),
+                analysis.estimate().sensor().model(),
+                job.proposal().deadTimeMs()));
     }
 
     private LeanLimit limit(JobRide ride, Table target, Mixture as) {
         double[] lambda = Arrays.stream(target.toArray())
                 .map(x -> as.lambdaOf(target.quantity(), x))
                 .toArray();
-        var machine = model.session().job().machine();
+        Job job = model.session().job();
         return LeanLimit.of(
-                ride.ride(), target.with(Quantity.LAMBDA, lambda), HighLoad.of(machine), Limits.usual(machine.fuel()));
+                ride.ride(), target.with(Quantity.LAMBDA, lambda), HighLoad.of(job.machine()), job.limits());
     }
 }

@@ -70,6 +70,12 @@ public record Lane(
         return new Lane(name, unit, colour, values, target, limit, expected, low, high, decimals, times);
     }
 
+    /** The same with other values, on the scale that is drawn. */
+    public Lane showing(IntToDoubleFunction other) {
+        MinMaxPyramid line = new MinMaxPyramid(values.size(), other);
+        return new Lane(name, unit, colour, line, target, limit, low, high, decimals, height);
+    }
+
     /** The same with a limit, on the scale that is drawn. */
     public Lane limited(IntToDoubleFunction most) {
         MinMaxPyramid line = new MinMaxPyramid(values.size(), most);

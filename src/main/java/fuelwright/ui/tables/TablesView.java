@@ -1,13 +1,17 @@
 package fuelwright.ui.tables;
 
+import fuelwright.safety.Caution;
 import fuelwright.ui.plot.HeatGrid;
 import fuelwright.ui.theme.AskFiles;
 import fuelwright.ui.theme.Figures;
 import fuelwright.ui.theme.Parts;
 import fuelwright.ui.theme.StagePane;
 import fuelwright.ui.theme.Words;
+import java.util.List;
 import javafx.beans.binding.Bindings;
 import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.CheckBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleButton;
@@ -162,14 +166,29 @@ public final class TablesView implements StagePane {
     private VBox firstRide() {
         Label outcome = Parts.text("", "strong");
         outcome.textProperty().bind(model.outcomeProperty());
-        return new VBox(
-                8,
-                Parts.text(Parts.sentence(model.firstRideProperty().get().remark()), "muted"),
-                Parts.button(
-                        "tables.first.write",
-                        () -> AskFiles.folder(root, Words.of("handover.folder"), model::writeFirstRide),
-                        "primary"),
-                outcome);
+        Button write = Parts.button(
+                "tables.first.write",
+                () -> AskFiles.folder(root, Words.of("handover.folder"), model::writeFirstRide),
+                "primary");
+        VBox box = new VBox(
+                8, Parts.text(Parts.sentence(model.firstRideProperty().get().remark()), "muted"));
+        List<Caution> stops = model.firstRideProperty().get().cautions().stream()
+                .filter(Caution::isStop)
+                .toList();
+        // A table never leaves without the Stop that stands against it, and nobody writes it without having been told.
+        if (!stops.isEmpty()) {
+            stops.forEach(c -> box.getChildren()
+                    .add(Parts.callout(
+                            "stop",
+                            c.level().words() + " · " + c.title(),
+                            Parts.sentence(c.what()) + " " + Parts.sentence(c.todo()))));
+            CheckBox read = new CheckBox(Words.of("handover.read"));
+            read.setId("first-stops-read");
+            write.disableProperty().bind(read.selectedProperty().not());
+            box.getChildren().add(read);
+        }
+        box.getChildren().addAll(write, outcome);
+        return box;
     }
 
     @Override

@@ -3,11 +3,16 @@ package fuelwright.ui.cautions;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import fuelwright.job.Answer;
 import fuelwright.safety.Caution;
+import fuelwright.safety.Limit;
 import fuelwright.ui.FixtureServices;
 import fuelwright.ui.session.SameThreadRunner;
 import fuelwright.ui.session.Session;
 import fuelwright.ui.session.Stage;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 class CautionsModelTest {
@@ -59,6 +64,60 @@ class CautionsModelTest {
         model.select(model.cautions().get(2));
         assertEquals(
                 model.cautions().get(1).cells().first(), session.cellProperty().get());
+    }
+
+    @Test
+    void anAnswerStaysWithItsCautionHidesNothingAndCanBeUndone() {
+        session.openSample();
+        Caution stop = model.cautions().get(0);
+        model.select(stop);
+        model.answer(Answer.Kind.SEEN, "");
+        model.answer(Answer.Kind.CAUSE_FOUND, " filter was blocked ");
+        assertEquals(
+                List.of(Answer.to(stop, Answer.Kind.CAUSE_FOUND, "filter was blocked")),
+                session.job().answers());
+        assertEquals(
+                "Answered: Cause found · filter was blocked",
+                CautionsModel.words(model.answer(stop).orElseThrow()));
+        assertEquals("1 Stop, 1 Check, 1 Note. Worst first.", model.summary());
+        assertTrue(session.analysis().stops().contains(stop));
+        assertTrue(model.answer(model.cautions().get(1)).isEmpty());
+        session.undo();
+        assertEquals(Answer.Kind.SEEN, model.answer(stop).orElseThrow().kind());
+        model.takeBack();
+        assertEquals(List.of(), session.job().answers());
+        session.undo();
+        assertEquals(1, session.job().answers().size());
+    }
+
+    @Test
+    void limitsAreTakenWithinTheirBoundsAndRefusedInWords() {
+        session.openSample();
+        LimitsModel limits = new LimitsModel(session);
+        assertEquals(Optional.empty(), limits.take(Limit.LEAN_EXCESS, "0,03"));
+        assertEquals(0.03, session.job().limits().of(Limit.LEAN_EXCESS));
+        assertTrue(limits.isChanged(Limit.LEAN_EXCESS) && !limits.isWider(Limit.LEAN_EXCESS));
+        assertEquals(
+                "0.5 is above 0.08 lambda, the most that may be chosen. The old figure stays.",
+                limits.take(Limit.LEAN_EXCESS, "0.5").orElseThrow());
+        assertTrue(limits.take(Limit.LEAN_EXCESS, "0").orElseThrow().startsWith("0 is below 0.01"));
+        assertTrue(limits.take(Limit.LEAN_EXCESS, "much").orElseThrow().startsWith("'much' is no number"));
+        assertTrue(limits.take(Limit.LEAN_EXCESS, "NaN").orElseThrow().startsWith("'NaN' is no number"));
+        assertEquals(0.03, session.job().limits().of(Limit.LEAN_EXCESS));
+        limits.backToUsual(Limit.LEAN_EXCESS);
+        assertTrue(session.job().limits().changed().isEmpty());
+        limits.take(Limit.BATTERY_LEAST, "12");
+        assertTrue(limits.isWider(Limit.BATTERY_LEAST));
+        session.undo();
+        assertEquals("12.5", limits.text(Limit.BATTERY_LEAST));
+    }
+
+    @Test
+    void theTableOfLimitsHasEveryLimitOnce() {
+        List<Limit> shown =
+                LimitsModel.GROUPS.stream().flatMap(g -> g.limits().stream()).toList();
+        assertEquals(Limit.values().length, shown.size());
+        assertEquals(Set.of(Limit.values()), Set.copyOf(shown));
     }
 
     @Test

@@ -1,0 +1,137 @@
+package fuelwright.ui.cautions;
+
+import fuelwright.mixture.Fuel;
+import fuelwright.safety.Limit;
+import fuelwright.ui.session.Session;
+import fuelwright.ui.theme.Figures;
+import fuelwright.ui.theme.Words;
+import java.util.List;
+import java.util.Optional;
+
+/** The limits that the cautions are judged by, without their looks. */
+public final class LimitsModel {
+
+    /**
+     * Limits that belong together.
+     *
+     * @param key key of the heading
+     */
+    record Group(String key, List<Limit> limits) {}
+
+    static final List<Group> GROUPS = List.of(
+            new Group(
+                    "limits.lean",
+                    List.of(
+                            Limit.LEAN_EXCESS,
+                            Limit.LEAN_CEILING,
+                            Limit.LEAN_FOR,
+                            Limit.LIGHT_LOAD_EXCESS,
+                            Limit.FUEL_CUT_CLEARING)),
+            new Group("limits.proposal", List.of(Limit.LEFT_LEAN, Limit.CLIFF, Limit.LARGE_ADDITION, Limit.LARGE_CUT)),
+            new Group("limits.injectors", List.of(Limit.DUTY_CHECK, Limit.DUTY_STOP, Limit.INJECTIONS_PER_CYCLE)),
+            new Group("limits.exhaust", List.of(Limit.EXHAUST_CHECK, Limit.EXHAUST_STOP)),
+            new Group(
+                    "limits.sensors",
+                    List.of(
+                            Limit.SENSOR_FROZEN,
+                            Limit.SENSOR_SLOW,
+                            Limit.SENSOR_TOP,
+                            Limit.SENSORS_APART,
+                            Limit.DRIFT)),
+            new Group(
+                    "limits.conditions",
+                    List.of(
+                            Limit.COOLANT_LEAST,
+                            Limit.COOLANT_MOST,
+                            Limit.INTAKE_MOST,
+                            Limit.INTAKE_APART,
+                            Limit.BAROMETER_APART,
+                            Limit.BATTERY_LEAST,
+                            Limit.RIDE_LEAST)));
+
+    private final Session session;
+
+    public LimitsModel(Session session) {
+        this.session = session;
+    }
+
+    /** The figure in force, as a field shows it. */
+    public String text(Limit limit) {
+        return Figures.shortest(session.job().limits().of(limit));
+    }
+
+    public String usual(Limit limit) {
+        return Figures.shortest(limit.usual(fuel()));
+    }
+
+    public String bounds(Limit limit) {
+        return Words.of("limits.bounds", Figures.shortest(limit.least()), Figures.shortest(limit.most()));
+    }
+
+    public boolean isChanged(Limit limit) {
+        return session.job().limits().of(limit) != limit.usual(fuel());
+    }
+
+    /** Whether a changed limit lets more pass than the usual one. */
+    public boolean isWider(Limit limit) {
+        return limit.isWider(session.job().limits().of(limit), fuel());
+    }
+
+    /** How many are changed, and for which fuel they are, in words. */
+    public String summary() {
+        long changed =
+                java.util.Arrays.stream(Limit.values()).filter(this::isChanged).count();
+        return Words.of("limits.summary", fuel().words(), changed);
+    }
+
+    /**
+     * Takes what was typed.
+     *
+     * @return why it isn't taken; empty where it was
+     */
+    public Optional<String> take(Limit limit, String typed) {
+        String figure = typed.strip().replace(',', '.');
+        double value;
+        try {
+            value = Double.parseDouble(figure);
+        } catch (NumberFormatException e) {
+            return Optional.of(Words.of("limits.nonumber", typed.strip()));
+        }
+        if (!(value >= limit.least() && value <= limit.most())) {
+            String key = limit.least() > value ? "limits.below" : "limits.above";
+            return Optional.of(Words.of(
+                    Double.isNaN(value) ? "limits.nonumber" : key,
+                    figure,
+                    Figures.shortest(limit.least()),
+                    Figures.shortest(limit.most()),
+                    unit(limit)));
+        }
+        if (value == limit.usual(fuel())) {
+            backToUsual(limit);
+        } else {
+            session.edit(job -> job.withLimits(job.limits().with(limit, value)));
+        }
+        return Optional.empty();
+    }
+
+    public void backToUsual(Limit limit) {
+        session.edit(job -> job.withLimits(job.limits().without(limit)));
+    }
+
+    public void allBackToUsual() {
+        session.edit(job ->
+                job.withLimits(fuelwright.safety.Limits.usual(job.machine().fuel())));
+    }
+
+    static String unit(Limit limit) {
+        return limit.unit().equals("1") ? "" : limit.unit();
+    }
+
+    private Fuel fuel() {
+        return session.job().machine().fuel();
+    }
+
+    public Session session() {
+        return session;
+    }
+}
