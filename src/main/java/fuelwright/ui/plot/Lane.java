@@ -73,7 +73,7 @@ public record Lane(
     /** The same with other values, on the scale that is drawn. */
     public Lane showing(IntToDoubleFunction other) {
         MinMaxPyramid line = new MinMaxPyramid(values.size(), other);
-        return new Lane(name, unit, colour, line, target, limit, low, high, decimals, height);
+        return new Lane(name, unit, colour, line, target, limit, expected, low, high, decimals, height);
     }
 
     /** The same with a limit, on the scale that is drawn. */

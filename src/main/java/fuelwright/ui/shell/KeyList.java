@@ -12,8 +12,15 @@ import javafx.scene.layout.VBox;
 /** What can be done by key. Lies over the window until Escape is pressed. */
 final class KeyList extends StackPane {
 
-    private static final List<String> OTHERS =
-            List.of("keys.find", "keys.grid", "keys.block", "keys.moment", "keys.timeline", "keys.zoom", "keys.cross", "keys.marks");
+    private static final List<String> OTHERS = List.of(
+            "keys.find",
+            "keys.grid",
+            "keys.block",
+            "keys.moment",
+            "keys.timeline",
+            "keys.zoom",
+            "keys.cross",
+            "keys.marks");
 
     private final Button close = Parts.button("keys.close", this::hide, "compact");
 
