@@ -1,6 +1,7 @@
 package fuelwright.cli;
 
 import fuelwright.estimate.CellProposal;
+import fuelwright.estimate.ExpectedMixture;
 import fuelwright.estimate.Standing;
 import fuelwright.estimate.Validation;
 import fuelwright.issue.Issue;
@@ -65,6 +66,11 @@ final class ProposalSummary {
                 .ifPresentOrElse(
                         v -> lines.add(validation(v)),
                         () -> lines.add("Left-out check: the rides are too short for it"));
+        for (int ride = 0; ride < analysis.screened().size(); ride++) {
+            lines.add(expected(
+                    analysis.screened().get(ride).ride().name(),
+                    analysis.expectedMixture(ride).summary()));
+        }
         lines.add("Cautions: " + count(Caution.Level.STOP) + " Stop, " + count(Caution.Level.CHECK) + " Check, "
                 + count(Caution.Level.NOTE) + " Note");
         lines.add("Written to " + folder + ": " + String.join(", ", written));
@@ -90,6 +96,32 @@ final class ProposalSummary {
                 v.readings());
     }
 
+    private static String expected(String ride, ExpectedMixture.Summary e) {
+        if (e.readings() == 0) {
+            return "Expected mixture of " + ride + ": no reading counts";
+        }
+        String leanest = e.highLoadReadings() == 0
+                ? "; no reading at high load"
+                : "; leanest reading at high load " + signed(e.leanestPercent()) + " % from its target";
+        return String.format(
+                Locale.ROOT,
+                "Expected mixture of %s with the proposed table: error %.1f %% instead of %.1f %%%s",
+                ride,
+                e.errorAfterPercent(),
+                e.errorBeforePercent(),
+                leanest);
+    }
+
+    private static Map<String, Object> asMap(ExpectedMixture.Summary e) {
+        Map<String, Object> map = new LinkedHashMap<>();
+        map.put("readings", e.readings());
+        map.put("errorBeforePercent", rounded(e.errorBeforePercent()));
+        map.put("errorAfterPercent", rounded(e.errorAfterPercent()));
+        map.put("highLoadReadings", e.highLoadReadings());
+        map.put("leanestAtHighLoadPercent", rounded(e.leanestPercent()));
+        return map;
+    }
+
     private Map<String, Object> asMap() {
         Map<String, Object> map = new LinkedHashMap<>();
         Table table = analysis.proposal().before();
@@ -113,6 +145,9 @@ final class ProposalSummary {
             one.put("rows", ride.ride().size());
             one.put("count", ride.kept());
             one.put("screenedOut", reasons);
+            one.put(
+                    "expectedMixture",
+                    asMap(analysis.expectedMixture(rides.size()).summary()));
             rides.add(one);
         }
         map.put("rides", rides);

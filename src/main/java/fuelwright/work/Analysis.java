@@ -3,11 +3,15 @@ package fuelwright.work;
 import fuelwright.airflow.HighLoad;
 import fuelwright.estimate.CellMeans;
 import fuelwright.estimate.Estimate;
+import fuelwright.estimate.Estimator;
+import fuelwright.estimate.ExpectedMixture;
+import fuelwright.estimate.FlowModel;
 import fuelwright.estimate.Proposal;
 import fuelwright.estimate.Validation;
 import fuelwright.job.Job;
 import fuelwright.safety.Caution;
 import fuelwright.screen.ScreenedRide;
+import fuelwright.table.Table;
 import java.util.List;
 import java.util.Optional;
 
@@ -36,6 +40,24 @@ public record Analysis(
     public Analysis {
         screened = List.copyOf(screened);
         cautions = List.copyOf(cautions);
+    }
+
+    /**
+     * A ride's mixture as it would have been with the proposed table. Worked out when asked for: one pass over the ride.
+     *
+     * @param ride number of the ride in the job
+     */
+    public ExpectedMixture expectedMixture(int ride) {
+        Table madeWith = job.rides().get(ride).madeWith().orElseGet(proposal::before);
+        double deadTimeMs = job.proposal().deadTimeMs();
+        return ExpectedMixture.of(
+                new Estimator.Source(screened.get(ride), madeWith),
+                proposal.corrected(),
+                Usable.targetLambda(job),
+                FlowModel.of(job.machine(), madeWith, deadTimeMs),
+                estimate.sensor().model(),
+                highLoad,
+                deadTimeMs);
     }
 
     /** Cautions of level Stop. */
