@@ -1,0 +1,49 @@
+package fuelwright.work;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import fuelwright.estimate.Decision;
+import fuelwright.job.Job;
+import fuelwright.job.JobRide;
+import java.util.Map;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+/** The sample job's corrected table goes into the unit. */
+class TableInUnitTest {
+
+    private static Analysis analysed(Job job) {
+        return Analyse.run(job, Progress.NONE, Cancellation.NEVER).value().orElseThrow();
+    }
+
+    @Test
+    void theRidesKeepTheTableThatTheyWereMadeWithAndWhatIsLeftToCorrectIsLittle() {
+        Job sample = SampleJob.load().value().orElseThrow();
+        Job first = sample.withProposal(sample.proposal()
+                .withCaps(60, 60)
+                .withDecisions(Map.of(
+                        13,
+                                new Decision(
+                                        Decision.Kind.HELD,
+                                        sample.fuelTable().orElseThrow().at(13)),
+                        14, new Decision(Decision.Kind.SET, 50))));
+        Analysis before = analysed(first);
+        Job next = TableInUnit.after(before);
+        assertEquals(before.proposal().corrected(), next.fuelTable().orElseThrow());
+        for (JobRide ride : next.rides()) {
+            assertEquals(first.fuelTable(), ride.madeWith());
+        }
+        assertEquals(
+                Map.of(13, first.proposal().decisions().get(13)),
+                next.proposal().decisions());
+        assertEquals(1, next.past().size());
+        assertEquals(first.rides().size(), next.past().get(0).ridesSoFar());
+        assertEquals(
+                Optional.of(next.past().get(0).promisedErrorPercent()),
+                before.validation().map(v -> v.errorAfterPercent()));
+        Analysis after = analysed(next);
+        double left = after.validation().orElseThrow().errorBeforePercent();
+        assertTrue(left < before.validation().orElseThrow().errorBeforePercent() / 4, left + " %");
+    }
+}
