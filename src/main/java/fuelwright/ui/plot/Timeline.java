@@ -34,7 +34,7 @@ public final class Timeline extends Region implements Plot {
     private final ObjectProperty<TimeWindow> window = new SimpleObjectProperty<>(TimeWindow.all(0, 1));
     private Consumer<Trace.Mark> onMark = mark -> {};
     private boolean stale = true;
-    /** Draws with the next frame, once. A wish for layout would do as well, but gets lost when it comes in the middle of a layout. */
+    /** Draws with the next frame, once, however much changed. */
     private final AnimationTimer frame = new AnimationTimer() {
         @Override
         public void handle(long now) {
