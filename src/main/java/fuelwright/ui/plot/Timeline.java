@@ -5,6 +5,7 @@ import fuelwright.ui.theme.Words;
 import java.util.Comparator;
 import java.util.Optional;
 import java.util.function.Consumer;
+import javafx.animation.AnimationTimer;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.scene.AccessibleRole;
@@ -33,6 +34,15 @@ public final class Timeline extends Region implements Plot {
     private final ObjectProperty<TimeWindow> window = new SimpleObjectProperty<>(TimeWindow.all(0, 1));
     private Consumer<Trace.Mark> onMark = mark -> {};
     private boolean stale = true;
+    /** Draws with the next frame, once, however much changed. */
+    private final AnimationTimer frame = new AnimationTimer() {
+        @Override
+        public void handle(long now) {
+            stop();
+            draw();
+        }
+    };
+
     private double crossX = -1;
     private double dragX;
     private TimeWindow dragWindow;
@@ -40,6 +50,10 @@ public final class Timeline extends Region implements Plot {
     private double markedToS = Double.NaN;
 
     public Timeline() {
+        // Not managed: their new size must not ask for another layout in the middle of one, or later wishes to be drawn
+        // get lost.
+        canvas.setManaged(false);
+        over.setManaged(false);
         getChildren().addAll(canvas, over);
         setFocusTraversable(true);
         setAccessibleRole(AccessibleRole.IMAGE_VIEW);
@@ -137,7 +151,7 @@ public final class Timeline extends Region implements Plot {
 
     private void cross(double x) {
         crossX = x;
-        requestLayout();
+        frame.start();
     }
 
     /** Moves the crosshair by a share of the width. */
@@ -234,6 +248,10 @@ public final class Timeline extends Region implements Plot {
             }
             stale = true;
         }
+        draw();
+    }
+
+    private void draw() {
         if (stale) {
             stale = false;
             paint();
@@ -243,7 +261,7 @@ public final class Timeline extends Region implements Plot {
 
     private void redraw() {
         stale = true;
-        requestLayout();
+        frame.start();
     }
 
     private boolean isEmpty() {

@@ -49,6 +49,8 @@ final class ChannelsPane {
         }
         List<Issue> doubts = ride.remarks().stream()
                 .filter(r -> r.severity() != Issue.Severity.NOTE)
+                // What the display is set to is asked above, with a field to answer in.
+                .filter(r -> !(model.asksForRatio() && r.todo().contains("--afr-scale")))
                 .toList();
         if (!doubts.isEmpty()) {
             VBox list = new VBox(8, Parts.label(Words.of("rides.doubts", doubts.size()), "section"));

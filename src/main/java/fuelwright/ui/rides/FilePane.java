@@ -146,7 +146,7 @@ final class FilePane {
         });
         box.setMaxWidth(Double.MAX_VALUE);
         box.setMinWidth(0);
-        box.getStyleClass().add("compact");
+        box.getStyleClass().addAll("compact", "file-choice");
         box.setId(key.replace('.', '-'));
         box.setAccessibleText(Words.of(key));
         box.setOnAction(e -> {

@@ -53,7 +53,7 @@ public final class RideOrder {
     /** What a table of {@link #tables} is called. */
     String tableWords(Optional<Table> table) {
         if (table.isEmpty()) {
-            return Words.of("rides.made.now");
+            return Words.of(model.session().job().fuelTable().isPresent() ? "rides.made.now" : "rides.made.none");
         }
         for (int i = model.session().job().past().size() - 1; i >= 0; i--) {
             if (model.session().job().past().get(i).table().equals(table.get())) {
