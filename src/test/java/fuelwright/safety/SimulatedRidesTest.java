@@ -67,10 +67,14 @@ class SimulatedRidesTest {
     @Test
     void starvationAtHighFlow() {
         RideFlaws flaws = RideFlaws.NONE.withStarvation(new RideFlaws.Starvation(30, 0.06));
-        for (RideProfile profile : List.of(RideProfile.road(12), PULLS)) {
-            Caution worst = Judge.judge(twin(RIGHT, profile.with(flaws))).get(0);
-            assertTrue(worst.isStop() && worst.what().contains("fuel supply"), worst.sentence());
-        }
+        Caution road =
+                Judge.judge(twin(RIGHT, RideProfile.road(12).with(flaws))).get(0);
+        assertTrue(road.isStop(), road.sentence());
+        assertEquals("fuel-supply-fading", road.rule(), road.sentence());
+        // Sweeps are all alike: time and place can't be told apart, and the table is not let off.
+        Caution sweeps = Judge.judge(twin(RIGHT, PULLS.with(flaws))).get(0);
+        assertTrue(sweeps.isStop() && sweeps.what().contains("fuel supply"), sweeps.sentence());
+        assertEquals("lean-under-load", sweeps.rule(), sweeps.sentence());
     }
 
     @Test
@@ -81,7 +85,9 @@ class SimulatedRidesTest {
 
     @Test
     void theOldTableUnderBiggerBodies() {
-        assertFound("lean-under-load", Caution.Level.STOP, twin(TWIN.old(3), ROAD));
+        CaseFile file = twin(TWIN.old(3), RideProfile.road(12));
+        assertFound("lean-under-load", Caution.Level.STOP, file);
+        assertTrue(Judge.judge(file).stream().noneMatch(c -> c.rule().equals("fuel-supply-fading")), "not the pump");
     }
 
     @Test
