@@ -8,6 +8,7 @@ import fuelwright.table.Table;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
 import java.util.function.IntFunction;
 
@@ -22,8 +23,8 @@ public final class Estimator {
 
     private static final int ROUNDS_ON_ALL = 1;
     private static final int SAMPLED_ROWS = 60_000;
-    /** Parts of the rides that are left out in turn. */
-    private static final int BLOCKS = 8;
+    /** Rows on which delays and lags are tried. */
+    private static final int TRIED_ROWS = 30_000;
     /** Delays and lags tried before the rounds, as multiples of the usual ones, so that the rounds start on the right slope. */
     private static final double[] DELAY_TRIALS = {0.4, 0.7, 1, 1.5, 2.2, 3.2};
 
@@ -47,8 +48,10 @@ public final class Estimator {
     private Crowding crowding;
     private double[] cells;
     private final Set<Part> off;
-    private final List<Stretch> all;
-    private final List<Stretch> some;
+    private final List<List<Stretch>> all;
+    private final List<List<Stretch>> some;
+    private final List<List<Stretch>> few;
+    private List<Sums> blocks = List.of();
     private double[] nuisances;
     private Smoothness smoothness = Smoothness.usual();
 
@@ -74,6 +77,7 @@ public final class Estimator {
         }
         this.all = Stretch.all(readings);
         this.some = Stretch.some(readings, SAMPLED_ROWS);
+        this.few = Stretch.some(readings, TRIED_ROWS);
         Table first = sources.isEmpty() ? table : sources.get(0).madeWith();
         this.prior = table.load().kind() == Axis.Kind.THROTTLE
                 ? BoreForecast.of(machine)
@@ -115,7 +119,8 @@ public final class Estimator {
             moveTo(smoothness.posterior(sums(all, nuisances), cells, nuisances, table, prior));
         }
         check.run();
-        Sums last = sums(all, nuisances);
+        blocks = sumsOfBlocks();
+        Sums last = total(blocks);
         Posterior posterior = smoothness.posterior(last, cells, nuisances, table, prior);
         return new Estimate(
                 table,
@@ -131,8 +136,8 @@ public final class Estimator {
         nuisances = kept(posterior.nuisances());
     }
 
-    private static long rows(List<Stretch> stretches) {
-        return stretches.stream().mapToLong(Stretch::rows).sum();
+    private static long rows(List<List<Stretch>> parts) {
+        return parts.stream().flatMap(List::stream).mapToLong(Stretch::rows).sum();
     }
 
     /** Plain cell means of the same readings, for comparison. */
@@ -174,7 +179,7 @@ public final class Estimator {
     private double[] mostPlausible(List<double[]> trials) {
         double[] deviances = trials.parallelStream()
                 .mapToDouble(t -> smoothness
-                        .posterior(sums(some, t), cells, t, table, prior)
+                        .posterior(sums(few, t), cells, t, table, prior)
                         .deviance())
                 .toArray();
         int best = 0;
@@ -184,33 +189,75 @@ public final class Estimator {
         return trials.get(best);
     }
 
-    /** Stretches side by side, added up in their order, so that the result doesn't depend on which was ready first. */
-    private Sums sums(List<Stretch> stretches, double[] around) {
+    private Sums sums(List<List<Stretch>> parts, double[] around) {
+        return total(sumsOfParts(parts, around));
+    }
+
+    /** Parts side by side; what each gives doesn't depend on how many cores share them. */
+    private List<Sums> sumsOfParts(List<List<Stretch>> parts, double[] around) {
         EvidencePass pass = new EvidencePass(delivered, cells, around);
-        List<Sums> each = stretches.parallelStream()
-                .map(stretch -> {
+        return parts.parallelStream()
+                .map(part -> {
                     Sums own = new Sums(table.cells(), halfBandwidth);
-                    collect(pass, stretch, row -> own);
+                    part.forEach(stretch -> collect(pass, stretch, row -> own));
                     return own;
                 })
                 .toList();
-        Sums total = each.get(0);
-        each.stream().skip(1).forEach(s -> total.add(s, 1));
+    }
+
+    /** All rides, by the block that is to be left out together. */
+    private List<Sums> sumsOfBlocks() {
+        EvidencePass pass = new EvidencePass(delivered, cells, nuisances);
+        long rows = readings.stream().mapToLong(Readings::size).sum();
+        long[] first = new long[readings.size()];
+        for (int i = 1; i < first.length; i++) {
+            first[i] = first[i - 1] + readings.get(i - 1).size();
+        }
+        List<Sums[]> parts = all.parallelStream()
+                .map(part -> {
+                    Sums[] own = new Sums[Stretch.PARTS];
+                    for (Stretch stretch : part) {
+                        collect(pass, stretch, row -> {
+                            int block = (int) ((first[stretch.ride()] + row) * Stretch.PARTS / rows);
+                            if (own[block] == null) {
+                                own[block] = new Sums(table.cells(), halfBandwidth);
+                            }
+                            return own[block];
+                        });
+                    }
+                    return own;
+                })
+                .toList();
+        List<Sums> sums = new ArrayList<>();
+        for (int b = 0; b < Stretch.PARTS; b++) {
+            int block = b;
+            List<Sums> here =
+                    parts.stream().map(p -> p[block]).filter(Objects::nonNull).toList();
+            sums.add(here.size() == 1 ? here.get(0) : total(here));
+        }
+        return sums;
+    }
+
+    /** Added up in order, so that the result doesn't depend on which was ready first. */
+    private Sums total(List<Sums> parts) {
+        Sums total = new Sums(table.cells(), halfBandwidth);
+        parts.forEach(part -> total.add(part, 1));
         return total;
     }
 
     private void collect(EvidencePass pass, Stretch stretch, IntFunction<Sums> sumsOfRow) {
         Readings ride = readings.get(stretch.ride());
         NoiseModel model = noise.get(stretch.ride());
+        boolean crowded = !off.contains(Part.CROWDING);
         int[] silent = off.stream()
                 .flatMap(p -> p.nuisances().stream())
                 .mapToInt(Nuisance::ordinal)
                 .toArray();
-        pass.run(ride, stretch.from(), stretch.to(), (row, stepS, residual, film, place, lag, byNuisance) -> {
+        pass.run(ride, stretch, (row, stepS, residual, film, place, lag, byNuisance) -> {
             if (ride.screened.counts(row)) {
                 double independence = model.independence(stepS);
-                double weight = weight(model, residual, film, independence);
-                if (!off.contains(Part.CROWDING)) {
+                double weight = independence * worth(model, residual, film);
+                if (crowded) {
                     weight *= crowding.factor(place);
                 }
                 for (int n : silent) {
@@ -223,33 +270,19 @@ public final class Estimator {
         });
     }
 
-    private double weight(NoiseModel model, double residual, double film, double independence) {
+    /** Robust weight of an independent reading: Huber's over its variance. */
+    private double worth(NoiseModel model, double residual, double film) {
         double sd = model.sd(film);
-        double robustness = off.contains(Part.ROBUSTNESS) ? 1 : model.robustness(residual, film);
-        return independence * robustness / (sd * sd);
+        double robustness = off.contains(Part.ROBUSTNESS) ? 1 : NoiseModel.robustness(Math.abs(residual) / sd);
+        return robustness / (sd * sd);
     }
 
     /**
      * Left-out validation: contiguous blocks of the rides are left out in turn, and the table fitted without them is judged on them. To be
-     * called after {@link #run}; delay, noise and smoothness are those of the whole fit.
+     * called after {@link #run}, whose last sums it uses; delay, noise and smoothness are those of the whole fit.
      */
     public Validation validate() {
-        int rows = readings.stream().mapToInt(Readings::size).sum();
-        List<Sums> blocks = new ArrayList<>();
-        Sums total = new Sums(table.cells(), halfBandwidth);
-        for (int b = 0; b < BLOCKS; b++) {
-            blocks.add(new Sums(table.cells(), halfBandwidth));
-        }
-        int[] firstRow = new int[readings.size()];
-        for (int i = 1; i < firstRow.length; i++) {
-            firstRow[i] = firstRow[i - 1] + readings.get(i - 1).size();
-        }
-        EvidencePass pass = new EvidencePass(delivered, cells, nuisances);
-        for (Stretch stretch : all) {
-            int first = firstRow[stretch.ride()];
-            collect(pass, stretch, row -> blocks.get((int) ((long) (first + row) * BLOCKS / rows)));
-        }
-        blocks.forEach(block -> total.add(block, 1));
+        Sums total = total(blocks);
         double before = 0;
         double after = 0;
         int used = 0;
@@ -277,24 +310,43 @@ public final class Estimator {
     }
 
     private void measureNoise() {
-        Crowding crowded = Crowding.counter(table.cells());
         EvidencePass pass = new EvidencePass(delivered, cells, nuisances);
-        List<Residuals> kept =
-                readings.stream().map(r -> new Residuals(r.track.timeS)).toList();
-        for (Stretch stretch : some) {
-            Readings ride = readings.get(stretch.ride());
-            NoiseModel model = noise.get(stretch.ride());
-            pass.run(ride, stretch.from(), stretch.to(), (row, stepS, residual, film, place, lag, byNuisance) -> {
-                if (ride.screened.counts(row)) {
-                    kept.get(stretch.ride()).add(residual, film, row, stepS);
-                    crowded.count(place, weight(model, residual, film, model.independence(stepS)), residual);
-                }
-            });
-        }
+        List<Measured> parts = some.parallelStream()
+                .map(part -> {
+                    Measured own = new Measured(
+                            readings.stream()
+                                    .map(r -> new Residuals(r.track.timeS))
+                                    .toList(),
+                            Crowding.counter(table.cells()));
+                    part.forEach(stretch -> measure(pass, stretch, own));
+                    return own;
+                })
+                .toList();
         for (int i = 0; i < readings.size(); i++) {
+            int ride = i;
             double least = readings.get(i).measured ? 2 * nuisances[Nuisance.LAG.ordinal()] : 2;
-            noise.set(i, kept.get(i).noise(least));
+            noise.set(
+                    i,
+                    Residuals.noise(
+                            parts.stream().map(p -> p.residuals.get(ride)).toList(), least));
         }
+        Crowding crowded = Crowding.counter(table.cells());
+        parts.forEach(p -> crowded.add(p.crowding));
         crowding = crowded.measured();
+    }
+
+    /** What one part of the rides shows of noise: residuals of each ride, and of each quarter of a cell. */
+    private record Measured(List<Residuals> residuals, Crowding crowding) {}
+
+    private void measure(EvidencePass pass, Stretch stretch, Measured own) {
+        Readings ride = readings.get(stretch.ride());
+        NoiseModel model = noise.get(stretch.ride());
+        Residuals residuals = own.residuals.get(stretch.ride());
+        pass.run(ride, stretch, (row, stepS, residual, film, place, lag, byNuisance) -> {
+            if (ride.screened.counts(row)) {
+                residuals.add(residual, film, row, stepS);
+                own.crowding.count(place, model.independence(stepS) * worth(model, residual, film), residual);
+            }
+        });
     }
 }

@@ -76,13 +76,10 @@ final class Sums {
         if (isTooWide(nodes, count)) {
             return;
         }
+        cellCell.addOuter(nodes, shares, count, weight);
         for (int a = 0; a < count; a++) {
             int na = nodes[a];
             double wa = weight * shares[a];
-            for (int b = 0; b <= a; b++) {
-                int nb = nodes[b];
-                cellCell.add(Math.max(na, nb), Math.min(na, nb), wa * shares[b]);
-            }
             cellResidual[na] += wa * residual;
             independentReadings[na] += independence * shares[a];
             double[] row = cellNuisance[na];
@@ -91,9 +88,11 @@ final class Sums {
             }
         }
         for (int p = 0; p < Nuisance.COUNT; p++) {
-            nuisanceResidual[p] += weight * byNuisance[p] * residual;
+            double wp = weight * byNuisance[p];
+            double[] row = nuisanceNuisance[p];
+            nuisanceResidual[p] += wp * residual;
             for (int q = 0; q < Nuisance.COUNT; q++) {
-                nuisanceNuisance[p][q] += weight * byNuisance[p] * byNuisance[q];
+                row[q] += wp * byNuisance[q];
             }
         }
         residualResidual += weight * residual * residual;

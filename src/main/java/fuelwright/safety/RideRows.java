@@ -33,7 +33,7 @@ final class RideRows {
         this.screened = screened;
         ride = screened.ride();
         size = ride.size();
-        timeS = ride.timeS().toArray();
+        timeS = ride.timeS().shared();
         speedRpm = values(Role.ENGINE_SPEED);
         throttlePercent = values(Role.THROTTLE);
         pressureKpa = values(Role.MANIFOLD_PRESSURE);
@@ -51,9 +51,9 @@ final class RideRows {
         return least <= MOST_CLOSED_PERCENT ? least + CLOSED_PERCENT : Double.NEGATIVE_INFINITY;
     }
 
-    /** A role's values; NaN throughout where there is no such channel. */
+    /** A role's values; NaN throughout where there is no such channel. Not to be modified. */
     double[] values(Role role) {
-        return ride.channel(role).map(Channel::values).map(Column::toArray).orElseGet(() -> {
+        return ride.channel(role).map(Channel::values).map(Column::shared).orElseGet(() -> {
             double[] none = new double[size];
             Arrays.fill(none, Double.NaN);
             return none;
@@ -61,7 +61,7 @@ final class RideRows {
     }
 
     double[] mixture(int sensor) {
-        return ride.mixtures().get(sensor).values().toArray();
+        return ride.mixtures().get(sensor).values().shared();
     }
 
     boolean isRunning(int row) {

@@ -40,12 +40,12 @@ final class Columns {
     private final double closedPercent;
 
     Columns(Ride ride, Axis.Kind loadKind) {
-        timeS = ride.timeS().toArray();
+        timeS = ride.timeS().shared();
         speedRpm = values(ride, Role.ENGINE_SPEED);
         throttlePercent = values(ride, Role.THROTTLE);
         pressureKpa = values(ride, Role.MANIFOLD_PRESSURE);
         load = loadKind == Axis.Kind.THROTTLE ? throttlePercent : pressureKpa;
-        lambda = ride.mixture().map(Column::toArray).orElseGet(() -> nothing(ride));
+        lambda = ride.mixture().map(Column::shared).orElseGet(() -> nothing(ride));
         coolantC = values(ride, Role.COOLANT);
         gear = values(ride, Role.GEAR);
         fuelCut = values(ride, Role.FUEL_CUT);
@@ -71,7 +71,7 @@ final class Columns {
     }
 
     private static double[] values(Ride ride, Role role) {
-        return ride.channel(role).map(Channel::values).map(Column::toArray).orElseGet(() -> nothing(ride));
+        return ride.channel(role).map(Channel::values).map(Column::shared).orElseGet(() -> nothing(ride));
     }
 
     private static double[] nothing(Ride ride) {
