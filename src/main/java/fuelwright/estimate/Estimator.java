@@ -9,7 +9,9 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.function.IntFunction;
 
 /**
@@ -41,6 +43,7 @@ public final class Estimator {
     private final Table table;
     private final Table delivered;
     private final List<Readings> readings = new ArrayList<>();
+    private final Function<Table, Prior> priors;
     private final Prior prior;
     private final List<NoiseModel> noise = new ArrayList<>();
     private final int halfBandwidth;
@@ -78,12 +81,11 @@ public final class Estimator {
         this.all = Stretch.all(readings);
         this.some = Stretch.some(readings, SAMPLED_ROWS);
         this.few = Stretch.some(readings, TRIED_ROWS);
-        Table first = sources.isEmpty() ? table : sources.get(0).madeWith();
-        this.prior = table.load().kind() == Axis.Kind.THROTTLE
-                ? BoreForecast.of(machine)
-                        .map(f -> Prior.of(f, delivered, first.delivered(deadTimeMs)))
-                        .orElseGet(() -> Prior.unknown(table))
-                : Prior.unknown(table);
+        Table first = (sources.isEmpty() ? table : sources.get(0).madeWith()).delivered(deadTimeMs);
+        Optional<BoreForecast> forecast =
+                table.load().kind() == Axis.Kind.THROTTLE ? BoreForecast.of(machine) : Optional.empty();
+        this.priors = of -> forecast.map(f -> Prior.of(f, of, first)).orElseGet(() -> Prior.unknown(of));
+        this.prior = priors.apply(delivered);
         this.order = new CellOrder(table);
         this.crowding = Crowding.none(table.cells());
         this.cells = prior.means(1);
@@ -91,8 +93,31 @@ public final class Estimator {
         if (off.contains(Part.NEIGHBOURS)) {
             smoothness = Smoothness.alone();
         }
-        this.halfBandwidth =
-                table.cells() <= 1024 ? table.cells() - 1 : 4 * table.load().size();
+        this.halfBandwidth = halfBandwidth(table);
+    }
+
+    /** The same rides for a coarser table. */
+    private Estimator(Estimator fine) {
+        this.table = CoarseTable.of(fine.delivered);
+        this.off = fine.off;
+        this.delivered = table;
+        this.readings.addAll(fine.readings);
+        this.noise.addAll(fine.noise);
+        this.all = fine.all;
+        this.some = fine.some;
+        this.few = fine.few;
+        this.priors = fine.priors;
+        this.prior = priors.apply(table);
+        this.order = new CellOrder(table);
+        this.crowding = Crowding.none(table.cells());
+        this.cells = prior.means(1);
+        this.nuisances = fine.nuisances;
+        this.smoothness = fine.smoothness;
+        this.halfBandwidth = halfBandwidth(table);
+    }
+
+    private static int halfBandwidth(Table table) {
+        return CoarseTable.isNeeded(table) ? 2 * table.load().size() : table.cells() - 1;
     }
 
     /**
@@ -101,17 +126,10 @@ public final class Estimator {
      * @param check called between rounds; may throw to end the work
      */
     public Estimate run(Runnable check) {
-        if (readings.stream().anyMatch(r -> r.measured) && !off.contains(Part.DELAY_AND_LAG)) {
-            searchDelay();
-        }
-        for (int round = 0; round < ROUNDS; round++) {
-            check.run();
-            measureNoise();
-            Sums sums = sums(some, nuisances);
-            if (round % 2 == 1 && !off.contains(Part.CHOSEN_SMOOTHNESS) && !off.contains(Part.NEIGHBOURS)) {
-                smoothness = smoothness.chosen(sums, cells, nuisances, table, prior);
-            }
-            moveTo(smoothness.posterior(sums, cells, nuisances, table, prior));
+        if (CoarseTable.isNeeded(table)) {
+            startCoarse(check);
+        } else {
+            search(check);
         }
         crowding = crowding.scaled((double) rows(all) / rows(some));
         for (int round = 0; round < ROUNDS_ON_ALL; round++) {
@@ -129,6 +147,37 @@ public final class Estimator {
                 order.toTable(last.independentReadings),
                 EstimateWords.sensorFit(Nuisance.sensor(nuisances), posterior),
                 EstimateWords.remarks(readings, noise, smoothness, crowding, prior));
+    }
+
+    /** Rounds on samples until noise, delay, lag and smoothness have settled. */
+    private void search(Runnable check) {
+        if (readings.stream().anyMatch(r -> r.measured) && !off.contains(Part.DELAY_AND_LAG)) {
+            searchDelay();
+        }
+        for (int round = 0; round < ROUNDS; round++) {
+            check.run();
+            measureNoise();
+            Sums sums = sums(some, nuisances);
+            if (round % 2 == 1 && !off.contains(Part.CHOSEN_SMOOTHNESS) && !off.contains(Part.NEIGHBOURS)) {
+                smoothness = smoothness.chosen(sums, cells, nuisances, table, prior);
+            }
+            moveTo(smoothness.posterior(sums, cells, nuisances, table, prior));
+        }
+    }
+
+    /** What a coarser table settles, and one round from there. */
+    private void startCoarse(Runnable check) {
+        Estimator coarse = new Estimator(this);
+        coarse.search(check);
+        for (int i = 0; i < noise.size(); i++) {
+            noise.set(i, coarse.noise.get(i));
+        }
+        nuisances = coarse.nuisances;
+        smoothness = coarse.smoothness;
+        cells = CoarseTable.refined(coarse.cells, coarse.table, table);
+        check.run();
+        measureNoise();
+        moveTo(smoothness.posterior(sums(some, nuisances), cells, nuisances, table, prior));
     }
 
     private void moveTo(Posterior posterior) {
@@ -283,22 +332,30 @@ public final class Estimator {
      */
     public Validation validate() {
         Sums total = total(blocks);
-        double before = 0;
-        double after = 0;
-        int used = 0;
-        for (Sums block : blocks) {
-            if (block.readings == 0 || block.readings == total.readings) {
-                continue;
-            }
-            total.add(block, -1);
-            Posterior without = smoothness.posterior(total, cells, nuisances, table, prior);
-            total.add(block, 1);
-            before += block.residualAfter(step(new double[cells.length], cells), new double[Nuisance.COUNT]);
-            after += block.residualAfter(step(without.cells(), cells), new double[Nuisance.COUNT]);
-            used++;
-        }
+        List<Sums> left = blocks.stream()
+                .filter(b -> b.readings > 0 && b.readings < total.readings)
+                .toList();
+        List<double[]> errors =
+                left.parallelStream().map(block -> errors(block, total)).toList();
+        double before = errors.stream().mapToDouble(e -> e[0]).sum();
+        double after = errors.stream().mapToDouble(e -> e[1]).sum();
         return new Validation(
-                used, total.readings, 100 * Math.sqrt(before / total.weight), 100 * Math.sqrt(after / total.weight));
+                left.size(),
+                total.readings,
+                100 * Math.sqrt(before / total.weight),
+                100 * Math.sqrt(after / total.weight));
+    }
+
+    /** Σ w·r² of a block with the table as it is, and with the table fitted without the block. */
+    private double[] errors(Sums block, Sums total) {
+        Sums rest = total(List.of(total));
+        rest.add(block, -1);
+        Posterior without = smoothness.posterior(rest, cells, nuisances, table, prior);
+        double[] still = new double[Nuisance.COUNT];
+        return new double[] {
+            block.residualAfter(step(new double[cells.length], cells), still),
+            block.residualAfter(step(without.cells(), cells), still)
+        };
     }
 
     private static double[] step(double[] to, double[] from) {
