@@ -28,6 +28,8 @@ final class RideRows {
     final double[] load;
     private final ScreenedRide screened;
     private final double closedPercent;
+    /** What a channel holds that wasn't logged. */
+    private double[] none;
 
     RideRows(ScreenedRide screened, Axis.Kind loadKind) {
         this.screened = screened;
@@ -53,11 +55,15 @@ final class RideRows {
 
     /** A role's values; NaN throughout where there is no such channel. Not to be modified. */
     double[] values(Role role) {
-        return ride.channel(role).map(Channel::values).map(Column::shared).orElseGet(() -> {
-            double[] none = new double[size];
+        return ride.channel(role).map(Channel::values).map(Column::shared).orElseGet(() -> none(size));
+    }
+
+    private synchronized double[] none(int rows) {
+        if (none == null) {
+            none = new double[rows];
             Arrays.fill(none, Double.NaN);
-            return none;
-        });
+        }
+        return none;
     }
 
     double[] mixture(int sensor) {
@@ -81,7 +87,7 @@ final class RideRows {
     }
 
     boolean isScreened(int row, Screen screen) {
-        return screened.reason(row).filter(screen::equals).isPresent();
+        return screened.isKeptOutBy(row, screen);
     }
 
     /** Time that a row stands for, s: up to the next row, nothing over a gap. */

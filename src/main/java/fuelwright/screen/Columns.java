@@ -38,6 +38,8 @@ final class Columns {
     private final boolean hasMixture;
     private final Optional<HeldValues> renewed;
     private final double closedPercent;
+    /** What a channel holds that wasn't logged. */
+    private double[] none;
 
     Columns(Ride ride, Axis.Kind loadKind) {
         timeS = ride.timeS().shared();
@@ -70,13 +72,15 @@ final class Columns {
         segmentStarts[starts.size()] = ride.size();
     }
 
-    private static double[] values(Ride ride, Role role) {
+    private double[] values(Ride ride, Role role) {
         return ride.channel(role).map(Channel::values).map(Column::shared).orElseGet(() -> nothing(ride));
     }
 
-    private static double[] nothing(Ride ride) {
-        double[] none = new double[ride.size()];
-        Arrays.fill(none, Double.NaN);
+    private double[] nothing(Ride ride) {
+        if (none == null) {
+            none = new double[ride.size()];
+            Arrays.fill(none, Double.NaN);
+        }
         return none;
     }
 
