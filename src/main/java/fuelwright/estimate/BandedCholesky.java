@@ -30,44 +30,35 @@ final class BandedCholesky {
         int w = matrix.halfBandwidth();
         int stride = w + 1;
         double[] l = matrix.copyOfBand();
-        for (int i = 0; i < n; i++) {
-            int firstI = Math.max(0, i - w);
-            int rowI = i * stride + w - i;
-            for (int j = firstI; j <= i; j++) {
-                int rowJ = j * stride + w - j;
-                int from = Math.max(firstI, j - w);
-                double sum = l[rowI + j] - dot(l, rowI + from, rowJ + from, j - from);
-                if (i == j) {
-                    if (!(sum > 0)) {
-                        throw new IllegalArgumentException(
-                                "matrix is not positive definite: pivot " + sum + " at " + i);
-                    }
-                    l[rowI + i] = Math.sqrt(sum);
-                } else {
-                    l[rowI + j] = sum / l[rowJ + j];
+        double[] column = new double[n];
+        for (int j = 0; j < n; j++) {
+            int atPivot = j * stride + w;
+            double pivot = l[atPivot];
+            if (!(pivot > 0)) {
+                throw new IllegalArgumentException("matrix is not positive definite: pivot " + pivot + " at " + j);
+            }
+            double root = Math.sqrt(pivot);
+            l[atPivot] = root;
+            int last = Math.min(n - 1, j + w);
+            for (int i = j + 1; i <= last; i++) {
+                column[i] = l[i * stride + w - i + j] / root;
+            }
+            for (int i = j + 1; i <= last; i++) {
+                int row = i * stride + w - i;
+                l[row + j] = column[i];
+                if (column[i] != 0) {
+                    subtract(l, row, column[i], column, j + 1, i);
                 }
             }
         }
         return new BandedCholesky(n, w, l);
     }
 
-    /** Four running sums let the processor work on them side by side: this loop is where a fit spends its time. */
-    private static double dot(double[] l, int a, int b, int length) {
-        double s0 = 0;
-        double s1 = 0;
-        double s2 = 0;
-        double s3 = 0;
-        int k = 0;
-        for (; k + 3 < length; k += 4) {
-            s0 += l[a + k] * l[b + k];
-            s1 += l[a + k + 1] * l[b + k + 1];
-            s2 += l[a + k + 2] * l[b + k + 2];
-            s3 += l[a + k + 3] * l[b + k + 3];
+    /** Row by row, so that the processor can do several elements at once: this loop is where a fit spends its time. */
+    private static void subtract(double[] l, int row, double factor, double[] column, int from, int to) {
+        for (int k = from; k <= to; k++) {
+            l[row + k] -= factor * column[k];
         }
-        for (; k < length; k++) {
-            s0 += l[a + k] * l[b + k];
-        }
-        return s0 + s1 + (s2 + s3);
     }
 
     /** Element (row, column) of L, column ≤ row. */
@@ -115,18 +106,42 @@ final class BandedCholesky {
     SymmetricBand inverseInBand() {
         int n = order;
         int w = halfBandwidth;
-        SymmetricBand z = new SymmetricBand(n, w);
+        int stride = w + 1;
+        int wide = 2 * w + 1;
+        // Both triangles, row by row: element (i, j) at i · wide + w − i + j.
+        double[] full = new double[n * wide];
+        double[] sums = new double[n];
         for (int i = n - 1; i >= 0; i--) {
-            double pivot = factorAt(i, i);
+            double pivot = factor[i * stride + w];
             int last = Math.min(n - 1, i + w);
-            for (int j = last; j >= i; j--) {
-                double sum = i == j ? 1 / pivot : 0;
-                for (int k = i + 1; k <= last; k++) {
-                    sum -= factorAt(k, i) * z.at(Math.max(k, j), Math.min(k, j));
+            java.util.Arrays.fill(sums, i + 1, last + 1, 0);
+            for (int k = i + 1; k <= last; k++) {
+                double share = factor[k * stride + w - k + i];
+                if (share != 0) {
+                    add(sums, share, full, k * wide + w - k, i + 1, last);
                 }
-                z.set(j, i, sum / pivot);
+            }
+            double diagonal = 1 / pivot;
+            for (int j = i + 1; j <= last; j++) {
+                double value = -sums[j] / pivot;
+                full[i * wide + w - i + j] = value;
+                full[j * wide + w - j + i] = value;
+                diagonal -= factor[j * stride + w - j + i] * value;
+            }
+            full[i * wide + w] = diagonal / pivot;
+        }
+        SymmetricBand z = new SymmetricBand(n, w);
+        for (int i = 0; i < n; i++) {
+            for (int j = Math.max(0, i - w); j <= i; j++) {
+                z.set(i, j, full[i * wide + w - i + j]);
             }
         }
         return z;
+    }
+
+    private static void add(double[] sums, double share, double[] full, int row, int from, int to) {
+        for (int j = from; j <= to; j++) {
+            sums[j] += share * full[row + j];
+        }
     }
 }

@@ -30,10 +30,10 @@ public final class BurntTrace {
         pressureKpa = new double[n];
         barometerKpa = new double[n];
         load = loadKind == Axis.Kind.THROTTLE ? throttlePercent : pressureKpa;
+        double[] flowGPerS = flow.gramsPerSecond(track.speedRpm, track.load(loadKind));
         int count = 0;
         for (int s = 0; s + 1 < track.segmentStarts.length; s++) {
-            Moment moment =
-                    new Moment(track, loadKind, model, flow, track.segmentStarts[s], track.segmentStarts[s + 1]);
+            Moment moment = new Moment(track, flowGPerS, model, track.segmentStarts[s], track.segmentStarts[s + 1]);
             for (int row = track.segmentStarts[s]; row < track.segmentStarts[s + 1]; row++) {
                 if (!Double.isNaN(reading[row]) && moment.goTo(row)) {
                     rows[count] = row;
@@ -55,7 +55,7 @@ public final class BurntTrace {
      * @param loadKind what the fuel table is indexed by
      */
     public static BurntTrace of(Ride ride, int mixtureIndex, Axis.Kind loadKind, SensorModel model, FlowModel flow) {
-        double[] reading = ride.mixtures().get(mixtureIndex).values().toArray();
+        double[] reading = ride.mixtures().get(mixtureIndex).values().shared();
         return new BurntTrace(RideTrack.of(ride), reading, loadKind, model, flow);
     }
 

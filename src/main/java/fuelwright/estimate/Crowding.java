@@ -32,6 +32,14 @@ final class Crowding {
         return none(cells);
     }
 
+    /** Adds what another counter of the same cells counted. */
+    void add(Crowding other) {
+        for (int i = 0; i < weight.length; i++) {
+            weight[i] += other.weight[i];
+            sum[i] += other.sum[i];
+        }
+    }
+
     void count(int place, double readingWeight, double residual) {
         weight[place] += readingWeight;
         sum[place] += readingWeight * residual;

@@ -8,7 +8,10 @@ import fuelwright.table.Table;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.function.IntFunction;
 
 /**
@@ -22,8 +25,8 @@ public final class Estimator {
 
     private static final int ROUNDS_ON_ALL = 1;
     private static final int SAMPLED_ROWS = 60_000;
-    /** Parts of the rides that are left out in turn. */
-    private static final int BLOCKS = 8;
+    /** Rows on which delays and lags are tried. */
+    private static final int TRIED_ROWS = 30_000;
     /** Delays and lags tried before the rounds, as multiples of the usual ones, so that the rounds start on the right slope. */
     private static final double[] DELAY_TRIALS = {0.4, 0.7, 1, 1.5, 2.2, 3.2};
 
@@ -40,6 +43,7 @@ public final class Estimator {
     private final Table table;
     private final Table delivered;
     private final List<Readings> readings = new ArrayList<>();
+    private final Function<Table, Prior> priors;
     private final Prior prior;
     private final List<NoiseModel> noise = new ArrayList<>();
     private final int halfBandwidth;
@@ -47,8 +51,10 @@ public final class Estimator {
     private Crowding crowding;
     private double[] cells;
     private final Set<Part> off;
-    private final List<Stretch> all;
-    private final List<Stretch> some;
+    private final List<List<Stretch>> all;
+    private final List<List<Stretch>> some;
+    private final List<List<Stretch>> few;
+    private List<Sums> blocks = List.of();
     private double[] nuisances;
     private Smoothness smoothness = Smoothness.usual();
 
@@ -74,12 +80,12 @@ public final class Estimator {
         }
         this.all = Stretch.all(readings);
         this.some = Stretch.some(readings, SAMPLED_ROWS);
-        Table first = sources.isEmpty() ? table : sources.get(0).madeWith();
-        this.prior = table.load().kind() == Axis.Kind.THROTTLE
-                ? BoreForecast.of(machine)
-                        .map(f -> Prior.of(f, delivered, first.delivered(deadTimeMs)))
-                        .orElseGet(() -> Prior.unknown(table))
-                : Prior.unknown(table);
+        this.few = Stretch.some(readings, TRIED_ROWS);
+        Table first = (sources.isEmpty() ? table : sources.get(0).madeWith()).delivered(deadTimeMs);
+        Optional<BoreForecast> forecast =
+                table.load().kind() == Axis.Kind.THROTTLE ? BoreForecast.of(machine) : Optional.empty();
+        this.priors = of -> forecast.map(f -> Prior.of(f, of, first)).orElseGet(() -> Prior.unknown(of));
+        this.prior = priors.apply(delivered);
         this.order = new CellOrder(table);
         this.crowding = Crowding.none(table.cells());
         this.cells = prior.means(1);
@@ -87,8 +93,31 @@ public final class Estimator {
         if (off.contains(Part.NEIGHBOURS)) {
             smoothness = Smoothness.alone();
         }
-        this.halfBandwidth =
-                table.cells() <= 1024 ? table.cells() - 1 : 4 * table.load().size();
+        this.halfBandwidth = halfBandwidth(table);
+    }
+
+    /** The same rides for a coarser table. */
+    private Estimator(Estimator fine) {
+        this.table = CoarseTable.of(fine.delivered);
+        this.off = fine.off;
+        this.delivered = table;
+        this.readings.addAll(fine.readings);
+        this.noise.addAll(fine.noise);
+        this.all = fine.all;
+        this.some = fine.some;
+        this.few = fine.few;
+        this.priors = fine.priors;
+        this.prior = priors.apply(table);
+        this.order = new CellOrder(table);
+        this.crowding = Crowding.none(table.cells());
+        this.cells = prior.means(1);
+        this.nuisances = fine.nuisances;
+        this.smoothness = fine.smoothness;
+        this.halfBandwidth = halfBandwidth(table);
+    }
+
+    private static int halfBandwidth(Table table) {
+        return CoarseTable.isNeeded(table) ? 2 * table.load().size() : table.cells() - 1;
     }
 
     /**
@@ -97,6 +126,31 @@ public final class Estimator {
      * @param check called between rounds; may throw to end the work
      */
     public Estimate run(Runnable check) {
+        if (CoarseTable.isNeeded(table)) {
+            startCoarse(check);
+        } else {
+            search(check);
+        }
+        crowding = crowding.scaled((double) rows(all) / rows(some));
+        for (int round = 0; round < ROUNDS_ON_ALL; round++) {
+            check.run();
+            moveTo(smoothness.posterior(sums(all, nuisances), cells, nuisances, table, prior));
+        }
+        check.run();
+        blocks = sumsOfBlocks();
+        Sums last = total(blocks);
+        Posterior posterior = smoothness.posterior(last, cells, nuisances, table, prior);
+        return new Estimate(
+                table,
+                order.toTable(posterior.cells()),
+                order.toTable(posterior.cellUncertainties()),
+                order.toTable(last.independentReadings),
+                EstimateWords.sensorFit(Nuisance.sensor(nuisances), posterior),
+                EstimateWords.remarks(readings, noise, smoothness, crowding, prior));
+    }
+
+    /** Rounds on samples until noise, delay, lag and smoothness have settled. */
+    private void search(Runnable check) {
         if (readings.stream().anyMatch(r -> r.measured) && !off.contains(Part.DELAY_AND_LAG)) {
             searchDelay();
         }
@@ -109,21 +163,21 @@ public final class Estimator {
             }
             moveTo(smoothness.posterior(sums, cells, nuisances, table, prior));
         }
-        crowding = crowding.scaled((double) rows(all) / rows(some));
-        for (int round = 0; round < ROUNDS_ON_ALL; round++) {
-            check.run();
-            moveTo(smoothness.posterior(sums(all, nuisances), cells, nuisances, table, prior));
+    }
+
+    /** What a coarser table settles, and one round from there. */
+    private void startCoarse(Runnable check) {
+        Estimator coarse = new Estimator(this);
+        coarse.search(check);
+        for (int i = 0; i < noise.size(); i++) {
+            noise.set(i, coarse.noise.get(i));
         }
+        nuisances = coarse.nuisances;
+        smoothness = coarse.smoothness;
+        cells = CoarseTable.refined(coarse.cells, coarse.table, table);
         check.run();
-        Sums last = sums(all, nuisances);
-        Posterior posterior = smoothness.posterior(last, cells, nuisances, table, prior);
-        return new Estimate(
-                table,
-                order.toTable(posterior.cells()),
-                order.toTable(posterior.cellUncertainties()),
-                order.toTable(last.independentReadings),
-                EstimateWords.sensorFit(Nuisance.sensor(nuisances), posterior),
-                EstimateWords.remarks(readings, noise, smoothness, crowding, prior));
+        measureNoise();
+        moveTo(smoothness.posterior(sums(some, nuisances), cells, nuisances, table, prior));
     }
 
     private void moveTo(Posterior posterior) {
@@ -131,8 +185,8 @@ public final class Estimator {
         nuisances = kept(posterior.nuisances());
     }
 
-    private static long rows(List<Stretch> stretches) {
-        return stretches.stream().mapToLong(Stretch::rows).sum();
+    private static long rows(List<List<Stretch>> parts) {
+        return parts.stream().flatMap(List::stream).mapToLong(Stretch::rows).sum();
     }
 
     /** Plain cell means of the same readings, for comparison. */
@@ -174,7 +228,7 @@ public final class Estimator {
     private double[] mostPlausible(List<double[]> trials) {
         double[] deviances = trials.parallelStream()
                 .mapToDouble(t -> smoothness
-                        .posterior(sums(some, t), cells, t, table, prior)
+                        .posterior(sums(few, t), cells, t, table, prior)
                         .deviance())
                 .toArray();
         int best = 0;
@@ -184,33 +238,75 @@ public final class Estimator {
         return trials.get(best);
     }
 
-    /** Stretches side by side, added up in their order, so that the result doesn't depend on which was ready first. */
-    private Sums sums(List<Stretch> stretches, double[] around) {
+    private Sums sums(List<List<Stretch>> parts, double[] around) {
+        return total(sumsOfParts(parts, around));
+    }
+
+    /** Parts side by side; what each gives doesn't depend on how many cores share them. */
+    private List<Sums> sumsOfParts(List<List<Stretch>> parts, double[] around) {
         EvidencePass pass = new EvidencePass(delivered, cells, around);
-        List<Sums> each = stretches.parallelStream()
-                .map(stretch -> {
+        return parts.parallelStream()
+                .map(part -> {
                     Sums own = new Sums(table.cells(), halfBandwidth);
-                    collect(pass, stretch, row -> own);
+                    part.forEach(stretch -> collect(pass, stretch, row -> own));
                     return own;
                 })
                 .toList();
-        Sums total = each.get(0);
-        each.stream().skip(1).forEach(s -> total.add(s, 1));
+    }
+
+    /** All rides, by the block that is to be left out together. */
+    private List<Sums> sumsOfBlocks() {
+        EvidencePass pass = new EvidencePass(delivered, cells, nuisances);
+        long rows = readings.stream().mapToLong(Readings::size).sum();
+        long[] first = new long[readings.size()];
+        for (int i = 1; i < first.length; i++) {
+            first[i] = first[i - 1] + readings.get(i - 1).size();
+        }
+        List<Sums[]> parts = all.parallelStream()
+                .map(part -> {
+                    Sums[] own = new Sums[Stretch.PARTS];
+                    for (Stretch stretch : part) {
+                        collect(pass, stretch, row -> {
+                            int block = (int) ((first[stretch.ride()] + row) * Stretch.PARTS / rows);
+                            if (own[block] == null) {
+                                own[block] = new Sums(table.cells(), halfBandwidth);
+                            }
+                            return own[block];
+                        });
+                    }
+                    return own;
+                })
+                .toList();
+        List<Sums> sums = new ArrayList<>();
+        for (int b = 0; b < Stretch.PARTS; b++) {
+            int block = b;
+            List<Sums> here =
+                    parts.stream().map(p -> p[block]).filter(Objects::nonNull).toList();
+            sums.add(here.size() == 1 ? here.get(0) : total(here));
+        }
+        return sums;
+    }
+
+    /** Added up in order, so that the result doesn't depend on which was ready first. */
+    private Sums total(List<Sums> parts) {
+        Sums total = new Sums(table.cells(), halfBandwidth);
+        parts.forEach(part -> total.add(part, 1));
         return total;
     }
 
     private void collect(EvidencePass pass, Stretch stretch, IntFunction<Sums> sumsOfRow) {
         Readings ride = readings.get(stretch.ride());
         NoiseModel model = noise.get(stretch.ride());
+        boolean crowded = !off.contains(Part.CROWDING);
         int[] silent = off.stream()
                 .flatMap(p -> p.nuisances().stream())
                 .mapToInt(Nuisance::ordinal)
                 .toArray();
-        pass.run(ride, stretch.from(), stretch.to(), (row, stepS, residual, film, place, lag, byNuisance) -> {
+        pass.run(ride, stretch, (row, stepS, residual, film, place, lag, byNuisance) -> {
             if (ride.screened.counts(row)) {
                 double independence = model.independence(stepS);
-                double weight = weight(model, residual, film, independence);
-                if (!off.contains(Part.CROWDING)) {
+                double weight = independence * worth(model, residual, film);
+                if (crowded) {
                     weight *= crowding.factor(place);
                 }
                 for (int n : silent) {
@@ -223,49 +319,43 @@ public final class Estimator {
         });
     }
 
-    private double weight(NoiseModel model, double residual, double film, double independence) {
+    /** Robust weight of an independent reading: Huber's over its variance. */
+    private double worth(NoiseModel model, double residual, double film) {
         double sd = model.sd(film);
-        double robustness = off.contains(Part.ROBUSTNESS) ? 1 : model.robustness(residual, film);
-        return independence * robustness / (sd * sd);
+        double robustness = off.contains(Part.ROBUSTNESS) ? 1 : NoiseModel.robustness(Math.abs(residual) / sd);
+        return robustness / (sd * sd);
     }
 
     /**
      * Left-out validation: contiguous blocks of the rides are left out in turn, and the table fitted without them is judged on them. To be
-     * called after {@link #run}; delay, noise and smoothness are those of the whole fit.
+     * called after {@link #run}, whose last sums it uses; delay, noise and smoothness are those of the whole fit.
      */
     public Validation validate() {
-        int rows = readings.stream().mapToInt(Readings::size).sum();
-        List<Sums> blocks = new ArrayList<>();
-        Sums total = new Sums(table.cells(), halfBandwidth);
-        for (int b = 0; b < BLOCKS; b++) {
-            blocks.add(new Sums(table.cells(), halfBandwidth));
-        }
-        int[] firstRow = new int[readings.size()];
-        for (int i = 1; i < firstRow.length; i++) {
-            firstRow[i] = firstRow[i - 1] + readings.get(i - 1).size();
-        }
-        EvidencePass pass = new EvidencePass(delivered, cells, nuisances);
-        for (Stretch stretch : all) {
-            int first = firstRow[stretch.ride()];
-            collect(pass, stretch, row -> blocks.get((int) ((long) (first + row) * BLOCKS / rows)));
-        }
-        blocks.forEach(block -> total.add(block, 1));
-        double before = 0;
-        double after = 0;
-        int used = 0;
-        for (Sums block : blocks) {
-            if (block.readings == 0 || block.readings == total.readings) {
-                continue;
-            }
-            total.add(block, -1);
-            Posterior without = smoothness.posterior(total, cells, nuisances, table, prior);
-            total.add(block, 1);
-            before += block.residualAfter(step(new double[cells.length], cells), new double[Nuisance.COUNT]);
-            after += block.residualAfter(step(without.cells(), cells), new double[Nuisance.COUNT]);
-            used++;
-        }
+        Sums total = total(blocks);
+        List<Sums> left = blocks.stream()
+                .filter(b -> b.readings > 0 && b.readings < total.readings)
+                .toList();
+        List<double[]> errors =
+                left.parallelStream().map(block -> errors(block, total)).toList();
+        double before = errors.stream().mapToDouble(e -> e[0]).sum();
+        double after = errors.stream().mapToDouble(e -> e[1]).sum();
         return new Validation(
-                used, total.readings, 100 * Math.sqrt(before / total.weight), 100 * Math.sqrt(after / total.weight));
+                left.size(),
+                total.readings,
+                100 * Math.sqrt(before / total.weight),
+                100 * Math.sqrt(after / total.weight));
+    }
+
+    /** Σ w·r² of a block with the table as it is, and with the table fitted without the block. */
+    private double[] errors(Sums block, Sums total) {
+        Sums rest = total(List.of(total));
+        rest.add(block, -1);
+        Posterior without = smoothness.posterior(rest, cells, nuisances, table, prior);
+        double[] still = new double[Nuisance.COUNT];
+        return new double[] {
+            block.residualAfter(step(new double[cells.length], cells), still),
+            block.residualAfter(step(without.cells(), cells), still)
+        };
     }
 
     private static double[] step(double[] to, double[] from) {
@@ -277,24 +367,43 @@ public final class Estimator {
     }
 
     private void measureNoise() {
-        Crowding crowded = Crowding.counter(table.cells());
         EvidencePass pass = new EvidencePass(delivered, cells, nuisances);
-        List<Residuals> kept =
-                readings.stream().map(r -> new Residuals(r.track.timeS)).toList();
-        for (Stretch stretch : some) {
-            Readings ride = readings.get(stretch.ride());
-            NoiseModel model = noise.get(stretch.ride());
-            pass.run(ride, stretch.from(), stretch.to(), (row, stepS, residual, film, place, lag, byNuisance) -> {
-                if (ride.screened.counts(row)) {
-                    kept.get(stretch.ride()).add(residual, film, row, stepS);
-                    crowded.count(place, weight(model, residual, film, model.independence(stepS)), residual);
-                }
-            });
-        }
+        List<Measured> parts = some.parallelStream()
+                .map(part -> {
+                    Measured own = new Measured(
+                            readings.stream()
+                                    .map(r -> new Residuals(r.track.timeS))
+                                    .toList(),
+                            Crowding.counter(table.cells()));
+                    part.forEach(stretch -> measure(pass, stretch, own));
+                    return own;
+                })
+                .toList();
         for (int i = 0; i < readings.size(); i++) {
+            int ride = i;
             double least = readings.get(i).measured ? 2 * nuisances[Nuisance.LAG.ordinal()] : 2;
-            noise.set(i, kept.get(i).noise(least));
+            noise.set(
+                    i,
+                    Residuals.noise(
+                            parts.stream().map(p -> p.residuals.get(ride)).toList(), least));
         }
+        Crowding crowded = Crowding.counter(table.cells());
+        parts.forEach(p -> crowded.add(p.crowding));
         crowding = crowded.measured();
+    }
+
+    /** What one part of the rides shows of noise: residuals of each ride, and of each quarter of a cell. */
+    private record Measured(List<Residuals> residuals, Crowding crowding) {}
+
+    private void measure(EvidencePass pass, Stretch stretch, Measured own) {
+        Readings ride = readings.get(stretch.ride());
+        NoiseModel model = noise.get(stretch.ride());
+        Residuals residuals = own.residuals.get(stretch.ride());
+        pass.run(ride, stretch, (row, stepS, residual, film, place, lag, byNuisance) -> {
+            if (ride.screened.counts(row)) {
+                residuals.add(residual, film, row, stepS);
+                own.crowding.count(place, model.independence(stepS) * worth(model, residual, film), residual);
+            }
+        });
     }
 }

@@ -43,26 +43,32 @@ final class EvidencePass {
     private final double[] nuisances;
     private final SensorModel measuredModel;
 
+    /** Steps that may be taken as one where the engine keeps its place. */
+    private static final int JOINED_STEPS = 2;
+    /** Movement along either axis, in cells, up to which it does. */
+    private static final double SAME_PLACE = 0.05;
+
     /** One end of a step: where the engine was at the burnt moment. */
     private static final class Point {
         final int[] cells = new int[4];
         final double[] shares = new double[4];
+        int corner;
+        double across;
+        double up;
         double burntS;
         double z;
         double fuel;
         double injected;
         double fuelPerCycle;
+        boolean cut;
         int place;
 
-        void copy(Point other) {
-            System.arraycopy(other.cells, 0, cells, 0, 4);
-            System.arraycopy(other.shares, 0, shares, 0, 4);
-            burntS = other.burntS;
-            z = other.z;
-            fuel = other.fuel;
-            injected = other.injected;
-            fuelPerCycle = other.fuelPerCycle;
-            place = other.place;
+        /** Whether the mixture goes nearly on a straight line from one to the other. */
+        boolean isNear(Point other) {
+            return corner == other.corner
+                    && cut == other.cut
+                    && Math.abs(across - other.across) < SAME_PLACE
+                    && Math.abs(up - other.up) < SAME_PLACE;
         }
     }
 
@@ -86,31 +92,34 @@ final class EvidencePass {
     void run(Readings readings, Sink sink) {
         RideTrack track = readings.track;
         for (int s = 0; s + 1 < track.segmentStarts.length; s++) {
-            run(readings, track.segmentStarts[s], track.segmentStarts[s + 1], sink);
+            int from = track.segmentStarts[s];
+            run(readings, new Stretch(0, from, from, track.segmentStarts[s + 1]), sink);
         }
     }
 
-    /** The same for rows {@code from} to {@code to} exclusive, which must lie in one segment of the ride. */
-    void run(Readings readings, int from, int to, Sink sink) {
-        new Segment(readings, from, to).run(sink);
+    /** The same for the rows of a stretch. */
+    void run(Readings readings, Stretch stretch, Sink sink) {
+        new Segment(readings, stretch).run(sink);
     }
 
     private final class Segment {
         private final Readings readings;
         private final RideTrack track;
         private final SensorModel model;
-        private final int from;
-        private final int to;
+        private final Stretch stretch;
         private final Moment moment;
         private final Moment between;
+        private final double[] deliveredCells;
+        private final boolean sameAxes;
         private final LagFilter lag = new LagFilter(current.cells());
         private final LagFilter slower = new LagFilter(0);
         private final LagFilter film = new LagFilter(0);
-        private final Point here = new Point();
-        private final Point last = new Point();
         private final double[] byNuisance = new double[Nuisance.COUNT];
         private final int[] cells = new int[4];
         private final double[] weights = new double[4];
+        private Point here = new Point();
+        private Point last = new Point();
+        private Point next = new Point();
         private double lagged;
         private double laggedSlower;
         private double averageFuel;
@@ -124,49 +133,50 @@ final class EvidencePass {
         private double shown;
         private double slope;
         private double settledS;
-        private double beforeS;
         private double lastRowS;
 
-        Segment(Readings readings, int from, int to) {
+        Segment(Readings readings, Stretch stretch) {
             this.readings = readings;
             this.track = readings.track;
             this.model = readings.measured ? measuredModel : SensorModel.none();
-            this.from = from;
-            this.to = to;
-            this.moment = new Moment(track, readings.delivered.load().kind(), model, readings.flow, from, to);
-            this.between = new Moment(track, readings.delivered.load().kind(), model, readings.flow, from, to);
+            this.stretch = stretch;
+            this.moment = new Moment(track, readings.flowGPerS, model, stretch.lead(), stretch.to());
+            this.between = new Moment(track, readings.flowGPerS, model, stretch.lead(), stretch.to());
+            this.deliveredCells = readings.delivered.toArray();
+            this.sameAxes = readings.delivered.speed().equals(current.speed())
+                    && readings.delivered.load().equals(current.load());
         }
 
         void run(Sink sink) {
             boolean going = false;
             double lastReadingS = Double.NaN;
-            for (int row = from; row < to; row++) {
+            for (int row = stretch.lead(); row < stretch.to(); row++) {
                 double t = track.timeS[row];
                 if (!moment.goTo(row)) {
                     going = false;
                     continue;
                 }
-                double u = moment.burntS();
                 if (going && t - lastRowS <= GAP_S && t >= lastRowS) {
-                    going = advance(t - lastRowS, u);
+                    going = advance(t - lastRowS);
                 } else {
-                    going = restart(u, t);
+                    going = restart(t);
                 }
                 lastRowS = t;
                 double reading = readings.reading[row];
                 if (going && t >= settledS && !Double.isNaN(reading)) {
-                    double predicted = lagged + nuisanceTerms(row);
                     double step = Double.isNaN(lastReadingS) || t - lastReadingS > GAP_S ? GAP_S : t - lastReadingS;
                     lastReadingS = t;
-                    double film = Math.max(Math.abs(wall), Math.abs(opening) + Math.abs(closing));
-                    sink.reading(row, step, reading - predicted, film, here.place, lag, byNuisance);
+                    if (row >= stretch.from()) {
+                        double predicted = lagged + nuisanceTerms(row);
+                        double film = Math.max(Math.abs(wall), Math.abs(opening) + Math.abs(closing));
+                        sink.reading(row, step, reading - predicted, film, here.place, lag, byNuisance);
+                    }
                 }
             }
         }
 
-        private boolean restart(double u, double t) {
-            between.seek(u);
-            if (!evaluate(here, u)) {
+        private boolean restart(double t) {
+            if (!evaluate(here, moment)) {
                 return false;
             }
             lag.restart(here.cells, here.shares);
@@ -177,35 +187,61 @@ final class EvidencePass {
             wall = lastWall = 0;
             opening = closing = lastOpening = lastClosing = slope = 0;
             shown = here.z;
-            beforeS = u;
-            settledS = t + (from == 0 && t == track.timeS[0] ? 1 : SETTLED_LAGS) * model.lagS();
+            boolean rideStarts = stretch.lead() == 0 && t == track.timeS[0];
+            settledS = t + (rideStarts ? 1 : SETTLED_LAGS) * model.lagS();
             return true;
         }
 
-        /** Follows the path from the burnt moment before to {@code u}, while the clock of the sensor moves on by {@code dtS}. */
-        private boolean advance(double dtS, double u) {
+        /**
+         * Follows the path from the burnt moment before to that of the row, while the clock of the sensor moves on by {@code dtS}. What is
+         * between two rows is looked at only where it can matter: inside a cell and without much movement the mixture goes on a straight line.
+         */
+        private boolean advance(double dtS) {
+            if (!evaluate(next, moment)) {
+                return false;
+            }
             int steps = Math.max(1, (int) Math.ceil(dtS / LONGEST_STEP_S - 1e-9));
+            if (steps <= JOINED_STEPS && next.isNear(here)) {
+                steps = 1;
+            }
             double step = dtS / steps;
             lag.prepare(step, model.lagS());
             slower.prepare(step, model.lagS() * 1.02);
-            for (int k = 1; k <= steps; k++) {
-                last.copy(here);
-                double at = beforeS + (u - beforeS) * k / steps;
-                if (!between.seek(at) || !evaluate(here, at)) {
+            double startS = here.burntS;
+            double endS = next.burntS;
+            for (int k = 1; k < steps; k++) {
+                turn();
+                double at = startS + (endS - startS) * k / steps;
+                if (!between.seek(at) || !evaluate(here, between)) {
                     return false;
                 }
-                lag.nextShares(last.cells, last.shares, here.cells, here.shares);
-                lagged = lag.next(lagged, last.z, here.z);
-                followFilm(here.burntS - last.burntS);
-                // Delay and lag shift what the film does as well.
-                double before = shown;
-                shown = here.z + filmTerms(lastWall, lastOpening, lastClosing);
-                laggedSlower = slower.next(laggedSlower, before, shown);
-                double nowSlope = step > 1e-9 ? (shown - before) / step : 0;
-                slope = lag.next(slope, nowSlope, nowSlope);
+                follow(step);
             }
-            beforeS = u;
+            Point end = next;
+            next = last;
+            last = here;
+            here = end;
+            follow(step);
             return true;
+        }
+
+        /** Makes room for a point between, leaving {@code next} alone. */
+        private void turn() {
+            Point free = last;
+            last = here;
+            here = free;
+        }
+
+        private void follow(double step) {
+            lag.nextShares(last.cells, last.shares, here.cells, here.shares);
+            lagged = lag.next(lagged, last.z, here.z);
+            followFilm(here.burntS - last.burntS);
+            // Delay and lag shift what the film does as well.
+            double before = shown;
+            shown = here.z + filmTerms(lastWall, lastOpening, lastClosing);
+            laggedSlower = slower.next(laggedSlower, before, shown);
+            double nowSlope = step > 1e-9 ? (shown - before) / step : 0;
+            slope = lag.next(slope, nowSlope, nowSlope);
         }
 
         private void followFilm(double du) {
@@ -224,41 +260,49 @@ final class EvidencePass {
             lastClosing = nowClosing;
         }
 
-        /** Works out the mixture at the moment that {@code between} points to. */
-        private boolean evaluate(Point point, double u) {
-            double rpm = between.interpolate(track.speedRpm);
-            double load = between.interpolate(readings.load);
-            double commanded = between.interpolate(readings.commanded);
+        /** Works out the mixture at a moment. */
+        private boolean evaluate(Point point, Moment at) {
+            double rpm = at.interpolate(track.speedRpm);
+            double load = at.interpolate(readings.load);
+            double commanded = at.interpolate(readings.commanded);
             if (Double.isNaN(rpm) || Double.isNaN(load) || Double.isNaN(commanded)) {
                 return false;
             }
-            Bilinear.locate(current.speed(), current.load(), rpm, load, point.cells, point.shares);
-            point.place = 4 * point.cells[0]
-                    + (point.shares[1] + point.shares[3] < 0.5 ? 0 : 1)
-                    + (point.shares[2] + point.shares[3] < 0.5 ? 0 : 2);
+            int[] corners = point.cells;
+            double[] shares = point.shares;
+            Bilinear.locate(current.speed(), current.load(), rpm, load, corners, shares);
+            point.corner = corners[0];
+            point.across = shares[1] + shares[3];
+            point.up = shares[2] + shares[3];
+            point.place = 4 * corners[0] + (point.across < 0.5 ? 0 : 1) + (point.up < 0.5 ? 0 : 2);
+            double delivered = sameAxes ? delivered(corners, shares) : deliveredAt(rpm, load);
             double sum = 0;
             for (int k = 0; k < 4; k++) {
-                point.shares[k] *= needed[point.cells[k]];
-                sum += point.shares[k];
+                shares[k] *= needed[corners[k]];
+                sum += shares[k];
             }
             for (int k = 0; k < 4; k++) {
-                point.shares[k] /= sum;
-                point.cells[k] = order.ofCell(point.cells[k]);
+                shares[k] /= sum;
+                corners[k] = order.ofCell(corners[k]);
             }
-            double delivered = deliveredAt(rpm, load);
-            point.burntS = u;
+            point.burntS = at.burntS();
             point.z = commanded + Math.log(sum / delivered);
             point.fuelPerCycle = readings.timesPressure ? delivered * Math.max(load, 1) : delivered;
             point.fuel = point.fuelPerCycle * Math.max(rpm, 100);
-            point.injected = track.fuelCut[between.row()] ? 0 : point.fuel;
+            point.cut = track.fuelCut[at.row()];
+            point.injected = point.cut ? 0 : point.fuel;
             return true;
         }
 
         private double deliveredAt(double rpm, double load) {
             Bilinear.locate(readings.delivered.speed(), readings.delivered.load(), rpm, load, cells, weights);
+            return delivered(cells, weights);
+        }
+
+        private double delivered(int[] corners, double[] shares) {
             double sum = 0;
             for (int k = 0; k < 4; k++) {
-                sum += weights[k] * readings.delivered.at(cells[k]);
+                sum += shares[k] * deliveredCells[corners[k]];
             }
             return sum;
         }

@@ -66,6 +66,15 @@ public final class FlowModel {
         return gramsPerCycle * relativeFilling(speedRpm, load) * Math.max(speedRpm, 300) / 120;
     }
 
+    /** Exhaust mass flow in each row of a ride, g/s; NaN where engine speed or load is. */
+    double[] gramsPerSecond(double[] speedRpm, double[] load) {
+        double[] flow = new double[speedRpm.length];
+        for (int i = 0; i < flow.length; i++) {
+            flow[i] = gramsPerSecond(speedRpm[i], load[i]);
+        }
+        return flow;
+    }
+
     /** Air per cycle relative to the fullest cell, from 0.05 to 1. */
     double relativeFilling(double speedRpm, double load) {
         return filling.value(speedRpm, load);

@@ -1,7 +1,5 @@
 package fuelwright.estimate;
 
-import fuelwright.table.Axis;
-
 /**
  * Finds the moment at which the mixture was burnt that the sensor showed in a given row, inside one segment of a ride: u with
  * u + delay(u) = t, by two rounds of substitution. Mutable cursor, not thread-safe.
@@ -10,9 +8,8 @@ final class Moment {
 
     private final double[] timeS;
     private final double[] speedRpm;
-    private final double[] load;
+    private final double[] flowGPerS;
     private final SensorModel model;
-    private final FlowModel flow;
     private final int from;
     private final int to;
     private int left;
@@ -21,12 +18,16 @@ final class Moment {
     private double delaySpeedRpm;
     private double delayFlow;
 
-    Moment(RideTrack track, Axis.Kind loadKind, SensorModel model, FlowModel flow, int from, int to) {
+    /**
+     * @param flowGPerS exhaust mass flow in each row of the ride, g/s; between rows it goes on straight lines
+     * @param from first row of the segment
+     * @param to one past its last
+     */
+    Moment(RideTrack track, double[] flowGPerS, SensorModel model, int from, int to) {
         this.timeS = track.timeS;
         this.speedRpm = track.speedRpm;
-        this.load = track.load(loadKind);
+        this.flowGPerS = flowGPerS;
         this.model = model;
-        this.flow = flow;
         this.from = from;
         this.to = to;
         this.left = from;
@@ -35,17 +36,17 @@ final class Moment {
     /** Goes to the burnt moment of a row's reading; false where it lies before the segment or engine speed or load is missing. */
     boolean goTo(int row) {
         double t = timeS[row];
-        double delay = delayAt(speedRpm[row], load[row]);
+        double delay = delayAt(speedRpm[row], flowGPerS[row]);
         if (Double.isNaN(delay) || !seek(t - delay)) {
             return false;
         }
-        delay = delayAt(interpolate(speedRpm), interpolate(load));
+        delay = delayAt(interpolate(speedRpm), interpolate(flowGPerS));
         return !Double.isNaN(delay) && seek(t - delay);
     }
 
-    private double delayAt(double rpm, double loadValue) {
+    private double delayAt(double rpm, double flow) {
         delaySpeedRpm = Math.max(rpm, 300);
-        delayFlow = flow.gramsPerSecond(rpm, loadValue);
+        delayFlow = flow;
         return model.delayS(delaySpeedRpm, delayFlow);
     }
 

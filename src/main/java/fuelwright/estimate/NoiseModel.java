@@ -29,7 +29,11 @@ record NoiseModel(double still, double moving, double correlationS) {
 
     /** Huber's weight of a residual, from 0 to 1. */
     double robustness(double residual, double film) {
-        double size = Math.abs(residual) / sd(film);
+        return robustness(Math.abs(residual) / sd(film));
+    }
+
+    /** The same of a residual's size in standard deviations. */
+    static double robustness(double size) {
         return size <= HUBER ? 1 : HUBER / size;
     }
 

@@ -36,13 +36,14 @@ final class Readings {
     /** Whether delivered fuel is to be multiplied by manifold pressure to give fuel per cycle. */
     final boolean timesPressure;
 
-    final FlowModel flow;
+    /** Exhaust mass flow, g/s. */
+    final double[] flowGPerS;
 
     private Readings(ScreenedRide screened, Table madeWith, Table targetLambda, FlowModel flow, double deadTimeMs) {
         this.screened = screened;
         this.track = RideTrack.of(screened.ride());
         this.load = track.load(madeWith.load().kind());
-        this.flow = flow;
+        this.flowGPerS = flow.gramsPerSecond(track.speedRpm, load);
         Quantity quantity = madeWith.quantity();
         this.delivered = madeWith.delivered(deadTimeMs);
         this.timesPressure =
@@ -64,9 +65,10 @@ final class Readings {
                 reading[i] = reading[i] > 0 ? Math.log(reading[i]) : Double.NaN;
             }
         }
-        this.warmUp = track.bridged(Role.COOLANT);
+        this.warmUp = new double[n];
+        double[] coolantC = track.bridged(Role.COOLANT);
         for (int i = 0; i < n; i++) {
-            warmUp[i] = Double.isNaN(warmUp[i]) ? 0 : Math.max(0, (WARM_C - warmUp[i]) / WARM_UNIT_K);
+            warmUp[i] = Double.isNaN(coolantC[i]) ? 0 : Math.max(0, (WARM_C - coolantC[i]) / WARM_UNIT_K);
         }
     }
 

@@ -30,9 +30,11 @@ final class RideTrack {
     /** Row at which the segment of each segment number starts, and one past the end. */
     final int[] segmentStarts;
 
+    private double[] none;
+
     private RideTrack(Ride ride) {
         this.ride = ride;
-        this.timeS = ride.timeS().toArray();
+        this.timeS = ride.timeS().shared();
         List<Integer> starts = ride.segmentStarts();
         segmentStarts = new int[starts.size() + 1];
         for (int s = 0; s < starts.size(); s++) {
@@ -64,19 +66,21 @@ final class RideTrack {
         return kind == Axis.Kind.THROTTLE ? throttlePercent : pressureKpa;
     }
 
-    /** A role's channel with holes bridged, all NaN where the ride has none. */
+    /** A role's channel with holes bridged, all NaN where the ride has none. Not to be modified: shared where there are no holes. */
     double[] bridged(Role role) {
         return ride.channel(role).map(Channel::values).map(this::bridge).orElseGet(this::nothing);
     }
 
     private double[] nothing() {
-        double[] none = new double[timeS.length];
-        Arrays.fill(none, Double.NaN);
+        if (none == null) {
+            none = new double[timeS.length];
+            Arrays.fill(none, Double.NaN);
+        }
         return none;
     }
 
     private double[] bridge(Column column) {
-        double[] v = column.toArray();
+        double[] v = column.shared();
         for (int s = 0; s + 1 < segmentStarts.length; s++) {
             int before = -1;
             for (int i = segmentStarts[s]; i < segmentStarts[s + 1]; i++) {
@@ -84,6 +88,7 @@ final class RideTrack {
                     continue;
                 }
                 if (before >= 0 && i > before + 1 && timeS[i] - timeS[before] <= BRIDGED_S) {
+                    v = v == column.shared() ? v.clone() : v;
                     fill(v, before, i);
                 }
                 before = i;

@@ -6,6 +6,9 @@ package fuelwright.estimate;
  */
 final class Sums {
 
+    /** Share of a reading that may be laid to a cell nearer by. */
+    private static final double MOST_MOVED = 0.1;
+
     final int cells;
     /** Σ w·Jc·Jcᵀ, cells × cells. */
     final SymmetricBand cellCell;
@@ -56,7 +59,8 @@ final class Sums {
     }
 
     /**
-     * Adds one reading, unless it depends on cells further apart than the band is wide: then the engine moved too fast to tell them apart.
+     * Adds one reading, unless much of it depends on cells further apart than the band is wide: then the engine moved too fast to tell them
+     * apart. In tables of up to 1024 cells the band holds them all.
      *
      * @param nodes cells that it depends on, the first {@code count}
      * @param shares derivatives by them
@@ -74,15 +78,13 @@ final class Sums {
             double weight,
             double independence) {
         if (isTooWide(nodes, count)) {
+            addNarrowed(nodes, shares, count, byNuisance, residual, weight, independence);
             return;
         }
+        cellCell.addOuter(nodes, shares, count, weight);
         for (int a = 0; a < count; a++) {
             int na = nodes[a];
             double wa = weight * shares[a];
-            for (int b = 0; b <= a; b++) {
-                int nb = nodes[b];
-                cellCell.add(Math.max(na, nb), Math.min(na, nb), wa * shares[b]);
-            }
             cellResidual[na] += wa * residual;
             independentReadings[na] += independence * shares[a];
             double[] row = cellNuisance[na];
@@ -91,14 +93,51 @@ final class Sums {
             }
         }
         for (int p = 0; p < Nuisance.COUNT; p++) {
-            nuisanceResidual[p] += weight * byNuisance[p] * residual;
+            double wp = weight * byNuisance[p];
+            double[] row = nuisanceNuisance[p];
+            nuisanceResidual[p] += wp * residual;
             for (int q = 0; q < Nuisance.COUNT; q++) {
-                nuisanceNuisance[p][q] += weight * byNuisance[p] * byNuisance[q];
+                row[q] += wp * byNuisance[q];
             }
         }
         residualResidual += weight * residual * residual;
         this.weight += weight;
         readings++;
+    }
+
+    /** Gives a little that lies too far away to the furthest cell that the band can hold; much can't be given away. */
+    private void addNarrowed(
+            int[] nodes,
+            double[] shares,
+            int count,
+            double[] byNuisance,
+            double residual,
+            double weight,
+            double independence) {
+        int middle = 0;
+        for (int a = 1; a < count; a++) {
+            middle = shares[a] > shares[middle] ? a : middle;
+        }
+        int reach = cellCell.halfBandwidth() / 2;
+        int[] near = new int[count];
+        double[] kept = new double[count];
+        int left = 0;
+        double far = 0;
+        int furthest = 0;
+        for (int a = 0; a < count; a++) {
+            int distance = Math.abs(nodes[a] - nodes[middle]);
+            if (distance <= reach) {
+                furthest = left == 0 || distance > Math.abs(near[furthest] - nodes[middle]) ? left : furthest;
+                near[left] = nodes[a];
+                kept[left++] = shares[a];
+            } else {
+                far += shares[a];
+            }
+        }
+        if (Math.abs(far) <= MOST_MOVED) {
+            kept[furthest] += far;
+            add(near, kept, left, byNuisance, residual, weight, independence);
+        }
     }
 
     private boolean isTooWide(int[] nodes, int count) {

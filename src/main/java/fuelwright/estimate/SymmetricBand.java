@@ -40,6 +40,26 @@ final class SymmetricBand {
         band[row * (halfBandwidth + 1) + halfBandwidth - row + column] += value;
     }
 
+    /**
+     * Adds {@code weight} · s·sᵀ for a sparse vector s.
+     *
+     * @param places where s isn't 0, the first {@code count}, in any order, no further apart than the half-bandwidth
+     * @param values s there
+     */
+    void addOuter(int[] places, double[] values, int count, double weight) {
+        double[] a = band;
+        int w = halfBandwidth;
+        for (int i = 0; i < count; i++) {
+            int row = places[i];
+            double wi = weight * values[i];
+            int atRow = row * (w + 1) + w - row;
+            for (int j = 0; j <= i; j++) {
+                int column = places[j];
+                a[column <= row ? atRow + column : column * (w + 1) + w - column + row] += wi * values[j];
+            }
+        }
+    }
+
     /** Adds {@code factor} times another matrix of the same shape. */
     void add(SymmetricBand other, double factor) {
         if (other.order != order || other.halfBandwidth != halfBandwidth) {

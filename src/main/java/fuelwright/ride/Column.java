@@ -32,6 +32,13 @@ public final class Column {
         return !Double.isNaN(values[row]);
     }
 
+    /**
+     * The values themselves, for passes over millions of rows. Not to be modified: who has to change them takes {@link #toArray}.
+     */
+    public double[] shared() {
+        return values;
+    }
+
     /** A copy of the values. */
     public double[] toArray() {
         return values.clone();

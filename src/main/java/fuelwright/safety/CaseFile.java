@@ -72,6 +72,11 @@ public record CaseFile(
         }
     }
 
+    /** The same case with another proposal. */
+    CaseFile with(Proposal other) {
+        return new CaseFile(machine, highLoad, fuelTable, targetTable, rides, estimate, Optional.of(other), limits);
+    }
+
     /** The target table in lambda: an AFR is divided by the ratio of the fuel in the tank. */
     public Table targetLambda() {
         if (targetTable.quantity() == Quantity.LAMBDA) {

@@ -48,8 +48,9 @@ final class ClosedLoop implements Rule {
         boolean byThrottle = d.target.load().kind() == Axis.Kind.THROTTLE;
         int open = 0;
         double[] where = new double[rows.size];
+        Locator targets = new Locator(d.target);
         for (int i = 0; i < rows.size; i++) {
-            target[i] = d.target.value(rows.speedRpm[i], byThrottle ? rows.throttlePercent[i] : rows.pressureKpa[i]);
+            target[i] = targets.value(rows.speedRpm[i], byThrottle ? rows.throttlePercent[i] : rows.pressureKpa[i]);
             off[i] = rows.isEvidence(i) ? Math.log(lambda[i] / target[i]) : Double.NaN;
             if (target[i] < OPEN_TARGET && !Double.isNaN(off[i])) {
                 where[open++] = Math.abs(off[i]);

@@ -74,6 +74,31 @@ final class Dossier {
         }
     }
 
+    private Dossier(Dossier like, CaseFile file) {
+        this.file = file;
+        limits = like.limits;
+        fuel = like.fuel;
+        target = like.target;
+        sensor = like.sensor;
+        barometerKpa = like.barometerKpa;
+        highCells = like.highCells;
+        wellInside = like.wellInside;
+        deadTimeMs = like.deadTimeMs;
+        flow = like.flow;
+        traces.addAll(like.traces);
+        thresholds.addAll(like.thresholds);
+        rows.addAll(like.rows);
+    }
+
+    /** The same case with another proposal, made with the same dead time. */
+    Dossier with(Proposal proposal) {
+        if (proposal.settings().deadTimeMs() != deadTimeMs) {
+            throw new IllegalArgumentException(
+                    "dead time " + proposal.settings().deadTimeMs() + " ms must be " + deadTimeMs + " ms");
+        }
+        return new Dossier(this, file.with(proposal));
+    }
+
     private void readTraces(int r) {
         Ride ride = ride(r);
         int sensors = ride.mixtures().size();
@@ -184,7 +209,7 @@ final class Dossier {
         if (column.isEmpty()) {
             return Double.NaN;
         }
-        double[] there = Arrays.stream(column.get().toArray())
+        double[] there = Arrays.stream(column.get().shared())
                 .filter(Double::isFinite)
                 .sorted()
                 .toArray();

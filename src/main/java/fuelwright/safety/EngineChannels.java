@@ -41,7 +41,7 @@ final class EngineChannels implements Rule {
         for (int i = 0; i < column.size(); i++) {
             if (column.has(i)) {
                 last[n++ % LASTING] = column.at(i);
-                double lasted = Arrays.stream(last).min().orElse(0);
+                double lasted = Math.min(last[0], Math.min(last[1], last[2]));
                 if (n >= LASTING && lasted > hottest) {
                     hottest = lasted;
                     at = i;

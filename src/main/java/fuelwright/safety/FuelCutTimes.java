@@ -31,8 +31,8 @@ final class FuelCutTimes {
             return new FuelCutTimes(new double[0], new double[0]);
         }
         Column time = ride.timeS();
-        double[] starts = new double[ride.size()];
-        double[] ends = new double[ride.size()];
+        double[] starts = new double[64];
+        double[] ends = new double[64];
         int n = 0;
         int rows = 0;
         boolean on = false;
@@ -42,6 +42,10 @@ final class FuelCutTimes {
             if (cut) {
                 rows++;
                 if (!on) {
+                    if (n == starts.length) {
+                        starts = Arrays.copyOf(starts, 2 * n);
+                        ends = Arrays.copyOf(ends, 2 * n);
+                    }
                     starts[n++] = time.at(i);
                 }
                 ends[n - 1] = time.at(i);

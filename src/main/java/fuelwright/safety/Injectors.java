@@ -7,9 +7,7 @@ import fuelwright.ride.Ride;
 import fuelwright.ride.Role;
 import fuelwright.table.Axis;
 import fuelwright.table.Quantity;
-import fuelwright.table.Table;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.TreeSet;
@@ -28,6 +26,11 @@ final class Injectors implements Rule {
     /** The highest duty that lasted, and where. */
     private record Peak(double duty, int ride, double timeS, double lengthS, double speedRpm, double load) {
         static final Peak NONE = new Peak(0, -1, 0, 0, 0, 0);
+    }
+
+    @Override
+    public boolean looksAtProposal() {
+        return true;
     }
 
     @Override
@@ -76,15 +79,15 @@ final class Injectors implements Rule {
     }
 
     /** Factors on delivered fuel of the proposal, interpolated as the unit does. */
-    private static Table factors(Dossier d) {
+    private static Locator factors(Dossier d) {
         double[] factors = d.proposal().get().cells().stream()
                 .mapToDouble(CellProposal::factor)
                 .toArray();
-        return d.fuel.with(Quantity.MULTIPLIER, factors);
+        return new Locator(d.fuel.with(Quantity.MULTIPLIER, factors));
     }
 
     /** The highest duty that lasted; {@code factors} null for the ride as it was. */
-    private static Peak peak(Dossier d, int r, Table factors) {
+    private static Peak peak(Dossier d, int r, Locator factors) {
         Ride ride = d.ride(r);
         Column time = ride.timeS();
         Column pulse = ride.column(Role.INJECTOR_PULSE).orElseThrow();
@@ -114,7 +117,7 @@ final class Injectors implements Rule {
             n++;
             int first = rows[n % READINGS];
             double lasted = time.at(i) - time.at(first);
-            double least = Arrays.stream(last).min().orElse(0);
+            double least = Math.min(last[0], Math.min(last[1], last[2]));
             if (n >= READINGS && least > peak.duty && lasted > 0 && lasted < 1) {
                 peak = new Peak(least, r, time.at(first), Math.max(lasted, SUSTAINED_S), rpm, loadNow);
             }

@@ -158,11 +158,14 @@ final class LeakAndMisfire implements Rule {
         double[] high = new double[rows.size];
         int lows = 0;
         int highs = 0;
+        Locator targets = new Locator(d.target);
         for (int i = 0; i < rows.size; i++) {
-            double target =
-                    d.target.value(rows.speedRpm[i], byThrottle ? rows.throttlePercent[i] : rows.pressureKpa[i]);
+            if (Double.isNaN(flow[i])) {
+                continue;
+            }
+            double target = targets.value(rows.speedRpm[i], byThrottle ? rows.throttlePercent[i] : rows.pressureKpa[i]);
             double y = Math.log(lambda[i] / target);
-            if (Double.isNaN(flow[i]) || Double.isNaN(y)) {
+            if (Double.isNaN(y)) {
                 continue;
             }
             if (flow[i] < LOW_FLOW_SHARE * most) {

@@ -13,6 +13,7 @@ import java.util.TreeSet;
  */
 final class Plausible implements Rule {
 
+    private static final int MEDIAN_ROWS = 50_000;
     private static final double SHORTEST_STEP_S = 0.0008;
     private static final double LONGEST_STEP_S = 2.5;
     /** Engines don't change speed by more than this most of the time, relative a second. */
@@ -47,11 +48,12 @@ final class Plausible implements Rule {
         if (rows.size < LEAST_ROWS) {
             return;
         }
-        double[] steps = new double[rows.size - 1];
-        double[] rates = new double[rows.size];
+        double[] steps = new double[rows.size / stride(rows) + 1];
+        double[] rates = new double[rows.size / stride(rows) + 1];
         int n = 0;
         int moving = 0;
-        for (int i = 1; i < rows.size; i++) {
+        int stride = stride(rows);
+        for (int i = 1; i < rows.size; i += stride) {
             double step = rows.timeS[i] - rows.timeS[i - 1];
             if (step > 0) {
                 steps[n++] = step;
@@ -85,13 +87,14 @@ final class Plausible implements Rule {
 
     private static void mixture(Dossier d, RideRows rows, int s, List<Caution> out) {
         double[] lambda = rows.mixture(s);
-        double[] all = new double[rows.size];
-        double[] rich = new double[rows.size];
-        double[] richTargets = new double[rows.size];
+        int stride = stride(rows);
+        double[] all = new double[rows.size / stride + 1];
+        double[] rich = new double[all.length];
+        double[] richTargets = new double[all.length];
         int n = 0;
         int riches = 0;
         boolean byThrottle = d.target.load().kind() == Axis.Kind.THROTTLE;
-        for (int i = 0; i < rows.size; i++) {
+        for (int i = 0; i < rows.size; i += stride) {
             if (Double.isNaN(lambda[i]) || !rows.isRunning(i) || rows.isOverrun(i)) {
                 continue;
             }
@@ -142,6 +145,11 @@ final class Plausible implements Rule {
 
     private static Caution stop(String rule, String title, String what, String todo) {
         return new Caution(rule, Caution.Level.STOP, title, what, todo, new TreeSet<>(), List.of());
+    }
+
+    /** Medians of long rides are taken over so many rows, spread evenly. */
+    private static int stride(RideRows rows) {
+        return Math.max(1, rows.size / MEDIAN_ROWS);
     }
 
     private static double median(double[] values, int count) {

@@ -73,6 +73,11 @@ final class ProposalLean implements Rule {
     }
 
     @Override
+    public boolean looksAtProposal() {
+        return true;
+    }
+
+    @Override
     public List<Caution> judge(Dossier d) {
         List<Caution> out = new ArrayList<>();
         if (d.proposal().isEmpty()) {

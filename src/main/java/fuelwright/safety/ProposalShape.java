@@ -19,6 +19,11 @@ final class ProposalShape implements Rule {
     private static final int REGION_CELLS = 3;
 
     @Override
+    public boolean looksAtProposal() {
+        return true;
+    }
+
+    @Override
     public List<Caution> judge(Dossier d) {
         List<Caution> out = new ArrayList<>();
         d.proposal().ifPresent(p -> {

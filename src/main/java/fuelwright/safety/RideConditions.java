@@ -177,7 +177,7 @@ final class RideConditions implements Rule {
             Dossier d, Role role, Limit limit, String name, String unit, String step, List<Caution> out) {
         double least = Double.POSITIVE_INFINITY;
         double most = Double.NEGATIVE_INFINITY;
-        for (int r = 0; r < d.rides(); r++) {
+        for (int r = 0; r < d.rides() && d.rides() > 1; r++) {
             double median = Dossier.median(d.ride(r), role);
             if (!Double.isNaN(median)) {
                 least = Math.min(least, median);

@@ -28,12 +28,14 @@ final class RideRows {
     final double[] load;
     private final ScreenedRide screened;
     private final double closedPercent;
+    /** What a channel holds that wasn't logged. */
+    private double[] none;
 
     RideRows(ScreenedRide screened, Axis.Kind loadKind) {
         this.screened = screened;
         ride = screened.ride();
         size = ride.size();
-        timeS = ride.timeS().toArray();
+        timeS = ride.timeS().shared();
         speedRpm = values(Role.ENGINE_SPEED);
         throttlePercent = values(Role.THROTTLE);
         pressureKpa = values(Role.MANIFOLD_PRESSURE);
@@ -51,17 +53,21 @@ final class RideRows {
         return least <= MOST_CLOSED_PERCENT ? least + CLOSED_PERCENT : Double.NEGATIVE_INFINITY;
     }
 
-    /** A role's values; NaN throughout where there is no such channel. */
+    /** A role's values; NaN throughout where there is no such channel. Not to be modified. */
     double[] values(Role role) {
-        return ride.channel(role).map(Channel::values).map(Column::toArray).orElseGet(() -> {
-            double[] none = new double[size];
+        return ride.channel(role).map(Channel::values).map(Column::shared).orElseGet(() -> none(size));
+    }
+
+    private synchronized double[] none(int rows) {
+        if (none == null) {
+            none = new double[rows];
             Arrays.fill(none, Double.NaN);
-            return none;
-        });
+        }
+        return none;
     }
 
     double[] mixture(int sensor) {
-        return ride.mixtures().get(sensor).values().toArray();
+        return ride.mixtures().get(sensor).values().shared();
     }
 
     boolean isRunning(int row) {
@@ -81,7 +87,7 @@ final class RideRows {
     }
 
     boolean isScreened(int row, Screen screen) {
-        return screened.reason(row).filter(screen::equals).isPresent();
+        return screened.isKeptOutBy(row, screen);
     }
 
     /** Time that a row stands for, s: up to the next row, nothing over a gap. */

@@ -6,4 +6,9 @@ import java.util.List;
 interface Rule {
 
     List<Caution> judge(Dossier dossier);
+
+    /** Whether another proposal for the same rides and estimate can change what this rule finds. */
+    default boolean looksAtProposal() {
+        return false;
+    }
 }

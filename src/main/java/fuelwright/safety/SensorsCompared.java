@@ -94,13 +94,13 @@ final class SensorsCompared implements Rule {
         double start = rows.timeS[0];
         double length = rows.timeS[rows.size - 1] - start;
         boolean byThrottle = d.target.load().kind() == Axis.Kind.THROTTLE;
+        Locator targets = new Locator(d.target);
         for (int i = 0; i < rows.size; i++) {
             double share = (rows.timeS[i] - start) / length;
             if (!rows.isEvidence(i) || share > 1 / 3.0 && share < 2 / 3.0) {
                 continue;
             }
-            double target =
-                    d.target.value(rows.speedRpm[i], byThrottle ? rows.throttlePercent[i] : rows.pressureKpa[i]);
+            double target = targets.value(rows.speedRpm[i], byThrottle ? rows.throttlePercent[i] : rows.pressureKpa[i]);
             double y = Math.log(lambda[i] / target);
             if (!Double.isNaN(y)) {
                 int part = share <= 1 / 3.0 ? 0 : 1;

@@ -38,14 +38,16 @@ final class Columns {
     private final boolean hasMixture;
     private final Optional<HeldValues> renewed;
     private final double closedPercent;
+    /** What a channel holds that wasn't logged. */
+    private double[] none;
 
     Columns(Ride ride, Axis.Kind loadKind) {
-        timeS = ride.timeS().toArray();
+        timeS = ride.timeS().shared();
         speedRpm = values(ride, Role.ENGINE_SPEED);
         throttlePercent = values(ride, Role.THROTTLE);
         pressureKpa = values(ride, Role.MANIFOLD_PRESSURE);
         load = loadKind == Axis.Kind.THROTTLE ? throttlePercent : pressureKpa;
-        lambda = ride.mixture().map(Column::toArray).orElseGet(() -> nothing(ride));
+        lambda = ride.mixture().map(Column::shared).orElseGet(() -> nothing(ride));
         coolantC = values(ride, Role.COOLANT);
         gear = values(ride, Role.GEAR);
         fuelCut = values(ride, Role.FUEL_CUT);
@@ -70,13 +72,15 @@ final class Columns {
         segmentStarts[starts.size()] = ride.size();
     }
 
-    private static double[] values(Ride ride, Role role) {
-        return ride.channel(role).map(Channel::values).map(Column::toArray).orElseGet(() -> nothing(ride));
+    private double[] values(Ride ride, Role role) {
+        return ride.channel(role).map(Channel::values).map(Column::shared).orElseGet(() -> nothing(ride));
     }
 
-    private static double[] nothing(Ride ride) {
-        double[] none = new double[ride.size()];
-        Arrays.fill(none, Double.NaN);
+    private double[] nothing(Ride ride) {
+        if (none == null) {
+            none = new double[ride.size()];
+            Arrays.fill(none, Double.NaN);
+        }
         return none;
     }
 

@@ -45,6 +45,11 @@ public final class ScreenedRide {
         return counts(row) ? Optional.empty() : Optional.of(SCREENS[reasons[row]]);
     }
 
+    /** Whether the row is kept out for this reason. */
+    public boolean isKeptOutBy(int row, Screen screen) {
+        return reasons[row] == screen.ordinal();
+    }
+
     /** Rows kept out for this reason. */
     public int count(Screen screen) {
         return counts[screen.ordinal()];

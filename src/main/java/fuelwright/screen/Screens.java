@@ -34,12 +34,16 @@ public final class Screens {
     private final Columns c;
     private final ScreenSettings settings;
     private final byte[] reasons;
+    private final boolean[] on = new boolean[Screen.values().length];
 
     private Screens(Ride ride, ScreenSettings settings, Axis.Kind loadKind) {
         this.c = new Columns(ride, loadKind);
         this.settings = settings;
         this.reasons = new byte[ride.size()];
         Arrays.fill(reasons, ScreenedRide.COUNTS);
+        for (Screen screen : Screen.values()) {
+            on[screen.ordinal()] = settings.isOn(screen);
+        }
     }
 
     /**
@@ -81,7 +85,7 @@ public final class Screens {
 
     private void mark(int row, Screen screen, boolean applies) {
         if (applies
-                && settings.isOn(screen)
+                && on[screen.ordinal()]
                 && (reasons[row] == ScreenedRide.COUNTS || reasons[row] > screen.ordinal())) {
             reasons[row] = (byte) screen.ordinal();
         }
@@ -150,9 +154,9 @@ public final class Screens {
     /** Marks rows in and after movement: where values range over more than {@code most} a second within the last moment. */
     private void markMovement(Segment segment, Screen screen, double[] values, double most) {
         double until = Double.NEGATIVE_INFINITY;
-        SlidingRange range = new SlidingRange(c.timeS, values, RATE_SPAN_S);
+        SlidingRange range = new SlidingRange(c.timeS, values, RATE_SPAN_S, segment.from, segment.to);
         for (int i = segment.from; i < segment.to; i++) {
-            if (range.next(i, segment.from) / RATE_SPAN_S > most) {
+            if (range.next(i) / RATE_SPAN_S > most) {
                 until = c.timeS[i] + SETTLING_S;
             }
             mark(i, screen, c.timeS[i] <= until);

@@ -16,16 +16,17 @@ final class SlidingRange {
     private int mostHead;
     private int mostTail;
 
-    SlidingRange(double[] timeS, double[] values, double spanS) {
+    /** For rows {@code from} to {@code to} exclusive. */
+    SlidingRange(double[] timeS, double[] values, double spanS, int from, int to) {
         this.timeS = timeS;
         this.values = values;
         this.spanS = spanS;
-        this.least = new int[values.length];
-        this.most = new int[values.length];
+        this.least = new int[to - from];
+        this.most = new int[to - from];
     }
 
-    /** The range over the rows from {@code spanS} before this row, but not before {@code from}; 0 where nothing is known. */
-    double next(int row, int from) {
+    /** The range over the rows from {@code spanS} before this row; 0 where nothing is known. */
+    double next(int row) {
         if (!Double.isNaN(values[row])) {
             while (leastTail > leastHead && values[least[leastTail - 1]] >= values[row]) {
                 leastTail--;
@@ -36,16 +37,16 @@ final class SlidingRange {
             }
             most[mostTail++] = row;
         }
-        while (leastHead < leastTail && isOld(least[leastHead], row, from)) {
+        while (leastHead < leastTail && isOld(least[leastHead], row)) {
             leastHead++;
         }
-        while (mostHead < mostTail && isOld(most[mostHead], row, from)) {
+        while (mostHead < mostTail && isOld(most[mostHead], row)) {
             mostHead++;
         }
         return leastHead == leastTail ? 0 : values[most[mostHead]] - values[least[leastHead]];
     }
 
-    private boolean isOld(int candidate, int row, int from) {
-        return candidate < from || timeS[row] - timeS[candidate] > spanS + 1e-9;
+    private boolean isOld(int candidate, int row) {
+        return timeS[row] - timeS[candidate] > spanS + 1e-9;
     }
 }

@@ -8,7 +8,6 @@ import fuelwright.ride.RideOptions;
 import fuelwright.table.Table;
 import fuelwright.table.TableWriter;
 import fuelwright.ui.session.Services;
-import fuelwright.work.Analyse;
 import fuelwright.work.Analysis;
 import fuelwright.work.Cancellation;
 import fuelwright.work.FirstRide;
@@ -18,6 +17,7 @@ import fuelwright.work.OpenTable;
 import fuelwright.work.Progress;
 import fuelwright.work.RecipeBook;
 import fuelwright.work.SampleJob;
+import fuelwright.work.Workbench;
 import java.nio.file.Path;
 import java.util.List;
 
@@ -25,6 +25,7 @@ import java.util.List;
 final class WorkServices implements Services {
 
     private final RecipeBook recipes = RecipeBook.ofUser();
+    private final Workbench workbench = new Workbench();
 
     @Override
     public Loaded<Job> sample() {
@@ -38,7 +39,7 @@ final class WorkServices implements Services {
 
     @Override
     public Loaded<Analysis> analyse(Job job, Progress progress, Cancellation cancellation) {
-        return Analyse.run(job, progress, cancellation);
+        return workbench.analyse(job, progress, cancellation);
     }
 
     @Override

@@ -1,6 +1,7 @@
 package fuelwright.work;
 
 import fuelwright.airflow.HighLoad;
+import fuelwright.airflow.Machine;
 import fuelwright.estimate.CellMeans;
 import fuelwright.estimate.Estimate;
 import fuelwright.estimate.Estimator;
@@ -11,11 +12,16 @@ import fuelwright.issue.Issue;
 import fuelwright.issue.Loaded;
 import fuelwright.job.Job;
 import fuelwright.job.JobRide;
+import fuelwright.ride.Ride;
 import fuelwright.safety.CaseFile;
 import fuelwright.safety.Caution;
+import fuelwright.safety.Findings;
 import fuelwright.safety.Judge;
+import fuelwright.safety.Limits;
+import fuelwright.screen.ScreenSettings;
 import fuelwright.screen.ScreenedRide;
 import fuelwright.screen.Screens;
+import fuelwright.table.Axis;
 import fuelwright.table.Table;
 import java.util.ArrayList;
 import java.util.List;
@@ -37,6 +43,39 @@ public final class Analyse {
      * @throws Cancellation.CancelledException if it isn't wanted any more
      */
     public static Loaded<Analysis> run(Job job, Progress progress, Cancellation cancellation) {
+        return run(job, new Memo(), progress, cancellation);
+    }
+
+    /** What follows from a screened ride. */
+    private record ScreenKey(Ride ride, ScreenSettings settings, Axis speed, Axis load)
+            implements Memo.Key<ScreenedRide> {
+        @Override
+        public boolean isLarge() {
+            return false;
+        }
+    }
+
+    /** What follows from the screened rides and the tables. */
+    private record FitKey(Table fuel, Table target, List<Estimator.Source> sources, Machine machine, double deadTimeMs)
+            implements Memo.Key<Fit> {
+        @Override
+        public boolean isLarge() {
+            return false;
+        }
+    }
+
+    private record Fit(Estimate estimate, CellMeans means, Validation validation) {}
+
+    /** What the fit and the limits say about the rides. */
+    private record FindingsKey(FitKey fit, Limits limits) implements Memo.Key<Findings> {
+        @Override
+        public boolean isLarge() {
+            return true;
+        }
+    }
+
+    /** The same with what is known from before. */
+    static Loaded<Analysis> run(Job job, Memo memo, Progress progress, Cancellation cancellation) {
         if (!job.isReady()) {
             throw new IllegalArgumentException("job " + job.name() + " lacks a table, a target or a ride");
         }
@@ -54,7 +93,9 @@ public final class Analyse {
                     "screening " + ride.ride().name());
             cancellation.check();
             Table madeWith = ride.madeWith().orElse(fuel);
-            ScreenedRide one = Screens.apply(ride.ride(), job.screens(), madeWith.speed(), madeWith.load());
+            ScreenedRide one = memo.of(
+                    new ScreenKey(ride.ride(), job.screens(), madeWith.speed(), madeWith.load()),
+                    () -> Screens.apply(ride.ride(), job.screens(), madeWith.speed(), madeWith.load()));
             screened.add(one);
             sources.add(new Estimator.Source(one, madeWith));
         }
@@ -62,18 +103,20 @@ public final class Analyse {
             return Loaded.refused(refusal(job, target, sources));
         }
         progress.at(0.3, "fitting");
-        Estimator estimator = new Estimator(
-                fuel, target, sources, job.machine(), job.proposal().deadTimeMs());
-        Estimate estimate = estimator.run(cancellation::check);
-        CellMeans means = estimator.means();
+        FitKey fitted = new FitKey(
+                fuel,
+                target,
+                List.copyOf(sources),
+                job.machine(),
+                job.proposal().deadTimeMs());
+        Fit fit = memo.of(fitted, () -> fit(fitted, progress, cancellation));
+        Estimate estimate = fit.estimate;
         HighLoad highLoad = HighLoad.of(job.machine());
-        progress.at(0.9, "proposing");
-        Proposal proposal = ProposalMaker.make(estimate, means, highLoad, job.proposal());
+        progress.at(0.8, "proposing");
+        Proposal proposal = ProposalMaker.make(estimate, fit.means, highLoad, job.proposal());
         cancellation.check();
-        Optional<Validation> validation = Optional.of(estimator.validate());
-        cancellation.check();
-        progress.at(0.95, "judging");
-        List<Caution> cautions = Judge.judge(new CaseFile(
+        progress.at(0.8, "judging");
+        CaseFile file = new CaseFile(
                 job.machine(),
                 highLoad,
                 fuel,
@@ -81,8 +124,12 @@ public final class Analyse {
                 judged(sources),
                 Optional.of(estimate),
                 Optional.of(proposal),
-                job.limits()));
-        Analysis analysis = new Analysis(job, highLoad, screened, means, estimate, proposal, validation, cautions);
+                job.limits());
+        Findings findings = memo.of(new FindingsKey(fitted, job.limits()), () -> Findings.of(file));
+        cancellation.check();
+        List<Caution> cautions = findings.judge(proposal);
+        Analysis analysis = new Analysis(
+                job, highLoad, screened, fit.means, estimate, proposal, Optional.of(fit.validation), cautions);
         progress.at(1, "done");
         return Loaded.of(analysis, List.of());
     }
@@ -114,5 +161,14 @@ public final class Analyse {
         return sources.stream()
                 .map(s -> new CaseFile.JudgedRide(s.screened(), s.madeWith()))
                 .toList();
+    }
+
+    private static Fit fit(FitKey of, Progress progress, Cancellation cancellation) {
+        Estimator estimator = new Estimator(of.fuel, of.target, of.sources, of.machine, of.deadTimeMs);
+        Estimate estimate = estimator.run(cancellation::check);
+        progress.at(0.7, "checking on parts left out");
+        CellMeans means = estimator.means();
+        cancellation.check();
+        return new Fit(estimate, means, estimator.validate());
     }
 }

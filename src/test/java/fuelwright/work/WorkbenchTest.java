@@ -1,0 +1,110 @@
+package fuelwright.work;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertNotSame;
+import static org.junit.jupiter.api.Assertions.assertSame;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+
+import fuelwright.estimate.Decision;
+import fuelwright.estimate.Estimate;
+import fuelwright.job.Job;
+import fuelwright.safety.Limit;
+import fuelwright.screen.Screen;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.function.UnaryOperator;
+import org.junit.jupiter.api.Test;
+
+/** One change after another on one workbench gives what each job gives by itself, to the last bit. */
+class WorkbenchTest {
+
+    private static final Job SAMPLE = SampleJob.load().value().orElseThrow();
+    private static final List<UnaryOperator<Job>> CHANGES = List.of(
+            job -> job,
+            job -> job.withProposal(job.proposal().withCaps(3, 1)),
+            job -> job.withProposal(job.proposal().withStep(0.5)),
+            job -> job.withProposal(job.proposal().withDecisions(Map.of(5, new Decision(Decision.Kind.HELD, 0)))),
+            job -> job.withLimits(job.limits().with(Limit.LEAN_EXCESS, 0.01)),
+            job -> job.withScreens(job.screens().with(Screen.THROTTLE_MOVING, false)),
+            job -> job.withScreens(job.screens().with(Screen.THROTTLE_MOVING, true)),
+            job -> job.withProposal(job.proposal().withDeadTimeMs(0.1)),
+            job -> job.withRides(job.rides().subList(0, 1)));
+
+    @Test
+    void everyChangeGivesWhatTheJobGivesByItself() {
+        Workbench workbench = new Workbench();
+        Job job = SAMPLE;
+        for (int i = 0; i < CHANGES.size(); i++) {
+            job = CHANGES.get(i).apply(job);
+            Analysis alone =
+                    Analyse.run(job, Progress.NONE, Cancellation.NEVER).value().orElseThrow();
+            assertEquals(figures(alone), figures(analysed(workbench, job)), "change " + i);
+        }
+    }
+
+    @Test
+    void anotherCapOrAHeldCellKeepsTheFit() {
+        Workbench workbench = new Workbench();
+        Analysis first = analysed(workbench, SAMPLE);
+        Analysis capped =
+                analysed(workbench, SAMPLE.withProposal(SAMPLE.proposal().withCaps(3, 1)));
+        assertSame(first.estimate(), capped.estimate());
+        assertNotEquals(
+                first.proposal().corrected().toArray()[40],
+                capped.proposal().corrected().toArray()[40]);
+        Analysis back = analysed(workbench, SAMPLE);
+        assertSame(first.estimate(), back.estimate());
+        assertEquals(figures(first), figures(back));
+    }
+
+    @Test
+    void anotherScreenFitsAgain() {
+        Workbench workbench = new Workbench();
+        Analysis first = analysed(workbench, SAMPLE);
+        Analysis changed =
+                analysed(workbench, SAMPLE.withScreens(SAMPLE.screens().with(Screen.THROTTLE_MOVING, false)));
+        assertNotSame(first.estimate(), changed.estimate());
+        assertFalse(figures(first).equals(figures(changed)));
+    }
+
+    @Test
+    void aCancelledAnalysisForgetsNothing() {
+        Workbench workbench = new Workbench();
+        Analysis first = analysed(workbench, SAMPLE);
+        for (int i = 0; i < 3; i++) {
+            Job other = SAMPLE.withScreens(SAMPLE.screens().with(Screen.SPIKE, false));
+            assertThrows(
+                    Cancellation.CancelledException.class, () -> workbench.analyse(other, Progress.NONE, () -> true));
+        }
+        assertSame(first.estimate(), analysed(workbench, SAMPLE).estimate());
+    }
+
+    private static Analysis analysed(Workbench workbench, Job job) {
+        return workbench.analyse(job, Progress.NONE, Cancellation.NEVER).value().orElseThrow();
+    }
+
+    /** Everything that an analysis says, in a form that is equal only where every figure is. */
+    private static List<Object> figures(Analysis analysis) {
+        List<Object> all = new ArrayList<>();
+        Estimate estimate = analysis.estimate();
+        for (int c = 0; c < estimate.table().cells(); c++) {
+            all.add(estimate.logFactor(c));
+            all.add(estimate.logUncertainty(c));
+            all.add(estimate.independentReadings(c));
+            all.add(analysis.proposal().cell(c));
+        }
+        all.add(estimate.sensor());
+        all.add(estimate.remarks());
+        all.add(analysis.validation());
+        all.add(analysis.cautions());
+        analysis.screened().forEach(s -> {
+            for (Screen screen : Screen.values()) {
+                all.add(s.count(screen));
+            }
+        });
+        return all;
+    }
+}
