@@ -1,7 +1,6 @@
 package fuelwright.estimate;
 
 import fuelwright.airflow.HighLoad;
-import fuelwright.table.Axis;
 import fuelwright.table.Table;
 import java.util.Arrays;
 
@@ -59,7 +58,6 @@ public final class ExpectedMixture {
             double deadTimeMs) {
         Readings ride = Readings.of(source.screened(), source.madeWith(), targetLambda, flow, deadTimeMs);
         RideTrack track = ride.track;
-        Axis.Kind kind = source.madeWith().load().kind();
         SensorModel model = ride.measured ? sensor : SensorModel.none();
         Table delivered = other.delivered(deadTimeMs);
         double[] targetLoad = track.load(targetLambda.load().kind());
@@ -80,7 +78,8 @@ public final class ExpectedMixture {
         double leanest = Double.NaN;
         int leanestRow = -1;
         for (int s = 0; s + 1 < track.segmentStarts.length; s++) {
-            Moment moment = new Moment(track, kind, model, flow, track.segmentStarts[s], track.segmentStarts[s + 1]);
+            Moment moment =
+                    new Moment(track, ride.flowGPerS, model, track.segmentStarts[s], track.segmentStarts[s + 1]);
             boolean going = false;
             double lastS = 0;
             double lastShift = 0;
