@@ -1,0 +1,297 @@
+package fuelwright.job;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.SerializationFeature;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import fuelwright.issue.Issue;
+import fuelwright.issue.Loaded;
+import fuelwright.mixture.MixtureScale;
+import fuelwright.ride.ClockAlignment;
+import fuelwright.table.Table;
+import fuelwright.table.TableReader;
+import fuelwright.table.TableWriter;
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipInputStream;
+import java.util.zip.ZipOutputStream;
+
+/**
+ * The bytes of a job file: a zip archive of {@code job.json}, the tables as neutral CSV and, where they are carried along, the rides' logs
+ * as they were. Format: {@code docs/job-format.md}. The same job gives the same bytes: no clock, no machine name, entries in a fixed
+ * order. Nothing is ever unpacked to a path that the archive names.
+ */
+public final class JobFile {
+
+    /** The version that is written; every version up to it can be read. */
+    public static final int VERSION = 1;
+
+    /** What a job file's name ends in. */
+    public static final String SUFFIX = ".fwjob";
+
+    private static final String FORMAT = "fuelwright job";
+    private static final String MAIN = "job.json";
+    private static final int MOST_ENTRIES = 2000;
+    private static final long MOST_BYTES = 2L << 30;
+    private static final int MOST_BYTES_OF_TEXT = 32 << 20;
+    private static final ObjectMapper MAPPER = new ObjectMapper().enable(SerializationFeature.INDENT_OUTPUT);
+    /** The first moment that a zip archive can name. */
+    private static final LocalDateTime NO_TIME = LocalDateTime.of(1980, 1, 1, 0, 0);
+
+    private JobFile() {}
+
+    /** @param stored the job and its rides' logs */
+    public static byte[] write(StoredJob stored) {
+        Map<String, byte[]> entries = new LinkedHashMap<>();
+        Tables tables = new Tables();
+        ObjectNode root = MAPPER.createObjectNode();
+        Job job = stored.job();
+        root.put("format", FORMAT).put("version", VERSION).put("name", job.name());
+        root.set("machine", JobJson.machine(job.machine()));
+        job.fuelTable().ifPresent(t -> root.put("fuelTable", tables.name(t, "fuel")));
+        job.targetTable().ifPresent(t -> root.put("targetTable", tables.name(t, "target")));
+        root.put("displayRatio", job.displayRatio());
+        ArrayNode past = root.putArray("past");
+        for (PastTable each : job.past()) {
+            ObjectNode node = past.addObject();
+            node.put("table", tables.name(each.table(), "past"));
+            node.put("ridesSoFar", each.ridesSoFar());
+            if (Double.isFinite(each.promisedErrorPercent())) {
+                node.put("promisedErrorPercent", each.promisedErrorPercent());
+            }
+        }
+        ArrayNode rides = root.putArray("rides");
+        Map<String, byte[]> logs = new LinkedHashMap<>();
+        for (StoredRide ride : stored.rides()) {
+            ObjectNode node = rides.addObject();
+            node.put("name", ride.name());
+            log(ride.first(), node.putObject("log"), "rides/" + rides.size() + "/first.log", logs);
+            ride.second()
+                    .ifPresent(s -> log(s, node.putObject("secondLog"), "rides/" + rides.size() + "/second.log", logs));
+            ride.byHand()
+                    .ifPresent(a -> node.putObject("clockByHand")
+                            .put("offsetS", a.offsetS())
+                            .put("drift", a.drift()));
+            OptionsJson.write(ride.options(), node.putObject("reading"));
+            ride.madeWith().ifPresent(t -> node.put("madeWith", tables.name(t, "past")));
+        }
+        root.set("screens", JobJson.screens(job.screens()));
+        root.set("proposal", JobJson.proposal(job.proposal()));
+        root.set("limits", JobJson.limits(job.limits()));
+        root.set("hardware", JobJson.hardware(job.hardware()));
+        root.set("answers", JobJson.answers(job.answers()));
+        try {
+            entries.put(MAIN, MAPPER.writeValueAsBytes(root));
+        } catch (JsonProcessingException e) {
+            throw new IllegalStateException("a job can't be written as JSON", e);
+        }
+        entries.putAll(tables.files);
+        entries.putAll(logs);
+        return zip(entries);
+    }
+
+    private static void log(StoredRide.Log log, ObjectNode node, String entry, Map<String, byte[]> logs) {
+        node.put("name", log.name()).put("sha256", log.sha256());
+        if (log.content().isPresent()) {
+            node.put("inside", entry);
+            logs.put(entry, log.content().get());
+        } else {
+            node.put("path", log.path());
+        }
+    }
+
+    private static byte[] zip(Map<String, byte[]> entries) {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        try (ZipOutputStream zip = new ZipOutputStream(bytes, StandardCharsets.UTF_8)) {
+            for (Map.Entry<String, byte[]> each : entries.entrySet()) {
+                ZipEntry entry = new ZipEntry(each.getKey());
+                entry.setTimeLocal(NO_TIME);
+                zip.putNextEntry(entry);
+                zip.write(each.getValue());
+                zip.closeEntry();
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return bytes.toByteArray();
+    }
+
+    /** The tables by entry name, each once. */
+    private static final class Tables {
+        private final Map<String, byte[]> files = new LinkedHashMap<>();
+        private final Map<Table, String> names = new LinkedHashMap<>();
+
+        String name(Table table, String kind) {
+            return names.computeIfAbsent(table, t -> {
+                String name = "tables/" + kind + (kind.equals("past") ? "-" + (names.size() + 1) : "") + ".csv";
+                files.put(name, TableWriter.write(t).getBytes(StandardCharsets.UTF_8));
+                return name;
+            });
+        }
+    }
+
+    /**
+     * Reads a job file.
+     *
+     * @param file its name, for messages
+     * @return the job without its rides' columns; refused where it isn't a job file, is damaged, or is of a later version
+     */
+    public static Loaded<StoredJob> read(String file, byte[] bytes) {
+        Map<String, byte[]> entries;
+        try {
+            entries = unzip(bytes);
+        } catch (IOException | IllegalArgumentException e) {
+            return refused(file, "this isn't a job file, or it is damaged", "Give a file that this program saved");
+        }
+        byte[] main = entries.get(MAIN);
+        if (main == null) {
+            return refused(file, "this isn't a job file: it has no " + MAIN, "Give a file that this program saved");
+        }
+        try {
+            JsonNode root = MAPPER.readTree(main);
+            if (!FORMAT.equals(root.path("format").asText())) {
+                return refused(
+                        file,
+                        "this isn't a job file: it doesn't call itself one",
+                        "Give a file that this program saved");
+            }
+            int version = root.path("version").asInt(-1);
+            if (version > VERSION) {
+                return refused(
+                        file,
+                        "it was saved by a later version of this program (format " + version + ", known: up to "
+                                + VERSION + ")",
+                        "Open it with that version");
+            }
+            if (version < 1) {
+                return refused(file, "it has no format version", "Give a file that this program saved");
+            }
+            return read(file, root, entries);
+        } catch (IOException e) {
+            return refused(file, "its " + MAIN + " is damaged", "Take the last good copy of the job");
+        } catch (IllegalArgumentException e) {
+            return refused(
+                    file,
+                    "it holds what can't be: " + e.getMessage(),
+                    "Take the last good copy of the job, or mend its " + MAIN);
+        }
+    }
+
+    private static Loaded<StoredJob> read(String file, JsonNode root, Map<String, byte[]> entries) {
+        List<Issue> issues = new ArrayList<>();
+        Job job = Job.empty()
+                .withName(root.path("name").asText(Job.empty().name()))
+                .withMachine(JobJson.machine(root.path("machine")))
+                .withScreens(JobJson.screens(root.path("screens")))
+                .withProposal(JobJson.proposal(root.path("proposal")))
+                .withHardware(JobJson.hardware(root.path("hardware")))
+                .withAnswers(JobJson.answers(root.path("answers")))
+                .withDisplayRatio(JobJson.number(root, "displayRatio").orElse(MixtureScale.USUAL_DISPLAY_RATIO));
+        job = job.withLimits(JobJson.limits(root.path("limits"), job.machine().fuel()));
+        Optional<Table> fuel = table(file, root.path("fuelTable"), entries, issues);
+        Optional<Table> target = table(file, root.path("targetTable"), entries, issues);
+        job = fuel.map(job::withFuelTable).orElse(job);
+        job = target.map(job::withTargetTable).orElse(job);
+        List<PastTable> past = new ArrayList<>();
+        for (JsonNode each : root.path("past")) {
+            table(file, each.path("table"), entries, issues)
+                    .ifPresent(t -> past.add(new PastTable(
+                            t,
+                            each.path("ridesSoFar").asInt(),
+                            JobJson.number(each, "promisedErrorPercent").orElse(Double.NaN))));
+        }
+        job = job.withPast(past);
+        List<StoredRide> rides = new ArrayList<>();
+        for (JsonNode each : root.path("rides")) {
+            rides.add(new StoredRide(
+                    each.path("name").asText(),
+                    log(file, each.path("log"), entries, issues),
+                    each.has("secondLog")
+                            ? Optional.of(log(file, each.path("secondLog"), entries, issues))
+                            : Optional.empty(),
+                    each.has("clockByHand")
+                            ? Optional.of(ClockAlignment.byHand(
+                                    JobJson.needed(each.path("clockByHand"), "offsetS"),
+                                    JobJson.needed(each.path("clockByHand"), "drift")))
+                            : Optional.empty(),
+                    OptionsJson.read(each.path("reading")),
+                    table(file, each.path("madeWith"), entries, issues)));
+        }
+        if (issues.stream().anyMatch(i -> i.severity() == Issue.Severity.ERROR)) {
+            return Loaded.refused(issues);
+        }
+        return Loaded.of(new StoredJob(job, rides), issues);
+    }
+
+    private static Optional<Table> table(String file, JsonNode name, Map<String, byte[]> entries, List<Issue> issues) {
+        if (!name.isTextual()) {
+            return Optional.empty();
+        }
+        byte[] bytes = entries.get(name.asText());
+        if (bytes == null) {
+            issues.add(Issue.error(
+                    file, 0, 0, "its table " + name.asText() + " is missing", "Take the last good copy of the job"));
+            return Optional.empty();
+        }
+        Loaded<Table> loaded = TableReader.read(file + " " + name.asText(), bytes);
+        loaded.issues().stream()
+                .filter(i -> i.severity() == Issue.Severity.ERROR)
+                .forEach(issues::add);
+        return loaded.value();
+    }
+
+    private static StoredRide.Log log(String file, JsonNode node, Map<String, byte[]> entries, List<Issue> issues) {
+        Optional<byte[]> content = Optional.empty();
+        if (node.has("inside")) {
+            content = Optional.ofNullable(entries.get(node.path("inside").asText()));
+            if (content.isEmpty()) {
+                issues.add(Issue.error(
+                        file,
+                        0,
+                        0,
+                        "its ride " + node.path("name").asText() + " is missing",
+                        "Take the last good copy of the job"));
+            }
+        }
+        return new StoredRide.Log(
+                node.path("name").asText("ride"),
+                node.path("path").asText(""),
+                node.path("sha256").asText(""),
+                content);
+    }
+
+    /** Everything in the archive, in memory; refuses what is far more than a job can hold. */
+    private static Map<String, byte[]> unzip(byte[] bytes) throws IOException {
+        Map<String, byte[]> entries = new LinkedHashMap<>();
+        long total = 0;
+        try (ZipInputStream zip = new ZipInputStream(new ByteArrayInputStream(bytes), StandardCharsets.UTF_8)) {
+            for (ZipEntry entry = zip.getNextEntry(); entry != null; entry = zip.getNextEntry()) {
+                boolean ride = entry.getName().startsWith("rides/");
+                int most = ride ? (int) Math.min(Integer.MAX_VALUE - 16, MOST_BYTES - total) : MOST_BYTES_OF_TEXT;
+                byte[] content = zip.readNBytes(most);
+                if (zip.read() >= 0 || entries.size() >= MOST_ENTRIES) {
+                    throw new IOException("more than a job can hold");
+                }
+                total += content.length;
+                entries.put(entry.getName(), content);
+            }
+        }
+        return entries;
+    }
+
+    private static Loaded<StoredJob> refused(String file, String what, String todo) {
+        return Loaded.refused(Issue.error(file, 0, 0, what, todo));
+    }
+}

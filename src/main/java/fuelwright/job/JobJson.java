@@ -1,0 +1,234 @@
+package fuelwright.job;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import fuelwright.airflow.Machine;
+import fuelwright.airflow.ThrottleBody;
+import fuelwright.estimate.Decision;
+import fuelwright.estimate.ProposalSettings;
+import fuelwright.mixture.Fuel;
+import fuelwright.safety.Limit;
+import fuelwright.safety.Limits;
+import fuelwright.screen.Screen;
+import fuelwright.screen.ScreenSettings;
+import fuelwright.table.Axis;
+import fuelwright.table.Table;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.TreeMap;
+
+/**
+ * Everything of a job but its tables' and rides' contents, as JSON; the fields are documented in {@code docs/job-format.md}. What is read
+ * back equals what was written. Names that this version doesn't know are passed over and noted.
+ */
+final class JobJson {
+
+    private JobJson() {}
+
+    static ObjectNode machine(Machine machine) {
+        ObjectNode node = JsonNodeFactory.instance.objectNode();
+        machine.displacementCc().ifPresent(v -> node.put("displacementCc", v));
+        node.put("bodies", machine.bodies());
+        machine.before().ifPresent(b -> body(b, node.putObject("before")));
+        machine.after().ifPresent(b -> body(b, node.putObject("after")));
+        node.put("fuel", machine.fuel().name());
+        machine.redlineRpm().ifPresent(v -> node.put("redlineRpm", v));
+        return node;
+    }
+
+    private static void body(ThrottleBody body, ObjectNode node) {
+        node.put("boreMm", body.boreMm());
+        node.put("shaftMm", body.shaftMm());
+        node.put("closedAngleDeg", body.closedAngleDeg());
+        node.put("openAngleDeg", body.openAngleDeg());
+    }
+
+    static Machine machine(JsonNode node) {
+        return new Machine(
+                number(node, "displacementCc"),
+                node.path("bodies").asInt(1),
+                body(node.path("before")),
+                body(node.path("after")),
+                Fuel.valueOf(node.path("fuel").asText(Fuel.PETROL.name())),
+                number(node, "redlineRpm"));
+    }
+
+    private static Optional<ThrottleBody> body(JsonNode node) {
+        return node.isObject()
+                ? Optional.of(new ThrottleBody(
+                        needed(node, "boreMm"),
+                        needed(node, "shaftMm"),
+                        needed(node, "closedAngleDeg"),
+                        needed(node, "openAngleDeg")))
+                : Optional.empty();
+    }
+
+    static ObjectNode screens(ScreenSettings s) {
+        ObjectNode node = JsonNodeFactory.instance.objectNode();
+        ArrayNode off = node.putArray("off");
+        s.off().stream().sorted().forEach(screen -> off.add(screen.name()));
+        node.put("coolantAtLeastC", s.coolantAtLeastC());
+        node.put("speedAtLeastRpm", s.speedAtLeastRpm());
+        node.put("lambdaFrom", s.lambdaFrom());
+        node.put("lambdaTo", s.lambdaTo());
+        node.put("throttleRateAtMost", s.throttleRateAtMost());
+        node.put("speedRateAtMost", s.speedRateAtMost());
+        node.put("afterFuelCutS", s.afterFuelCutS());
+        node.put("frozenS", s.frozenS());
+        return node;
+    }
+
+    static ScreenSettings screens(JsonNode node) {
+        ScreenSettings d = ScreenSettings.defaults();
+        Set<Screen> off = EnumSet.noneOf(Screen.class);
+        node.path("off").forEach(name -> off.add(Screen.valueOf(name.asText())));
+        return new ScreenSettings(
+                off,
+                number(node, "coolantAtLeastC").orElse(d.coolantAtLeastC()),
+                number(node, "speedAtLeastRpm").orElse(d.speedAtLeastRpm()),
+                number(node, "lambdaFrom").orElse(d.lambdaFrom()),
+                number(node, "lambdaTo").orElse(d.lambdaTo()),
+                number(node, "throttleRateAtMost").orElse(d.throttleRateAtMost()),
+                number(node, "speedRateAtMost").orElse(d.speedRateAtMost()),
+                number(node, "afterFuelCutS").orElse(d.afterFuelCutS()),
+                number(node, "frozenS").orElse(d.frozenS()));
+    }
+
+    static ObjectNode proposal(ProposalSettings p) {
+        ObjectNode node = JsonNodeFactory.instance.objectNode();
+        node.put("maxAddPercent", p.maxAddPercent());
+        node.put("maxCutPercent", p.maxCutPercent());
+        node.put("step", p.step());
+        node.put("deadTimeMs", p.deadTimeMs());
+        node.put("richSideZ", p.richSideZ());
+        ArrayNode decisions = node.putArray("decisions");
+        p.decisions()
+                .forEach((cell, d) -> decisions
+                        .addObject()
+                        .put("cell", cell)
+                        .put("kind", d.kind().name())
+                        .put("value", d.value()));
+        return node;
+    }
+
+    static ProposalSettings proposal(JsonNode node) {
+        ProposalSettings d = ProposalSettings.defaults();
+        Map<Integer, Decision> decisions = new TreeMap<>();
+        node.path("decisions")
+                .forEach(x -> decisions.put(
+                        x.path("cell").asInt(),
+                        new Decision(Decision.Kind.valueOf(x.path("kind").asText()), needed(x, "value"))));
+        return new ProposalSettings(
+                number(node, "maxAddPercent").orElse(d.maxAddPercent()),
+                number(node, "maxCutPercent").orElse(d.maxCutPercent()),
+                number(node, "step").orElse(d.step()),
+                number(node, "deadTimeMs").orElse(d.deadTimeMs()),
+                number(node, "richSideZ").orElse(d.richSideZ()),
+                decisions);
+    }
+
+    static ObjectNode limits(Limits limits) {
+        ObjectNode node = JsonNodeFactory.instance.objectNode();
+        new TreeMap<>(limits.changed()).forEach((limit, value) -> node.put(limit.key(), value));
+        return node;
+    }
+
+    static Limits limits(JsonNode node, Fuel fuel) {
+        Limits limits = Limits.usual(fuel);
+        for (Map.Entry<String, JsonNode> entry : node.properties()) {
+            Optional<Limit> limit = Limit.ofKey(entry.getKey());
+            if (limit.isPresent()) {
+                limits = limits.with(limit.get(), entry.getValue().asDouble());
+            }
+        }
+        return limits;
+    }
+
+    static ObjectNode hardware(HardwareProfile h) {
+        ObjectNode node = JsonNodeFactory.instance.objectNode();
+        node.put("name", h.name());
+        node.put("holds", h.holds().name());
+        if (Double.isFinite(h.least())) {
+            node.put("least", h.least());
+        }
+        if (Double.isFinite(h.most())) {
+            node.put("most", h.most());
+        }
+        h.speed().ifPresent(axis -> axis(axis, node.putObject("speed")));
+        h.load().ifPresent(axis -> axis(axis, node.putObject("load")));
+        h.orientation().ifPresent(o -> node.put("orientation", o.name()));
+        node.put("decimalComma", h.decimalComma());
+        return node;
+    }
+
+    private static void axis(Axis axis, ObjectNode node) {
+        node.put("kind", axis.kind().name());
+        ArrayNode breakpoints = node.putArray("breakpoints");
+        for (double b : axis.toArray()) {
+            breakpoints.add(b);
+        }
+    }
+
+    static HardwareProfile hardware(JsonNode node) {
+        return new HardwareProfile(
+                node.path("name").asText(""),
+                HardwareProfile.Holds.valueOf(node.path("holds").asText(HardwareProfile.Holds.VALUE.name())),
+                number(node, "least").orElse(Double.NEGATIVE_INFINITY),
+                number(node, "most").orElse(Double.POSITIVE_INFINITY),
+                axis(node.path("speed")),
+                axis(node.path("load")),
+                node.has("orientation")
+                        ? Optional.of(Table.Orientation.valueOf(
+                                node.get("orientation").asText()))
+                        : Optional.empty(),
+                node.path("decimalComma").asBoolean());
+    }
+
+    private static Optional<Axis> axis(JsonNode node) {
+        if (!node.isObject()) {
+            return Optional.empty();
+        }
+        List<Double> all = new ArrayList<>();
+        node.path("breakpoints").forEach(b -> all.add(b.asDouble()));
+        return Optional.of(new Axis(
+                Axis.Kind.valueOf(node.path("kind").asText()),
+                all.stream().mapToDouble(Double::doubleValue).toArray()));
+    }
+
+    static ArrayNode answers(List<Answer> answers) {
+        ArrayNode all = JsonNodeFactory.instance.arrayNode();
+        answers.forEach(a -> all.addObject()
+                .put("rule", a.rule())
+                .put("title", a.title())
+                .put("kind", a.kind().name())
+                .put("note", a.note()));
+        return all;
+    }
+
+    static List<Answer> answers(JsonNode all) {
+        List<Answer> answers = new ArrayList<>();
+        all.forEach(a -> answers.add(new Answer(
+                a.path("rule").asText(),
+                a.path("title").asText(),
+                Answer.Kind.valueOf(a.path("kind").asText()),
+                a.path("note").asText())));
+        return answers;
+    }
+
+    static OptionalDouble number(JsonNode node, String name) {
+        JsonNode value = node.path(name);
+        return value.isNumber() ? OptionalDouble.of(value.asDouble()) : OptionalDouble.empty();
+    }
+
+    /** @throws IllegalArgumentException if it isn't there */
+    static double needed(JsonNode node, String name) {
+        return number(node, name).orElseThrow(() -> new IllegalArgumentException(name + " is missing"));
+    }
+}

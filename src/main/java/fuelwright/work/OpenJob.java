@@ -1,0 +1,131 @@
+package fuelwright.work;
+
+import fuelwright.issue.Issue;
+import fuelwright.issue.Loaded;
+import fuelwright.job.Job;
+import fuelwright.job.JobFile;
+import fuelwright.job.JobRide;
+import fuelwright.job.RideSource;
+import fuelwright.job.StoredJob;
+import fuelwright.job.StoredRide;
+import fuelwright.ride.Ride;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+
+/** Opens a saved job and reads its rides again, exactly as they were read before. */
+public final class OpenJob {
+
+    private OpenJob() {}
+
+    /**
+     * A job. A log that isn't where it was is looked for beside the job file, then asked for; one that nobody finds refuses the job, so
+     * that saving it can't lose the ride. A log whose bytes have changed is read, and said.
+     *
+     * @param locate asked for a log that isn't where it was, given its name; may answer nothing
+     * @throws WorkException if the file can't be read at all
+     * @throws Cancellation.CancelledException if it isn't wanted any more
+     */
+    public static Loaded<Job> open(
+            Path file, Function<String, Optional<Path>> locate, Progress progress, Cancellation cancellation) {
+        Loaded<StoredJob> stored;
+        try {
+            stored = JobFile.read(String.valueOf(file.getFileName()), Files.readAllBytes(file));
+        } catch (IOException e) {
+            throw WorkException.reading(file, e);
+        }
+        if (stored.value().isEmpty()) {
+            return Loaded.refused(stored.issues());
+        }
+        List<Issue> issues = new ArrayList<>(stored.issues());
+        List<JobRide> rides = new ArrayList<>();
+        for (StoredRide each : stored.value().get().rides()) {
+            cancellation.check();
+            ride(each, file, locate, progress, cancellation, issues).ifPresent(rides::add);
+        }
+        if (issues.stream().anyMatch(i -> i.severity() == Issue.Severity.ERROR)) {
+            return Loaded.refused(issues);
+        }
+        return Loaded.of(stored.value().get().job().withRides(rides), issues);
+    }
+
+    private static Optional<JobRide> ride(
+            StoredRide stored,
+            Path jobFile,
+            Function<String, Optional<Path>> locate,
+            Progress progress,
+            Cancellation cancellation,
+            List<Issue> issues) {
+        Optional<Path> first = find(stored.first(), jobFile, locate, issues);
+        Optional<Path> second = stored.second().flatMap(s -> find(s, jobFile, locate, issues));
+        if (first.isEmpty() || stored.second().isPresent() && second.isEmpty()) {
+            return Optional.empty();
+        }
+        Loaded<Ride> read = second.isPresent()
+                ? OpenRide.read(first.get(), second.get(), stored.options(), stored.byHand(), progress, cancellation)
+                : OpenRide.read(first.get(), stored.options(), progress, cancellation);
+        issues.addAll(read.issues());
+        return read.value()
+                .map(ride -> new JobRide(
+                        ride,
+                        stored.madeWith(),
+                        Optional.of(new RideSource(first.get(), second, stored.byHand(), stored.options()))));
+    }
+
+    private static Optional<Path> find(
+            StoredRide.Log log, Path jobFile, Function<String, Optional<Path>> locate, List<Issue> issues) {
+        String name = plain(log.name());
+        try {
+            if (log.content().isPresent()) {
+                Path file = Unpacked.newFolder().resolve(name);
+                Files.write(file, log.content().get());
+                return Optional.of(file);
+            }
+            Path folder = jobFile.toAbsolutePath().getParent();
+            Optional<Path> found = there(folder, log.path())
+                    .or(() -> there(folder, name))
+                    .or(() -> locate.apply(name).filter(Files::isRegularFile));
+            if (found.isEmpty()) {
+                issues.add(Issue.error(
+                        String.valueOf(jobFile.getFileName()),
+                        0,
+                        0,
+                        "its ride " + name + " isn't at " + log.path() + " any more",
+                        "Put it beside the job file, or say where it is now"));
+            } else if (!log.sha256().isEmpty() && !log.sha256().equals(Fingerprint.of(found.get()))) {
+                issues.add(Issue.warning(
+                        name,
+                        0,
+                        0,
+                        "this log has changed since the job was saved",
+                        "Check that it is the same ride: the proposal follows from what it holds now"));
+            }
+            return found;
+        } catch (IOException e) {
+            issues.add(Issue.error(name, 0, 0, "this log can't be read", "Check its permissions and the disk"));
+            return Optional.empty();
+        }
+    }
+
+    private static Optional<Path> there(Path folder, String path) {
+        try {
+            return path.isEmpty()
+                    ? Optional.empty()
+                    : Optional.of(folder.resolve(path).normalize()).filter(Files::isRegularFile);
+        } catch (InvalidPathException e) {
+            return Optional.empty();
+        }
+    }
+
+    /** A name without folders, whatever a file claims. */
+    private static String plain(String name) {
+        String last = name.substring(Math.max(name.lastIndexOf('/'), name.lastIndexOf('\\')) + 1);
+        String safe = last.replaceAll("[\\x00-\\x1f:*?\"<>|]", "_");
+        return safe.isEmpty() || safe.equals(".") || safe.equals("..") ? "ride.csv" : safe;
+    }
+}
