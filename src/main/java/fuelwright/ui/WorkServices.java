@@ -17,6 +17,7 @@ import fuelwright.work.OpenTable;
 import fuelwright.work.Progress;
 import fuelwright.work.RecipeBook;
 import fuelwright.work.SampleJob;
+import fuelwright.work.StateFolder;
 import fuelwright.work.Workbench;
 import java.nio.file.Path;
 import java.util.List;
@@ -25,6 +26,7 @@ import java.util.List;
 final class WorkServices implements Services {
 
     private final RecipeBook recipes = RecipeBook.ofUser();
+    private final StateFolder state = StateFolder.ofUser();
     private final Workbench workbench = new Workbench();
 
     @Override
@@ -85,5 +87,10 @@ final class WorkServices implements Services {
     @Override
     public List<String> export(Analysis analysis, Path folder, boolean replace) {
         return HandOver.write(analysis, folder, replace);
+    }
+
+    @Override
+    public StateFolder state() {
+        return state;
     }
 }

@@ -4,12 +4,18 @@ import fuelwright.handover.Exports;
 import fuelwright.handover.Handed;
 import fuelwright.handover.OutputException;
 import fuelwright.handover.OutputFolder;
+import fuelwright.job.JobFile;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
 /** Writes what an analysis hands over. */
 public final class HandOver {
+
+    /** The job itself, among the files; to go on with. */
+    public static final String JOB = "job" + JobFile.SUFFIX;
 
     private HandOver() {}
 
@@ -28,11 +34,16 @@ public final class HandOver {
      * Writes all files of a handover, whole or not at all.
      *
      * @param replace whether files of an earlier handover there may be replaced
-     * @return the names of the files written
+     * @return the names of the files written; the job is among them where every ride was read from a log
      * @throws WorkException if nothing could be written
      */
     public static List<String> write(Analysis analysis, Path folder, boolean replace) {
-        return write(Exports.files(of(analysis)), folder, replace);
+        Map<String, byte[]> files = new LinkedHashMap<>();
+        if (SaveJob.canSave(analysis.job())) {
+            files.put(JOB, SaveJob.bytes(analysis.job(), folder.resolve(JOB)));
+        }
+        files.putAll(Exports.files(of(analysis)));
+        return write(files, folder, replace);
     }
 
     /**
@@ -42,7 +53,9 @@ public final class HandOver {
      */
     public static void check(Path folder, boolean replace) {
         try {
-            OutputFolder.check(folder, Exports.NAMES, replace);
+            List<String> names = new ArrayList<>(Exports.NAMES);
+            names.add(JOB);
+            OutputFolder.check(folder, names, replace);
         } catch (OutputException e) {
             throw wrapped(e);
         }

@@ -6,6 +6,7 @@ import fuelwright.issue.Issue;
 import fuelwright.issue.Loaded;
 import fuelwright.job.Job;
 import fuelwright.job.JobRide;
+import fuelwright.job.RideSource;
 import fuelwright.mixture.MixtureScale;
 import fuelwright.ride.Ride;
 import fuelwright.ride.RideOptions;
@@ -83,7 +84,10 @@ public record JobFiles(
                                 + fuel.get().quantity().words(),
                         "Give the table that was in the same control unit"));
             }
-            ride.ifPresent(r -> made.add(new JobRide(r, madeWith)));
+            ride.ifPresent(r -> made.add(new JobRide(
+                    r,
+                    madeWith,
+                    Optional.of(new RideSource(files.ride(), files.secondLogger(), Optional.empty(), options)))));
         }
         if (made.size() == rides.size()) {
             issues.addAll(

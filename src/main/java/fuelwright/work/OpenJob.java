@@ -33,6 +33,24 @@ public final class OpenJob {
      */
     public static Loaded<Job> open(
             Path file, Function<String, Optional<Path>> locate, Progress progress, Cancellation cancellation) {
+        Loaded<Opened> opened = withLoggers(file, locate, progress, cancellation);
+        return new Loaded<>(opened.value().map(Opened::job), opened.issues());
+    }
+
+    /**
+     * A job and what is known of its rides' second loggers, so that they can be moved again.
+     *
+     * @param seconds one for each ride
+     */
+    public record Opened(Job job, List<Optional<SecondLogger>> seconds) {
+        public Opened {
+            seconds = List.copyOf(seconds);
+        }
+    }
+
+    /** As {@link #open}. */
+    public static Loaded<Opened> withLoggers(
+            Path file, Function<String, Optional<Path>> locate, Progress progress, Cancellation cancellation) {
         Loaded<StoredJob> stored;
         try {
             stored = JobFile.read(String.valueOf(file.getFileName()), Files.readAllBytes(file));
@@ -44,14 +62,15 @@ public final class OpenJob {
         }
         List<Issue> issues = new ArrayList<>(stored.issues());
         List<JobRide> rides = new ArrayList<>();
+        List<Optional<SecondLogger>> seconds = new ArrayList<>();
         for (StoredRide each : stored.value().get().rides()) {
             cancellation.check();
-            ride(each, file, locate, progress, cancellation, issues).ifPresent(rides::add);
+            ride(each, file, locate, progress, cancellation, issues, seconds).ifPresent(rides::add);
         }
         if (issues.stream().anyMatch(i -> i.severity() == Issue.Severity.ERROR)) {
             return Loaded.refused(issues);
         }
-        return Loaded.of(stored.value().get().job().withRides(rides), issues);
+        return Loaded.of(new Opened(stored.value().get().job().withRides(rides), seconds), issues);
     }
 
     private static Optional<JobRide> ride(
@@ -60,16 +79,24 @@ public final class OpenJob {
             Function<String, Optional<Path>> locate,
             Progress progress,
             Cancellation cancellation,
-            List<Issue> issues) {
+            List<Issue> issues,
+            List<Optional<SecondLogger>> seconds) {
         Optional<Path> first = find(stored.first(), jobFile, locate, issues);
         Optional<Path> second = stored.second().flatMap(s -> find(s, jobFile, locate, issues));
         if (first.isEmpty() || stored.second().isPresent() && second.isEmpty()) {
             return Optional.empty();
         }
-        Loaded<Ride> read = second.isPresent()
-                ? OpenRide.read(first.get(), second.get(), stored.options(), stored.byHand(), progress, cancellation)
-                : OpenRide.read(first.get(), stored.options(), progress, cancellation);
+        Loaded<Ride> read = OpenRide.read(first.get(), stored.options(), progress, cancellation);
         issues.addAll(read.issues());
+        Optional<SecondLogger> logger = Optional.empty();
+        if (second.isPresent() && read.value().isPresent()) {
+            Loaded<SecondLogger> added = OpenRide.second(
+                    read.value().get(), second.get(), stored.options(), stored.byHand(), progress, cancellation);
+            issues.addAll(added.issues());
+            logger = added.value();
+            read = new Loaded<>(logger.map(SecondLogger::together), List.of());
+        }
+        seconds.add(logger);
         return read.value()
                 .map(ride -> new JobRide(
                         ride,

@@ -56,9 +56,8 @@ public final class SampleJob {
     }
 
     private static Loaded<Job> load(List<String> names) {
-        Path folder = null;
         try {
-            folder = Files.createTempDirectory("fuelwright-sample");
+            Path folder = Unpacked.newFolder();
             Path table = copy(TABLE, folder);
             Path target = copy(TARGET, folder);
             List<JobFiles.RideFiles> rides = new java.util.ArrayList<>();
@@ -77,8 +76,6 @@ public final class SampleJob {
                     .load(Progress.NONE, Cancellation.NEVER);
         } catch (IOException e) {
             throw cannotOpen(e);
-        } finally {
-            remove(folder);
         }
     }
 
@@ -89,14 +86,11 @@ public final class SampleJob {
      * @throws WorkException if the program's own files can't be read or put down for reading
      */
     public static Loaded<Ride> ride(String name, RideOptions options, Progress progress, Cancellation cancellation) {
-        Path folder = null;
         try {
-            folder = Files.createTempDirectory("fuelwright-sample");
+            Path folder = Unpacked.newFolder();
             return OpenRide.read(copy(name, folder), options, progress, cancellation);
         } catch (IOException e) {
             throw cannotOpen(e);
-        } finally {
-            remove(folder);
         }
     }
 
@@ -115,20 +109,6 @@ public final class SampleJob {
             Path file = folder.resolve(name);
             Files.copy(in, file);
             return file;
-        }
-    }
-
-    private static void remove(Path folder) {
-        if (folder == null) {
-            return;
-        }
-        try (var files = Files.list(folder)) {
-            for (Path file : files.toList()) {
-                Files.delete(file);
-            }
-            Files.delete(folder);
-        } catch (IOException e) {
-            return; // left-overs in the folder for temporary files are the system's to clear
         }
     }
 }

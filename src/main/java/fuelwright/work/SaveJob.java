@@ -52,6 +52,11 @@ public final class SaveJob {
         }
     }
 
+    /** Whether every ride has a log that it was read from; without one a job can't be saved. */
+    public static boolean canSave(Job job) {
+        return job.rides().stream().allMatch(r -> r.source().isPresent());
+    }
+
     /**
      * The bytes of a job file that is to lie at {@code file}.
      *

@@ -27,6 +27,7 @@ class CommandsTest {
             "cautions.csv",
             "change.csv",
             "corrected.csv",
+            "job.fwjob",
             "readings.csv",
             "report.html",
             "shortfall.csv",

@@ -4,6 +4,8 @@ import fuelwright.issue.Issue;
 import fuelwright.issue.Loaded;
 import fuelwright.job.Job;
 import fuelwright.job.JobRide;
+import fuelwright.job.RideSource;
+import fuelwright.ride.ClockAlignment;
 import fuelwright.ride.Ride;
 import fuelwright.ride.RideOptions;
 import fuelwright.work.Cancellation;
@@ -45,7 +47,9 @@ final class RideBook {
 
         Job in(Job job) {
             return job.withRides(job.rides().stream()
-                    .map(r -> rides.containsKey(r.ride()) ? new JobRide(rides.get(r.ride()), r.madeWith()) : r)
+                    .map(r -> rides.containsKey(r.ride())
+                            ? new JobRide(rides.get(r.ride()), r.madeWith(), r.source())
+                            : r)
                     .toList());
         }
     }
@@ -62,6 +66,26 @@ final class RideBook {
 
     void note(Read read) {
         origins.putAll(read.origins());
+    }
+
+    /** The job with where each ride came from, as far as that is known: what saving needs. */
+    Job sourced(Job job) {
+        return job.withRides(job.rides().stream()
+                .map(r -> {
+                    Origin origin = origins.get(r.ride());
+                    return origin == null ? r : new JobRide(r.ride(), r.madeWith(), source(origin, r));
+                })
+                .toList());
+    }
+
+    private static Optional<RideSource> source(Origin origin, JobRide ride) {
+        return origin.file()
+                .or(() -> ride.source().map(RideSource::file))
+                .map(file -> new RideSource(
+                        file,
+                        origin.second().map(SecondLogger::file),
+                        origin.second().map(SecondLogger::alignment).filter(a -> a.by() == ClockAlignment.By.HAND),
+                        origin.options()));
     }
 
     /** Where a ride came from, if that is known. */

@@ -9,13 +9,17 @@ import fuelwright.table.Table;
 import fuelwright.work.Analysis;
 import fuelwright.work.Cancellation;
 import fuelwright.work.FirstRide;
+import fuelwright.work.OpenJob;
 import fuelwright.work.OpenRide;
 import fuelwright.work.Progress;
+import fuelwright.work.SaveJob;
 import fuelwright.work.SecondLogger;
+import fuelwright.work.StateFolder;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 
 /** What the window has done by the layers below it. Called off the window's thread. */
 public interface Services {
@@ -78,4 +82,25 @@ public interface Services {
      * @return the names of the files written
      */
     List<String> export(Analysis analysis, Path folder, boolean replace) throws IOException;
+
+    /**
+     * Saves a job as a file.
+     *
+     * @throws IOException never; a {@link fuelwright.work.WorkException} says what went wrong
+     */
+    default void saveJob(Job job, Path file) throws IOException {
+        SaveJob.save(job, file);
+    }
+
+    /** @param locate asked for a log that isn't where it was */
+    default Loaded<OpenJob.Opened> openJob(
+            Path file, Function<String, Optional<Path>> locate, Progress progress, Cancellation cancellation)
+            throws IOException {
+        return OpenJob.withLoggers(file, locate, progress, cancellation);
+    }
+
+    /** What is kept between two runs of the program; in memory only, where a test or the user wants none. */
+    default StateFolder state() {
+        return StateFolder.none();
+    }
 }

@@ -1,0 +1,323 @@
+package fuelwright.work;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import fuelwright.estimate.Decision;
+import fuelwright.issue.Issue;
+import fuelwright.issue.Loaded;
+import fuelwright.job.Answer;
+import fuelwright.job.HardwareProfile;
+import fuelwright.job.Job;
+import fuelwright.job.JobFile;
+import fuelwright.job.JobRide;
+import fuelwright.job.PastTable;
+import fuelwright.job.StoredJob;
+import fuelwright.safety.Limit;
+import fuelwright.screen.Screen;
+import fuelwright.table.Axis;
+import fuelwright.table.Table;
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Random;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipInputStream;
+import java.util.zip.ZipOutputStream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A job that is saved and opened is the job it was. */
+class JobFileTest {
+
+    @TempDir
+    Path folder;
+
+    /** The sample job with something in every field. */
+    private static Job full() {
+        Job job = SampleJob.load().value().orElseThrow();
+        Table fuel = job.fuelTable().orElseThrow();
+        Table old =
+                fuel.withValues(Arrays.stream(fuel.toArray()).map(v -> v * 0.97).toArray());
+        JobRide first = job.rides().get(0);
+        return job.withName("<job> \"№ 1\"\n= 1 + 1")
+                .withRides(List.of(
+                        new JobRide(first.ride(), Optional.of(old), first.source()),
+                        job.rides().get(1)))
+                .withScreens(job.screens().with(Screen.SPIKE, false))
+                .withProposal(job.proposal()
+                        .withCaps(33.25, 4)
+                        .withStep(0.1)
+                        .withDecisions(Map.of(3, new Decision(Decision.Kind.SET, 44.123456789))))
+                .withLimits(job.limits().with(Limit.LEAN_EXCESS, 0.03))
+                .withHardware(new HardwareProfile(
+                        "box",
+                        HardwareProfile.Holds.PERCENT_CHANGE,
+                        -20,
+                        Double.POSITIVE_INFINITY,
+                        Optional.of(new Axis(Axis.Kind.ENGINE_SPEED, 1000, 3000, 8000)),
+                        Optional.empty(),
+                        Optional.of(Table.Orientation.SPEED_DOWN),
+                        true))
+                .withAnswers(List.of(new Answer("lean-under-load", "Lean", Answer.Kind.CAUSE_FOUND, "pump, \"old\"")))
+                .withPast(List.of(new PastTable(old, 1, Double.NaN), new PastTable(fuel, 2, 1.25)));
+    }
+
+    private static void same(Job expected, Job found) {
+        assertEquals(expected.withRides(List.of()), found.withRides(List.of()));
+        assertEquals(expected.rides().size(), found.rides().size());
+        for (int i = 0; i < expected.rides().size(); i++) {
+            JobRide a = expected.rides().get(i);
+            JobRide b = found.rides().get(i);
+            assertEquals(a.madeWith(), b.madeWith());
+            assertEquals(
+                    a.source().orElseThrow().options(), b.source().orElseThrow().options());
+            assertEquals(a.ride().name(), b.ride().name());
+            assertArrayEquals(a.ride().timeS().toArray(), b.ride().timeS().toArray());
+            for (int c = 0; c < a.ride().channels().size(); c++) {
+                assertEquals(
+                        a.ride().channels().get(c).role(),
+                        b.ride().channels().get(c).role());
+                assertArrayEquals(
+                        a.ride().channels().get(c).values().toArray(),
+                        b.ride().channels().get(c).values().toArray());
+            }
+        }
+    }
+
+    private Loaded<Job> open(Path file) {
+        return OpenJob.open(file, name -> Optional.empty(), Progress.NONE, Cancellation.NEVER);
+    }
+
+    @Test
+    void everythingInAJobComesBack() {
+        Job job = full();
+        Path file = folder.resolve("a.fwjob");
+        SaveJob.save(job, file);
+        Loaded<Job> opened = open(file);
+        assertEquals(
+                List.of(),
+                opened.issues().stream()
+                        .filter(i -> i.severity() == Issue.Severity.ERROR)
+                        .toList());
+        same(job, opened.value().orElseThrow());
+    }
+
+    @Test
+    void theSameJobGivesTheSameBytesAlsoAfterItWasOpened() throws IOException {
+        Path file = folder.resolve("a.fwjob");
+        Path again = folder.resolve("b.fwjob");
+        SaveJob.save(full(), file);
+        SaveJob.save(full(), again);
+        assertArrayEquals(Files.readAllBytes(file), Files.readAllBytes(again));
+        SaveJob.save(open(file).value().orElseThrow(), again);
+        assertArrayEquals(Files.readAllBytes(file), Files.readAllBytes(again));
+    }
+
+    @Test
+    void anEmptyJobCanBeSavedToo() {
+        Path file = folder.resolve("empty.fwjob");
+        SaveJob.save(Job.empty(), file);
+        assertEquals(Job.empty(), open(file).value().orElseThrow());
+    }
+
+    @Test
+    void theProposalOfAnOpenedJobIsTheSame() {
+        Job job = SampleJob.load().value().orElseThrow();
+        Path file = folder.resolve("a.fwjob");
+        SaveJob.save(job, file);
+        Job opened = open(file).value().orElseThrow();
+        Analysis a = Analyse.run(job, Progress.NONE, Cancellation.NEVER).value().orElseThrow();
+        Analysis b =
+                Analyse.run(opened, Progress.NONE, Cancellation.NEVER).value().orElseThrow();
+        assertEquals(a.proposal().corrected(), b.proposal().corrected());
+        assertEquals(a.cautions(), b.cautions());
+    }
+
+    /** A big log is remembered by its place: the job with it moved, changed and lost. */
+    @Test
+    void aLogOutsideIsFoundBesideTheJobAndAskedForAndItsChangeIsSaid() throws IOException {
+        Job job = SampleJob.load().value().orElseThrow();
+        Path file = folder.resolve("a.fwjob");
+        StoredJob inside = JobFile.read("a", bytes(job, file)).value().orElseThrow();
+        var log = inside.rides().get(0).first();
+        StoredJob outside = new StoredJob(
+                inside.job(),
+                List.of(new fuelwright.job.StoredRide(
+                        "r",
+                        new fuelwright.job.StoredRide.Log(
+                                log.name(), "logs/" + log.name(), log.sha256(), Optional.empty()),
+                        Optional.empty(),
+                        Optional.empty(),
+                        inside.rides().get(0).options(),
+                        Optional.empty())));
+        Files.write(file, JobFile.write(outside));
+        Loaded<Job> lost = open(file);
+        assertTrue(lost.value().isEmpty());
+        assertTrue(
+                lost.issues().get(0).sentence().contains(log.name()),
+                lost.issues().toString());
+
+        Path elsewhere = Files.createDirectory(folder.resolve("else")).resolve("moved.csv");
+        Files.write(elsewhere, log.content().orElseThrow());
+        assertTrue(OpenJob.open(file, name -> Optional.of(elsewhere), Progress.NONE, Cancellation.NEVER)
+                .value()
+                .isPresent());
+
+        Path beside = folder.resolve(log.name());
+        Files.write(beside, log.content().orElseThrow());
+        Loaded<Job> found = open(file);
+        assertTrue(found.value().isPresent());
+        assertTrue(found.issues().stream().noneMatch(i -> i.what().contains("changed")));
+
+        byte[] cut = Arrays.copyOf(log.content().orElseThrow(), log.content().orElseThrow().length / 2);
+        Files.write(beside, cut);
+        assertTrue(open(file).issues().stream().anyMatch(i -> i.what().contains("changed")));
+    }
+
+    private static byte[] bytes(Job job, Path file) {
+        return SaveJob.bytes(job, file);
+    }
+
+    @Test
+    void damagedFilesAreRefusedInWordsAndNeverThrow() throws IOException {
+        byte[] good = bytes(full(), folder.resolve("a.fwjob"));
+        Random random = new Random(5);
+        for (int n = 0; n < 300; n++) {
+            byte[] bad = good.clone();
+            if (n % 3 == 0) {
+                bad = Arrays.copyOf(bad, random.nextInt(bad.length));
+            } else {
+                for (int k = 0; k <= n % 5; k++) {
+                    bad[random.nextInt(bad.length)] ^= (byte) (1 << random.nextInt(8));
+                }
+            }
+            Loaded<StoredJob> read = JobFile.read("bad.fwjob", bad);
+            assertTrue(read.value().isPresent() || !read.issues().isEmpty());
+        }
+        assertTrue(JobFile.read("x", new byte[0]).value().isEmpty());
+        assertTrue(JobFile.read("x", "hello".getBytes(StandardCharsets.UTF_8))
+                .value()
+                .isEmpty());
+    }
+
+    @Test
+    void aLaterFormatIsRefusedAndUnknownNamesArePassedOver() throws IOException {
+        byte[] good = bytes(Job.empty(), folder.resolve("a.fwjob"));
+        Loaded<StoredJob> later = JobFile.read("x", edited(good, "\"version\" : 1", "\"version\" : 99"));
+        assertTrue(later.value().isEmpty());
+        assertTrue(
+                later.issues().get(0).sentence().contains("later version"),
+                later.issues().toString());
+        assertEquals(
+                Job.empty(),
+                JobFile.read("x", edited(good, "\"version\" : 1", "\"version\" : 1, \"unheardOf\" : [1]"))
+                        .value()
+                        .orElseThrow()
+                        .job());
+        Loaded<StoredJob> impossible = JobFile.read("x", edited(good, "\"bodies\" : 1", "\"bodies\" : -4"));
+        assertTrue(impossible.value().isEmpty());
+        assertTrue(impossible.issues().get(0).sentence().contains("bodies"));
+    }
+
+    private static byte[] edited(byte[] zip, String from, String to) throws IOException {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        try (ZipInputStream in = new ZipInputStream(new ByteArrayInputStream(zip));
+                ZipOutputStream copy = new ZipOutputStream(out)) {
+            for (ZipEntry e = in.getNextEntry(); e != null; e = in.getNextEntry()) {
+                copy.putNextEntry(new ZipEntry(e.getName()));
+                String text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
+                assertTrue(!e.getName().equals("job.json") || text.contains(from), text);
+                copy.write(text.replace(from, to).getBytes(StandardCharsets.UTF_8));
+            }
+        }
+        return out.toByteArray();
+    }
+
+    /** Names in the archive that point out of it are never followed: nothing is unpacked by its name. */
+    @Test
+    void anArchiveCannotWriteOutsideItsFolder() throws IOException {
+        Job job = SampleJob.load().value().orElseThrow();
+        StoredJob stored =
+                JobFile.read("a", bytes(job, folder.resolve("a"))).value().orElseThrow();
+        var ride = stored.rides().get(0);
+        var evil = new fuelwright.job.StoredRide.Log(
+                "../../../evil.csv", "", ride.first().sha256(), ride.first().content());
+        Path file = folder.resolve("evil.fwjob");
+        Files.write(
+                file,
+                JobFile.write(new StoredJob(
+                        stored.job(),
+                        List.of(new fuelwright.job.StoredRide(
+                                "r", evil, Optional.empty(), Optional.empty(), ride.options(), Optional.empty())))));
+        Job opened = open(file).value().orElseThrow();
+        Path put = opened.rides().get(0).source().orElseThrow().file();
+        assertEquals("evil.csv", put.getFileName().toString());
+        assertTrue(Unpacked.holds(put));
+    }
+
+    /** A disk on which the n-th step fails. */
+    private static final class FailingDisk implements Disk {
+        private int left;
+
+        FailingDisk(int stepsUntilFailure) {
+            left = stepsUntilFailure;
+        }
+
+        private void step() throws IOException {
+            if (left-- <= 0) {
+                throw new IOException("No space left on device");
+            }
+        }
+
+        @Override
+        public void write(Path file, byte[] bytes) throws IOException {
+            try {
+                step();
+            } catch (IOException e) {
+                Files.write(file, Arrays.copyOf(bytes, bytes.length / 2));
+                throw e;
+            }
+            REAL.write(file, bytes);
+        }
+
+        @Override
+        public void replace(Path from, Path to) throws IOException {
+            step();
+            REAL.replace(from, to);
+        }
+
+        @Override
+        public void remove(Path file) throws IOException {
+            step();
+            REAL.remove(file);
+        }
+    }
+
+    @Test
+    void aFullDiskLeavesTheOldJobAsItWas() throws IOException {
+        Path file = folder.resolve("a.fwjob");
+        Job old = Job.empty().withName("old");
+        SaveJob.save(old, file);
+        for (int step = 0; step < 2; step++) {
+            FailingDisk disk = new FailingDisk(step);
+            WorkException failure = assertThrows(
+                    WorkException.class, () -> SaveJob.save(Job.empty().withName("new"), file, disk));
+            assertTrue(failure.getMessage().contains("can't be written"), failure.getMessage());
+            assertEquals("old", open(file).value().orElseThrow().name());
+        }
+        SaveJob.save(Job.empty().withName("new"), file, new FailingDisk(2));
+        assertEquals("new", open(file).value().orElseThrow().name());
+        assertFalse(Files.exists(folder.resolve(".a.fwjob.part")));
+    }
+}
