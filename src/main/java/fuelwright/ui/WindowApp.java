@@ -22,7 +22,6 @@ import fuelwright.ui.tables.TablesView;
 import fuelwright.ui.theme.StagePane;
 import fuelwright.ui.theme.TextSize;
 import fuelwright.ui.theme.Theme;
-import fuelwright.ui.theme.Words;
 import java.nio.file.Path;
 import java.util.EnumMap;
 import java.util.Locale;
@@ -69,7 +68,12 @@ public class WindowApp extends Application {
         setUserAgentStylesheet(session.themeProperty().get().base());
         Shell shell = new Shell(session, panes(session));
         stage.setScene(shell.scene());
-        stage.setTitle(Words.of("app.name"));
+        stage.titleProperty().bind(shell.title());
+        stage.setOnCloseRequest(e -> {
+            if (!shell.mayClose()) {
+                e.consume();
+            }
+        });
         stage.setMinWidth(1040);
         stage.setMinHeight(680);
         if (named.containsKey("cell")) {

@@ -123,7 +123,7 @@ public final class OpenJob {
                         0,
                         0,
                         "its ride " + name + " isn't at " + log.path() + " any more",
-                        "Put it beside the job file, or say where it is now"));
+                        "Put it beside the job file, or open both files together"));
             } else if (!log.sha256().isEmpty() && !log.sha256().equals(Fingerprint.of(found.get()))) {
                 issues.add(Issue.warning(
                         name,

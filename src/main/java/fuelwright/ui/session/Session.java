@@ -40,6 +40,7 @@ public final class Session {
     private final Findings findings;
     private final Outputs outputs;
     private final Reading reading;
+    private final JobDesk desk;
     private final History<Job> history = new History<>(Job.empty());
     private Job sample;
     private final ReadOnlyObjectWrapper<Job> job = new ReadOnlyObjectWrapper<>(history.now());
@@ -59,6 +60,7 @@ public final class Session {
         this.errand = new Errand(runner, notices::failed);
         this.findings = new Findings(services, errand, notices);
         this.reading = new Reading(this, services, errand, notices, book);
+        this.desk = new JobDesk(this, services, errand, runner, notices, book);
         this.outputs = new Outputs(this, services, errand, notices);
         stage.addListener((p, old, now) -> notices.forgetWarnings());
     }
@@ -96,11 +98,28 @@ public final class Session {
 
     private void start(Job first) {
         history.start(first);
+        desk.settled(first);
         publish();
     }
 
-    /** Reads files, each as what it is, and puts them into the job. */
+    /** The job's file. */
+    public JobDesk desk() {
+        return desk;
+    }
+
+    /** Shows another job in place of this one; one step of undo. */
+    void replace(Job other) {
+        selection.clear();
+        edit(old -> other);
+    }
+
+    /** Reads files, each as what it is, and puts them into the job; a job file takes the job's place. */
     public void open(List<Path> files) {
+        Optional<Path> saved = files.stream().filter(JobDesk::isJob).findFirst();
+        if (saved.isPresent()) {
+            desk.open(saved.get(), files.stream().filter(f -> !JobDesk.isJob(f)).toList());
+            return;
+        }
         double ratio = job().displayRatio();
         RideOptions options = ratio == MixtureScale.USUAL_DISPLAY_RATIO
                 ? RideOptions.defaults()
@@ -151,6 +170,7 @@ public final class Session {
         notices.all().clear();
         selection.clear();
         edit(old -> Job.empty());
+        desk.begin();
         stage.set(Stage.MACHINE);
     }
 
@@ -177,6 +197,7 @@ public final class Session {
         canUndo.set(history.canUndo());
         canRedo.set(history.canRedo());
         job.set(now);
+        desk.follow(now);
         findings.follow(now);
     }
 
@@ -220,6 +241,7 @@ public final class Session {
     }
 
     public void close() {
+        desk.close();
         runner.close();
     }
 

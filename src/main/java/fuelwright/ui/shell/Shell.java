@@ -14,6 +14,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Supplier;
+import javafx.beans.binding.StringBinding;
 import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
@@ -44,6 +45,7 @@ public final class Shell {
     private final KeyList keys;
     private final Tour tour;
     private final Rail rail;
+    private final JobActions jobActions;
     private final Scene scene;
 
     /** @param makers what makes each stage's pane, called when it is first shown */
@@ -51,6 +53,7 @@ public final class Shell {
         this.session = session;
         this.makers = makers;
         rail = new Rail(session);
+        jobActions = new JobActions(session, root);
         collectActions();
         finder = new ActionFinder(actions);
         keys = new KeyList(actions);
@@ -62,7 +65,7 @@ public final class Shell {
         StackPane.setAlignment(note, Pos.TOP_RIGHT);
         StackPane.setMargin(note, new Insets(16));
         StackPane place = new StackPane(work, note);
-        VBox middle = new VBox(new IssueStrip(session), place);
+        VBox middle = new VBox(new RecoveryBar(session.desk()), new IssueStrip(session), place);
         VBox.setVgrow(place, javafx.scene.layout.Priority.ALWAYS);
         frame.setTop(new TopBar(session, finder::show, this::chooseFiles));
         frame.setLeft(rail);
@@ -123,6 +126,7 @@ public final class Shell {
                     () -> session.stageProperty().set(stage));
         }
         action("action.open", KeyCode.O, this::chooseFiles);
+        jobActions.addTo(actions);
         action("action.undo", KeyCode.Z, session::undo);
         action("action.redo", KeyCode.Y, session::redo);
         action(
@@ -200,6 +204,16 @@ public final class Shell {
         if (marked) {
             node.getStyleClass().add("drop-target");
         }
+    }
+
+    /** The window's title. */
+    public StringBinding title() {
+        return jobActions.title();
+    }
+
+    /** Whether the window may close now; asks where something isn't saved. */
+    public boolean mayClose() {
+        return jobActions.mayClose();
     }
 
     /** The root, for tests that look for nodes. */

@@ -25,7 +25,7 @@ public final class AskFiles {
         chooser.setTitle(Words.of("open.title"));
         chooser.getExtensionFilters()
                 .addAll(
-                        new FileChooser.ExtensionFilter(Words.of("open.csv"), "*.csv", "*.txt", "*.tsv"),
+                        new FileChooser.ExtensionFilter(Words.of("open.csv"), "*.csv", "*.txt", "*.tsv", "*.fwjob"),
                         new FileChooser.ExtensionFilter(Words.of("open.all"), "*.*"));
         List<File> files = chooser.showOpenMultipleDialog(owner.getScene().getWindow());
         if (files != null && !files.isEmpty()) {
@@ -40,6 +40,18 @@ public final class AskFiles {
         File folder = chooser.showDialog(owner.getScene().getWindow());
         if (folder != null) {
             chosen.accept(folder.toPath());
+        }
+    }
+
+    /** Asks for a file to save as; nothing happens where none is chosen. */
+    public static void save(Node owner, String title, String name, Consumer<Path> chosen) {
+        FileChooser chooser = new FileChooser();
+        chooser.setTitle(title);
+        chooser.setInitialFileName(name);
+        chooser.getExtensionFilters().add(new FileChooser.ExtensionFilter(Words.of("open.jobs"), "*.fwjob"));
+        File file = chooser.showSaveDialog(owner.getScene().getWindow());
+        if (file != null) {
+            chosen.accept(file.toPath());
         }
     }
 }

@@ -1,0 +1,249 @@
+package fuelwright.ui.session;
+
+import fuelwright.issue.Issue;
+import fuelwright.job.Job;
+import fuelwright.job.JobFile;
+import fuelwright.job.JobRide;
+import fuelwright.ui.theme.Words;
+import fuelwright.work.JobLock;
+import fuelwright.work.OpenJob;
+import fuelwright.work.SaveJob;
+import fuelwright.work.StateFolder;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Consumer;
+import javafx.beans.property.ReadOnlyBooleanProperty;
+import javafx.beans.property.ReadOnlyBooleanWrapper;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+
+/** The job's file: saving, opening, what isn't saved yet, and the copy that outlives a crash. */
+public final class JobDesk {
+
+    private static final Duration KEEP_AFTER = Duration.ofSeconds(3);
+
+    private final Session session;
+    private final Services services;
+    private final Errand errand;
+    private final Runner runner;
+    private final Notices notices;
+    private final RideBook book;
+    private final ReadOnlyObjectWrapper<Optional<Path>> file = new ReadOnlyObjectWrapper<>(Optional.empty());
+    private final ReadOnlyBooleanWrapper unsaved = new ReadOnlyBooleanWrapper();
+    private Job saved = Job.empty();
+    private JobLock lock;
+
+    JobDesk(Session session, Services services, Errand errand, Runner runner, Notices notices, RideBook book) {
+        this.session = session;
+        this.services = services;
+        this.errand = errand;
+        this.runner = runner;
+        this.notices = notices;
+        this.book = book;
+    }
+
+    /** Whether a file is a job by its name. */
+    static boolean isJob(Path file) {
+        return String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT).endsWith(JobFile.SUFFIX);
+    }
+
+    /** Takes a job as one that needs no saving. */
+    void settled(Job job) {
+        saved = job;
+        follow(job);
+    }
+
+    /** Another job is shown. */
+    void follow(Job job) {
+        unsaved.set(!job.equals(saved));
+        if (unsaved.get()) {
+            keep(job);
+        } else {
+            runner.cancel("look-keep");
+            services.state().settled();
+        }
+    }
+
+    private void keep(Job job) {
+        Job sourced = book.sourced(job);
+        Optional<Path> where = file.get();
+        runner.latest(
+                "look-keep",
+                KEEP_AFTER,
+                (p, c) -> {
+                    services.state().keep(sourced, where);
+                    return sourced;
+                },
+                new Runner.Listener<Job>() {
+                    @Override
+                    public void at(double fraction, String words) {
+                        // too short to be told
+                    }
+
+                    @Override
+                    public void done(Job kept) {
+                        // nobody waits for it
+                    }
+
+                    @Override
+                    public void failed(Exception problem) {
+                        notices.failed(problem);
+                    }
+                });
+    }
+
+    /** Saves over the job's file; false where it has none yet, or another window has it open. */
+    public boolean save() {
+        if (file.get().isEmpty() || lock != null && !lock.isHeld()) {
+            return false;
+        }
+        saveAs(file.get().get(), done -> {});
+        return true;
+    }
+
+    /**
+     * Saves as a file, and goes on with that one.
+     *
+     * @param then told once it is saved
+     */
+    public void saveAs(Path chosen, Consumer<Path> then) {
+        Path target = isJob(chosen) ? chosen : chosen.resolveSibling(chosen.getFileName() + JobFile.SUFFIX);
+        Job job = session.job();
+        Job sourced = book.sourced(job);
+        if (!SaveJob.canSave(sourced)) {
+            notices.all().add(Issue.error("", 0, 0, Words.of("job.norides"), Words.of("job.norides.todo")));
+            return;
+        }
+        errand.run(
+                "save",
+                Duration.ZERO,
+                Words.of("doing.saving"),
+                (p, c) -> {
+                    services.saveJob(sourced, target);
+                    services.state().opened(target);
+                    return target;
+                },
+                done -> {
+                    belongsTo(Optional.of(done));
+                    saved = job;
+                    follow(session.job());
+                    then.accept(done);
+                });
+    }
+
+    private void belongsTo(Optional<Path> now) {
+        if (!now.equals(file.get()) || lock == null) {
+            if (lock != null) {
+                lock.close();
+                lock = null;
+            }
+            now.ifPresent(f -> {
+                lock = JobLock.on(f);
+                if (!lock.isHeld()) {
+                    notices.all()
+                            .add(Issue.warning(
+                                    String.valueOf(f.getFileName()), 0, 0, Words.of("job.taken", f.getFileName()), ""));
+                }
+            });
+        }
+        file.set(now);
+    }
+
+    /**
+     * Opens a job. Undo brings back what was there before.
+     *
+     * @param others files opened together with it: logs that aren't where they were are looked for among them
+     */
+    public void open(Path job, List<Path> others) {
+        open(job, others, Optional.of(job), opened -> {});
+    }
+
+    private void open(Path job, List<Path> others, Optional<Path> belongs, Consumer<Job> then) {
+        errand.run(
+                "open",
+                Duration.ZERO,
+                Words.of("doing.opening", job.getFileName()),
+                (p, c) -> services.openJob(job, name -> named(name, others), p, c),
+                loaded -> {
+                    notices.errorsOnly(loaded.issues());
+                    loaded.value().ifPresent(opened -> {
+                        note(opened);
+                        session.replace(opened.job());
+                        belongsTo(belongs);
+                        belongs.ifPresent(f -> {
+                            settled(opened.job());
+                            services.state().opened(f);
+                        });
+                        then.accept(opened.job());
+                    });
+                });
+    }
+
+    private static Optional<Path> named(String name, List<Path> others) {
+        return others.stream()
+                .filter(f -> others.size() == 1 || name.equals(String.valueOf(f.getFileName())))
+                .findFirst();
+    }
+
+    private void note(OpenJob.Opened opened) {
+        for (int i = 0; i < opened.job().rides().size(); i++) {
+            JobRide ride = opened.job().rides().get(i);
+            Optional<fuelwright.work.SecondLogger> second = opened.seconds().get(i);
+            ride.source()
+                    .ifPresent(s -> book.note(
+                            ride.ride(), new RideBook.Origin(Optional.of(s.file()), s.options(), false, second)));
+        }
+    }
+
+    /** The job has no file any more: a new one was begun. */
+    void begin() {
+        belongsTo(Optional.empty());
+        settled(session.job());
+    }
+
+    /** Work that wasn't saved when the program last ended. */
+    public List<StateFolder.Left> left() {
+        return services.state().left();
+    }
+
+    /** Goes on with it. */
+    public void take(StateFolder.Left work) {
+        open(work.copy(), List.of(), Optional.empty(), job -> {
+            saved = Job.empty();
+            belongsTo(work.file());
+            follow(job);
+            services.state().drop(work.copy());
+        });
+    }
+
+    /** Throws it away. */
+    public void drop(StateFolder.Left work) {
+        services.state().drop(work.copy());
+    }
+
+    public List<Path> recent() {
+        return services.state().recentJobs();
+    }
+
+    /** The program ends, whatever isn't saved is given up. */
+    void close() {
+        services.state().settled();
+        if (lock != null) {
+            lock.close();
+            lock = null;
+        }
+    }
+
+    /** Where the job is saved; empty where it never was. */
+    public ReadOnlyObjectProperty<Optional<Path>> fileProperty() {
+        return file.getReadOnlyProperty();
+    }
+
+    /** Whether something was changed since it was saved or opened. */
+    public ReadOnlyBooleanProperty unsavedProperty() {
+        return unsaved.getReadOnlyProperty();
+    }
+}

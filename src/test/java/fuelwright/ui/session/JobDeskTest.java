@@ -1,0 +1,118 @@
+package fuelwright.ui.session;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import fuelwright.issue.Loaded;
+import fuelwright.job.Job;
+import fuelwright.ui.FixtureServices;
+import fuelwright.work.SampleJob;
+import fuelwright.work.StateFolder;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class JobDeskTest {
+
+    @TempDir
+    Path folder;
+
+    private Session session;
+
+    /** As after a start of the program, with what earlier runs left in the state folder. */
+    private Session start() {
+        StateFolder state = StateFolder.at(folder.resolve("state"));
+        return new Session(
+                new FixtureServices() {
+                    @Override
+                    public Loaded<Job> sample() {
+                        return SampleJob.load();
+                    }
+
+                    @Override
+                    public StateFolder state() {
+                        return state;
+                    }
+                },
+                new SameThreadRunner());
+    }
+
+    @BeforeEach
+    void open() {
+        session = start();
+        session.openSample();
+    }
+
+    @Test
+    void whatIsChangedIsUnsavedUntilItIsSaved() {
+        assertFalse(session.desk().unsavedProperty().get());
+        session.edit(job -> job.withName("mine"));
+        assertTrue(session.desk().unsavedProperty().get());
+        assertFalse(session.desk().save(), "it has no file yet");
+        session.desk().saveAs(folder.resolve("mine"), done -> {});
+        assertFalse(session.desk().unsavedProperty().get());
+        Path file = folder.resolve("mine.fwjob");
+        assertEquals(file, session.desk().fileProperty().get().orElseThrow());
+        session.edit(job -> job.withName("mine again"));
+        assertTrue(session.desk().save());
+        assertEquals(List.of(file), session.desk().recent());
+        session.close();
+
+        Session later = start();
+        later.open(List.of(file));
+        assertEquals("mine again", later.job().name());
+        assertEquals(2, later.job().rides().size());
+        assertFalse(later.desk().unsavedProperty().get());
+        later.close();
+    }
+
+    @Test
+    void theSameJobInTwoWindowsIsTold() {
+        Path file = folder.resolve("a.fwjob");
+        session.desk().saveAs(file, done -> {});
+        Session second = start();
+        second.open(List.of(file));
+        assertTrue(
+                second.issues().stream().anyMatch(i -> i.what().contains("another window")),
+                () -> second.issues().toString());
+        second.edit(job -> job.withName("x"));
+        assertFalse(second.desk().save(), "not over the other's file");
+        second.close();
+        session.close();
+        Session third = start();
+        third.open(List.of(file));
+        assertTrue(third.issues().isEmpty(), () -> third.issues().toString());
+        third.close();
+    }
+
+    /** The copy of a run that is over, without the run having closed: as after a kill. */
+    @Test
+    void workThatNobodySavedIsOfferedAfterACrash() throws Exception {
+        session.edit(job -> job.withName("worked on"));
+        Path state = folder.resolve("state");
+        Path crashed = Files.createDirectory(folder.resolve("crashed"));
+        for (Path each : Files.list(state).toList()) {
+            if (!each.toString().endsWith(".lock")) {
+                Files.copy(each, crashed.resolve(each.getFileName()));
+            }
+        }
+        session.close();
+        assertTrue(start().desk().left().isEmpty(), "closed in order, nothing is left");
+        for (Path each : Files.list(crashed).toList()) {
+            Files.copy(each, state.resolve(each.getFileName()), java.nio.file.StandardCopyOption.REPLACE_EXISTING);
+        }
+        Session later = start();
+        later.openSample();
+        assertEquals(1, later.desk().left().size());
+        later.desk().take(later.desk().left().get(0));
+        assertEquals("worked on", later.job().name());
+        assertEquals(2, later.job().rides().size());
+        assertTrue(later.desk().unsavedProperty().get());
+        later.close();
+        assertTrue(start().desk().left().isEmpty());
+    }
+}
