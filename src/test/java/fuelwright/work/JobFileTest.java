@@ -124,6 +124,18 @@ class JobFileTest {
         assertArrayEquals(Files.readAllBytes(file), Files.readAllBytes(again));
     }
 
+    /** One file of each version that was ever written; they must open for ever. Made by saving {@link #full}. */
+    @Test
+    void aJobOfEveryVersionOpens() throws IOException {
+        for (int version = 1; version <= JobFile.VERSION; version++) {
+            Path kept = Path.of("src/test/resources/fuelwright/job/version-" + version + ".fwjob");
+            if (System.getProperty("keep") != null && version == JobFile.VERSION) {
+                SaveJob.save(full(), kept);
+            }
+            same(full(), open(kept).value().orElseThrow());
+        }
+    }
+
     @Test
     void anEmptyJobCanBeSavedToo() {
         Path file = folder.resolve("empty.fwjob");

@@ -1,0 +1,60 @@
+package fuelwright.work;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import fuelwright.issue.Loaded;
+import fuelwright.job.Job;
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.HashSet;
+import java.util.Optional;
+import java.util.Random;
+import java.util.Set;
+import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A program killed while it saves leaves a job that opens. A few kills here; {@code -Dkills=300} for many. */
+class KilledSavesTest {
+
+    private static final int KILLS = Integer.getInteger("kills", 3);
+
+    @TempDir
+    Path folder;
+
+    @Test
+    void aKillAtAnyInstantLeavesAJobThatOpens() throws IOException, InterruptedException {
+        Random random = new Random(11);
+        Path file = folder.resolve("killed.fwjob");
+        Set<String> seen = new HashSet<>();
+        for (int kill = 0; kill < KILLS; kill++) {
+            Process process = new ProcessBuilder(
+                            Path.of(System.getProperty("java.home"), "bin", "java")
+                                    .toString(),
+                            "-XX:TieredStopAtLevel=1",
+                            "-Xmx256m",
+                            "-cp",
+                            System.getProperty("java.class.path"),
+                            SavingForEver.class.getName(),
+                            file.toString())
+                    .redirectErrorStream(true)
+                    .start();
+            try (BufferedReader out =
+                    new BufferedReader(new InputStreamReader(process.getInputStream(), StandardCharsets.UTF_8))) {
+                assertEquals("saving", out.readLine());
+                process.waitFor(random.nextInt(400), TimeUnit.MILLISECONDS);
+                process.destroyForcibly();
+                process.waitFor();
+            }
+            Loaded<Job> opened = OpenJob.open(file, name -> Optional.empty(), Progress.NONE, Cancellation.NEVER);
+            assertTrue(opened.value().isPresent(), () -> opened.issues().toString());
+            assertEquals(2, opened.value().get().rides().size());
+            seen.add(opened.value().get().name());
+        }
+        assertTrue(KILLS < 20 || seen.size() > KILLS / 10, "the kills came at different saves: " + seen);
+    }
+}
