@@ -41,7 +41,8 @@ public record Curves(List<Double> xs, List<Line> lines, String xTitle, String yT
         cells = List.copyOf(cells);
         for (Line line : lines) {
             if (line.ys().size() != xs.size()) {
-                throw new IllegalArgumentException("ys " + line.ys().size() + " of " + line.name() + ", needed " + xs.size());
+                throw new IllegalArgumentException(
+                        "ys " + line.ys().size() + " of " + line.name() + ", needed " + xs.size());
             }
         }
     }

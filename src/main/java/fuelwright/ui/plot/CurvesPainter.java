@@ -156,7 +156,8 @@ final class CurvesPainter {
             taken.add(at);
             boolean bold = line.weight() == Curves.Weight.BOLD;
             ink.setFont(Fonts.figure(11, bold));
-            ink.setFill(bold ? palette.accent() : line.weight() == Curves.Weight.CHOSEN ? palette.ink() : palette.muted());
+            ink.setFill(
+                    bold ? palette.accent() : line.weight() == Curves.Weight.CHOSEN ? palette.ink() : palette.muted());
             ink.fillText(line.name(), right + 8, at);
         }
     }
