@@ -145,6 +145,20 @@ public final class TablesModel {
                                 && !r.madeWith().equals(session.job().fuelTable()));
     }
 
+    /** Moves the selection by so many breakpoints of engine speed and load; the middle cell where none is selected. */
+    void step(int speeds, int loads) {
+        table().ifPresent(t -> {
+            int from = cell.get() >= 0
+                    ? cell.get()
+                    : t.cell(t.load().size() / 2, t.speed().size() / 2);
+            int speed =
+                    Math.min(Math.max(t.speedIndex(from) + speeds, 0), t.speed().size() - 1);
+            int load = Math.min(Math.max(t.loadIndex(from) + loads, 0), t.load().size() - 1);
+            block.set(Set.of());
+            cell.set(t.cell(load, speed));
+        });
+    }
+
     String placeOf(int at) {
         return table().map(t -> TableWords.cell(t, at)).orElse("");
     }
