@@ -42,7 +42,10 @@ final class EditableGrid extends StackPane {
         grid.themeProperty().bind(model.session().themeProperty());
         grid.selectedProperty().bindBidirectional(model.cellProperty());
         grid.blockProperty().bindBidirectional(model.blockProperty());
-        scroll = new ScrollPane(new StackPane(grid, over));
+        StackPane sheet = new StackPane(grid, over);
+        // Else the scroll pane would take the keyboard away from the cell that was clicked.
+        sheet.addEventHandler(MouseEvent.MOUSE_PRESSED, MouseEvent::consume);
+        scroll = new ScrollPane(sheet);
         scroll.setFitToWidth(true);
         scroll.setFitToHeight(true);
         scroll.setFocusTraversable(false);

@@ -186,10 +186,9 @@ public final class TablesView implements StagePane {
         Button make =
                 Parts.button("tables.make", () -> model.target().openProperty().set(true));
         Parts.show(make, shown == TablesModel.Shown.TARGET);
-        model.session()
-                .jobProperty()
-                .addListener((p, old, now) -> make.setDisable(!model.target().isPossible()));
-        make.setDisable(!model.target().isPossible());
+        make.disableProperty()
+                .bind(Bindings.createBooleanBinding(
+                        () -> !model.target().isPossible(), model.session().jobProperty()));
         return make;
     }
 
@@ -250,6 +249,11 @@ public final class TablesView implements StagePane {
                         .add(new VBox(
                                 4, Parts.text(cell.words(), "section"), Parts.label(cell.figure(), "big-figure"))));
         boolean editable = model.editor().isEditable();
+        if (model.shownProperty().get() == TablesModel.Shown.TARGET) {
+            Node button = makeButton(TablesModel.Shown.TARGET);
+            button.setId("target-make");
+            facts.getChildren().add(button);
+        }
         if (editable) {
             facts.getChildren().add(editPane());
         }
@@ -274,9 +278,6 @@ public final class TablesView implements StagePane {
         VBox list = new VBox(Parts.label(Words.of(title), "section"));
         model.factsProperty().get().forEach(f -> list.getChildren().add(Parts.fact(f.words(), f.figure())));
         facts.getChildren().addAll(list, Parts.text(Words.of(words), "muted"));
-        if (model.shownProperty().get() == TablesModel.Shown.TARGET) {
-            facts.getChildren().add(makeButton(TablesModel.Shown.TARGET));
-        }
         if (model.asksForDeadTime()) {
             facts.getChildren().add(deadTime());
         }
