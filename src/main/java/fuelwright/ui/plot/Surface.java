@@ -15,6 +15,7 @@ import javafx.scene.paint.Color;
  * @param heights −1 to 1, in the table's order
  * @param fills the colour of each cell
  * @param chosen cells to be marked
+ * @param title name and unit of the heights
  * @param low what the floor means
  * @param high what the ceiling means
  */
@@ -26,6 +27,7 @@ public record Surface(
         Set<Integer> chosen,
         String speedTitle,
         String loadTitle,
+        String title,
         String low,
         String high) {
 

@@ -27,13 +27,18 @@ final class SurfacePainter {
         this.projection = projection;
         this.palette = palette;
         this.middleX = width / 2;
-        this.middleY = height / 2;
+        this.middleY = middle(height);
         this.scale = scale(width, height);
     }
 
     /** Pixels for one unit of {@link Projection.Seen}. */
     static double scale(double width, double height) {
-        return Math.min(width / 3.7, height / 2.9);
+        return Math.min(width / 3.9, height / 3.1);
+    }
+
+    /** Where the box's middle lies: a little high, because its titles stand below. */
+    static double middle(double height) {
+        return 0.45 * height;
     }
 
     private double x(Projection.Seen seen) {
@@ -145,6 +150,9 @@ final class SurfacePainter {
         ink.setFont(Fonts.figure(12, false));
         ink.setTextAlign(TextAlignment.RIGHT);
         ink.fillText(surface.high(), x(top) - 6, y(top));
+        ink.setTextAlign(TextAlignment.LEFT);
+        ink.fillText(surface.title(), 4, 9);
+        ink.setTextAlign(TextAlignment.RIGHT);
         ink.fillText(surface.low(), x(bottom) - 6, y(bottom) - 8);
     }
 

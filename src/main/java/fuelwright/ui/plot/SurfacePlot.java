@@ -79,7 +79,9 @@ public final class SurfacePlot extends Region implements Plot {
         if (surface != null && Math.hypot(event.getX() - pressedX, event.getY() - pressedY) < 3) {
             double scale = SurfacePainter.scale(getWidth(), getHeight());
             choose.accept(surface.nearest(
-                    projection, (event.getX() - getWidth() / 2) / scale, (event.getY() - getHeight() / 2) / scale));
+                    projection,
+                    (event.getX() - getWidth() / 2) / scale,
+                    (event.getY() - SurfacePainter.middle(getHeight())) / scale));
         }
     }
 

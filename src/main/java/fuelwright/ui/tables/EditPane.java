@@ -45,11 +45,9 @@ final class EditPane extends VBox {
                                         amount,
                                         with("tables.edit.fill", amount, editor::fill),
                                         with("tables.edit.add", amount, editor::add)),
-                                Parts.row(
-                                        8,
-                                        with("tables.edit.percent", amount, editor::addPercent),
-                                        with("tables.edit.times", amount, editor::times)),
                                 flow(
+                                        with("tables.edit.percent", amount, editor::addPercent),
+                                        with("tables.edit.times", amount, editor::times),
                                         plain("tables.edit.corners", editor::betweenCorners),
                                         plain("tables.edit.edges", editor::betweenEdges),
                                         plain("tables.edit.soften", editor::soften))),

@@ -7,7 +7,6 @@ import fuelwright.ui.plot.HeatMap;
 import fuelwright.ui.plot.Surface;
 import fuelwright.ui.session.TableWords;
 import fuelwright.ui.theme.Figures;
-import fuelwright.ui.theme.Words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -88,8 +87,9 @@ final class TablePictures {
                 chosen,
                 TableWords.axisTitle(table.speed()),
                 TableWords.axisTitle(table.load()),
+                title,
                 Figures.plain(low, decimals),
-                Words.of("tables.surface.top", Figures.plain(high, decimals), title));
+                Figures.plain(high, decimals));
     }
 
     private static List<Double> boxed(Axis axis) {

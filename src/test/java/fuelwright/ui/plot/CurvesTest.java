@@ -50,6 +50,7 @@ class CurvesTest {
                 Set.of(),
                 "speed",
                 "load",
+                "title",
                 "low",
                 "high");
     }
