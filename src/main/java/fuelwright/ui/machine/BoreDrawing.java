@@ -35,8 +35,8 @@ final class BoreDrawing extends Region implements Plot {
     BoreDrawing() {
         getChildren().add(canvas);
         setAccessibleRole(AccessibleRole.IMAGE_VIEW);
-        setMinSize(320, 190);
-        setPrefSize(700, 210);
+        setMinSize(240, 300);
+        setPrefSize(290, 310);
     }
 
     /** Shows both; null for nothing. */
@@ -76,10 +76,16 @@ final class BoreDrawing extends Region implements Plot {
             return;
         }
         double largest = Math.max(before.boreMm(), after.boreMm());
-        // Each half holds a side view, 1.5 bores long, a gap and an end view.
-        double scale = Math.min((height - HEADING - FOOT) / largest, (width / 2 - 24) / (2.75 * largest));
-        body(ink, before, Words.of("machine.before"), 0, width / 2, height, scale);
-        body(ink, after, Words.of("machine.after"), width / 2, width / 2, height, scale);
+        boolean stacked = width < 1.8 * height;
+        double w = stacked ? width : width / 2;
+        double h = stacked ? height / 2 : height;
+        // Each place holds a side view, 1.5 bores long, a gap and an end view.
+        double scale = Math.min((h - HEADING - FOOT) / largest, (w - 24) / (2.75 * largest));
+        body(ink, before, Words.of("machine.before"), 0, w, h, scale);
+        ink.save();
+        ink.translate(stacked ? 0 : w, stacked ? h : 0);
+        body(ink, after, Words.of("machine.after"), 0, w, h, scale);
+        ink.restore();
     }
 
     private void body(Ink ink, ThrottleBody body, String name, double left, double width, double height, double scale) {

@@ -18,7 +18,7 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * The bore forecast as curves over throttle and as a map over a table's cells, in % of air for each cycle. Pure; takes some tens of
+ * The bore forecast as curves over throttle and as a map, in % of air for each cycle. Pure; takes some tens of
  * milliseconds, so it is made off the window's thread.
  *
  * @param range ±% of the map's colours
@@ -26,7 +26,8 @@ import java.util.Optional;
  */
 record BoreForecastPicture(Curves curves, HeatMap map, int range, String words) {
 
-    private static final double[] SPEEDS = {1000, 2000, 3000, 4000, 5000, 6000, 7000, 8000};
+    private static final int COLUMNS = 7;
+    private static final double FIRST_RPM = 1000;
     private static final double[] THROTTLES = {0, 3, 6, 10, 15, 25, 40, 60, 80, 100};
     private static final double USUAL_TOP_RPM = 8000;
     private static final double LEAST_RPM = 1500;
@@ -35,20 +36,26 @@ record BoreForecastPicture(Curves curves, HeatMap map, int range, String words) 
 
     /**
      * Empty where the machine doesn't allow a forecast.
-     *
-     * @param fuel its breakpoints are taken if it goes over throttle
      */
-    static Optional<BoreForecastPicture> of(Machine machine, Optional<Table> fuel, Palette palette) {
-        return BoreForecast.of(machine).map(f -> new Maker(f, machine, axes(fuel), palette).make());
+    static Optional<BoreForecastPicture> of(Machine machine, Palette palette) {
+        return BoreForecast.of(machine).map(f -> new Maker(f, machine, axes(top(machine)), palette).make());
     }
 
-    private static Table axes(Optional<Table> fuel) {
-        return fuel.filter(t -> t.load().kind() == Axis.Kind.THROTTLE)
-                .orElseGet(() -> Table.of(
-                        Quantity.CHANGE,
-                        new Axis(Axis.Kind.ENGINE_SPEED, SPEEDS),
-                        new Axis(Axis.Kind.THROTTLE, THROTTLES),
-                        new double[SPEEDS.length * THROTTLES.length]));
+    private static double top(Machine machine) {
+        return Math.max(LEAST_RPM * 2, machine.redlineRpm().orElse(USUAL_TOP_RPM));
+    }
+
+    /** Few enough cells that their figures can be read beside the curves. */
+    private static Table axes(double topRpm) {
+        double[] speeds = new double[COLUMNS];
+        for (int i = 0; i < COLUMNS; i++) {
+            speeds[i] = 100 * Math.rint((FIRST_RPM + i * (topRpm - FIRST_RPM) / (COLUMNS - 1)) / 100);
+        }
+        return Table.of(
+                Quantity.CHANGE,
+                new Axis(Axis.Kind.ENGINE_SPEED, speeds),
+                new Axis(Axis.Kind.THROTTLE, THROTTLES),
+                new double[COLUMNS * THROTTLES.length]);
     }
 
     private record Maker(BoreForecast forecast, Machine machine, Table axes, Palette palette) {
@@ -106,7 +113,7 @@ record BoreForecastPicture(Curves curves, HeatMap map, int range, String words) 
         }
 
         private Curves curves() {
-            double top = Math.max(LEAST_RPM * 2, machine.redlineRpm().orElse(USUAL_TOP_RPM));
+            double top = top(machine);
             List<Double> xs = new ArrayList<>();
             for (double throttle = 0; throttle <= 100; throttle += throttle < 20 ? 1 : 4) {
                 xs.add(throttle);

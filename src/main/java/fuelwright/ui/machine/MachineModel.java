@@ -1,9 +1,10 @@
 package fuelwright.ui.machine;
 
+import fuelwright.airflow.BoreForecast;
 import fuelwright.airflow.Machine;
 import fuelwright.airflow.PlateArea;
 import fuelwright.mixture.Fuel;
-import fuelwright.table.Table;
+import fuelwright.table.Axis;
 import fuelwright.ui.session.Runner;
 import fuelwright.ui.session.Session;
 import fuelwright.ui.theme.Figures;
@@ -39,7 +40,7 @@ public final class MachineModel {
     private final ReadOnlyStringWrapper consequence = new ReadOnlyStringWrapper("");
     private final ReadOnlyObjectWrapper<Machine> typed = new ReadOnlyObjectWrapper<>(Machine.unknown());
     private final ReadOnlyObjectWrapper<BoreForecastPicture> forecast = new ReadOnlyObjectWrapper<>();
-    private final DoubleProperty throttle = new SimpleDoubleProperty(20);
+    private final DoubleProperty throttle = new SimpleDoubleProperty(40);
     private Object shownFor = List.of();
     private boolean filling;
 
@@ -87,8 +88,7 @@ public final class MachineModel {
     private void picture() {
         Machine machine = typed.get();
         Palette palette = session.themeProperty().get().palette();
-        Optional<Table> fuelTable = session.job().fuelTable();
-        Object wanted = List.of(machine, palette, fuelTable);
+        Object wanted = List.of(machine, palette);
         if (wanted.equals(shownFor)) {
             return;
         }
@@ -96,7 +96,7 @@ public final class MachineModel {
         session.look(
                 Runner.LOOK + "-forecast",
                 DEBOUNCE,
-                (p, c) -> BoreForecastPicture.of(machine, fuelTable, palette),
+                (p, c) -> BoreForecastPicture.of(machine, palette),
                 made -> forecast.set(made.orElse(null)));
     }
 
@@ -124,6 +124,15 @@ public final class MachineModel {
     /** The throttle at which the bores are drawn, %. */
     DoubleProperty throttleProperty() {
         return throttle;
+    }
+
+    /** Why the forecast leaves the fuel table alone; empty where it doesn't, or where there is none. */
+    String tableKeeps() {
+        return session.job()
+                .fuelTable()
+                .filter(t -> t.load().kind() == Axis.Kind.MANIFOLD_PRESSURE)
+                .map(t -> BoreForecast.WHY_PRESSURE_TABLES_KEEP + ".")
+                .orElse("");
     }
 
     Session session() {

@@ -43,12 +43,13 @@ public final class MachineView implements StagePane {
                 Parts.heading(new Label(Words.of("machine.title")), new Label(Words.of("machine.below"))),
                 engine(),
                 bodies(),
-                bores(),
                 forecast(),
                 checks());
         content.getStyleClass().add("work");
         work = Parts.scroll(content);
-        explanation = Parts.scroll(care());
+        VBox right = new VBox(16, bores(), care());
+        right.getStyleClass().add("explanation-inner");
+        explanation = Parts.scroll(right);
     }
 
     private VBox engine() {
@@ -128,7 +129,12 @@ public final class MachineView implements StagePane {
         show.run();
         Label name = Parts.label(Words.of("machine.bores.throttle"), "field-name");
         name.setLabelFor(slider);
-        return card("machine.bores", drawing, Parts.row(12, name, slider, percent), ratio);
+        return new VBox(
+                8,
+                Parts.label(Words.of("machine.bores"), "section"),
+                drawing,
+                Parts.row(8, name, slider, percent),
+                ratio);
     }
 
     private VBox forecast() {
@@ -156,9 +162,11 @@ public final class MachineView implements StagePane {
                     picture == null
                             ? Words.of("machine.forecast.empty")
                             : Words.of("machine.forecast.what") + " "
-                                    + Words.of("machine.forecast.range", picture.range()));
+                                    + Words.of("machine.forecast.range", picture.range()) + " "
+                                    + model.tableKeeps());
         };
         model.forecastProperty().addListener((p, old, now) -> show.run());
+        model.session().jobProperty().addListener((p, old, now) -> show.run());
         show.run();
         return card("machine.forecast", words, pictures);
     }
@@ -191,7 +199,6 @@ public final class MachineView implements StagePane {
                             Parts.text(Words.of("machine.care." + care), "strong"),
                             Parts.text(Words.of("machine.care." + care + ".why"), "muted")));
         }
-        box.getStyleClass().add("explanation-inner");
         return box;
     }
 

@@ -76,7 +76,7 @@ class MachineModelTest {
     void theForecastFollowsTypingBeforeItIsCommitted() {
         session.openSample();
         BoreForecastPicture before = model.forecastProperty().get();
-        assertEquals(195, before.map().cells().size());
+        assertEquals(70, before.map().cells().size());
         assertTrue(before.map().cells().stream().allMatch(c -> c.hatched()));
         model.textProperty(MachineForm.Field.BORE_AFTER).set("50");
         assertEquals(44, session.job().machine().after().orElseThrow().boreMm());
