@@ -23,8 +23,9 @@ import java.util.Optional;
  *
  * @param range ±% of the map's colours
  * @param words the bold curve in words
+ * @param order which curve is which: their names run together at the right
  */
-record BoreForecastPicture(Curves curves, HeatMap map, int range, String words) {
+record BoreForecastPicture(Curves curves, HeatMap map, int range, String words, String order) {
 
     private static final int COLUMNS = 7;
     private static final double FIRST_RPM = 1000;
@@ -76,7 +77,15 @@ record BoreForecastPicture(Curves curves, HeatMap map, int range, String words) 
                     Figures.signed(bold.ys().get(0), 1),
                     Figures.shortest(curves.xs().get(0)),
                     Figures.signed(bold.ys().get(bold.ys().size() - 1), 1));
-            return new BoreForecastPicture(curves, map(change, range), range, words);
+            String order = curves.lines().stream()
+                    .map(l -> l.name().isEmpty() ? "" : l.name().replace(" rpm", ""))
+                    .collect(java.util.stream.Collectors.joining(", "));
+            List<Curves.Line> shown = curves.lines().stream()
+                    .map(l -> l == bold ? l : new Curves.Line("", l.ys(), l.weight()))
+                    .toList();
+            Curves drawn = new Curves(curves.xs(), shown, curves.xTitle(), curves.yTitle(), List.of());
+            return new BoreForecastPicture(
+                    drawn, map(change, range), range, words, Words.of("machine.forecast.order", order));
         }
 
         private double percent(double rpm, double throttle) {
