@@ -55,7 +55,7 @@ public final class Numerals {
      * @param decimalComma whether the decimal separator is a comma rather than a point
      * @return empty where the text is no finite number
      */
-    static OptionalDouble parse(String text, boolean decimalComma) {
+    public static OptionalDouble parse(String text, boolean decimalComma) {
         String stripped = strip(text).replace('\u2212', '-');
         if (decimalComma) {
             if (stripped.indexOf('.') >= 0) {

@@ -1,16 +1,28 @@
 package fuelwright.ui.machine;
 
+import fuelwright.airflow.BoreForecast;
 import fuelwright.airflow.Machine;
+import fuelwright.airflow.PlateArea;
 import fuelwright.mixture.Fuel;
+import fuelwright.table.Axis;
+import fuelwright.ui.session.Runner;
 import fuelwright.ui.session.Session;
 import fuelwright.ui.theme.Figures;
+import fuelwright.ui.theme.Palette;
 import fuelwright.ui.theme.Words;
+import java.time.Duration;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import javafx.beans.property.DoubleProperty;
 import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
+import javafx.beans.property.SimpleDoubleProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
@@ -18,12 +30,18 @@ import javafx.beans.property.StringProperty;
 /** The stage Machine without its looks: texts of the fields, what is wrong with each, and the machine in the job. */
 public final class MachineModel {
 
+    private static final Duration DEBOUNCE = Duration.ofMillis(200);
+
     private final Session session;
     private final Map<MachineForm.Field, StringProperty> texts = new EnumMap<>(MachineForm.Field.class);
     private final Map<MachineForm.Field, ReadOnlyStringWrapper> problems = new EnumMap<>(MachineForm.Field.class);
     private final ObjectProperty<Fuel> fuel = new SimpleObjectProperty<>(Fuel.PETROL);
     private final StringProperty name = new SimpleStringProperty("");
     private final ReadOnlyStringWrapper consequence = new ReadOnlyStringWrapper("");
+    private final ReadOnlyObjectWrapper<Machine> typed = new ReadOnlyObjectWrapper<>(Machine.unknown());
+    private final ReadOnlyObjectWrapper<BoreForecastPicture> forecast = new ReadOnlyObjectWrapper<>();
+    private final DoubleProperty throttle = new SimpleDoubleProperty(40);
+    private Object shownFor = List.of();
     private boolean filling;
 
     public MachineModel(Session session) {
@@ -35,6 +53,7 @@ public final class MachineModel {
         }
         fuel.addListener((p, old, now) -> commit());
         session.jobProperty().addListener((p, old, now) -> fill());
+        session.themeProperty().addListener((p, old, now) -> picture());
         fill();
     }
 
@@ -61,6 +80,63 @@ public final class MachineModel {
         }
         MachineForm form = form();
         problems.forEach((field, problem) -> problem.set(form.problem(field).orElse("")));
+        form.machine().ifPresent(typed::set);
+        picture();
+    }
+
+    /** Works the forecast of what is typed out anew, a moment later; only the newest counts. */
+    private void picture() {
+        Machine machine = typed.get();
+        Palette palette = session.themeProperty().get().palette();
+        Object wanted = List.of(machine, palette);
+        if (wanted.equals(shownFor)) {
+            return;
+        }
+        shownFor = wanted;
+        session.look(
+                Runner.LOOK + "-forecast",
+                DEBOUNCE,
+                (p, c) -> BoreForecastPicture.of(machine, palette),
+                made -> forecast.set(made.orElse(null)));
+    }
+
+    /** How far the area opens after over before at the throttle shown; empty where it can't be told. */
+    OptionalDouble areaRatio() {
+        Machine machine = typed.get();
+        if (machine.before().isEmpty() || machine.after().isEmpty()) {
+            return OptionalDouble.empty();
+        }
+        double before = PlateArea.atThrottle(machine.before().get(), throttle.get());
+        double after = PlateArea.atThrottle(machine.after().get(), throttle.get());
+        return before > 0 ? OptionalDouble.of(after / before) : OptionalDouble.empty();
+    }
+
+    /** The machine as it is typed: the last that could be. */
+    ReadOnlyObjectProperty<Machine> typedProperty() {
+        return typed.getReadOnlyProperty();
+    }
+
+    /** The forecast for it; null where there is none. */
+    ReadOnlyObjectProperty<BoreForecastPicture> forecastProperty() {
+        return forecast.getReadOnlyProperty();
+    }
+
+    /** The throttle at which the bores are drawn, %. */
+    DoubleProperty throttleProperty() {
+        return throttle;
+    }
+
+    /** Why the forecast leaves the fuel table alone; empty where it doesn't, or where there is none. */
+    String tableKeeps() {
+        return session.job()
+                .fuelTable()
+                .filter(t -> t.load().kind() == Axis.Kind.MANIFOLD_PRESSURE)
+                .map(t -> BoreForecast.WHY_PRESSURE_TABLES_KEEP + ".")
+                .orElse("");
+    }
+
+    Session session() {
+        return session;
     }
 
     /** Puts what is typed into the job, if it makes a machine. */

@@ -1,6 +1,9 @@
 package fuelwright.ui.machine;
 
+import fuelwright.airflow.Machine;
 import fuelwright.mixture.Fuel;
+import fuelwright.ui.plot.CurvesPlot;
+import fuelwright.ui.plot.HeatGrid;
 import fuelwright.ui.theme.Figures;
 import fuelwright.ui.theme.Parts;
 import fuelwright.ui.theme.StagePane;
@@ -10,9 +13,12 @@ import javafx.scene.Node;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
+import javafx.scene.control.Slider;
 import javafx.scene.control.TextField;
+import javafx.scene.control.Tooltip;
 import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
+import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import javafx.util.StringConverter;
@@ -37,10 +43,13 @@ public final class MachineView implements StagePane {
                 Parts.heading(new Label(Words.of("machine.title")), new Label(Words.of("machine.below"))),
                 engine(),
                 bodies(),
+                forecast(),
                 checks());
         content.getStyleClass().add("work");
         work = Parts.scroll(content);
-        explanation = Parts.scroll(care());
+        VBox right = new VBox(16, bores(), care());
+        right.getStyleClass().add("explanation-inner");
+        explanation = Parts.scroll(right);
     }
 
     private VBox engine() {
@@ -78,6 +87,91 @@ public final class MachineView implements StagePane {
         return card("machine.bodies", grid, consequence, Parts.text(Words.of("machine.bodies.hint"), "muted"));
     }
 
+    private VBox bores() {
+        BoreDrawing drawing = new BoreDrawing();
+        drawing.setId("machine-bores");
+        Slider slider = new Slider(0, 100, model.throttleProperty().get());
+        slider.setId("machine-throttle");
+        slider.setBlockIncrement(5);
+        slider.valueProperty().bindBidirectional(model.throttleProperty());
+        slider.setAccessibleText(Words.of("machine.bores.throttle"));
+        slider.setTooltip(new Tooltip(Words.of("machine.bores.throttle.tip")));
+        HBox.setHgrow(slider, Priority.ALWAYS);
+        Label percent = Parts.label("", "figure");
+        percent.setMinWidth(52);
+        Label ratio = Parts.text("", "strong");
+        ratio.setId("machine-ratio");
+        Runnable show = () -> {
+            Machine machine = model.typedProperty().get();
+            boolean both = machine.before().isPresent() && machine.after().isPresent();
+            Parts.show(drawing, both);
+            slider.setDisable(!both);
+            percent.setText(Figures.plain(model.throttleProperty().get(), 0) + " %");
+            drawing.show(
+                    both ? machine.before().get() : null,
+                    both ? machine.after().get() : null,
+                    model.throttleProperty().get(),
+                    model.session().themeProperty().get());
+            ratio.setText(
+                    !both
+                            ? Words.of("machine.bores.empty")
+                            : model.areaRatio().isEmpty()
+                                    ? Words.of("machine.bores.closed")
+                                    : Words.of(
+                                            "machine.bores.ratio",
+                                            Figures.plain(model.areaRatio().getAsDouble(), 2),
+                                            Figures.signed(
+                                                    100 * (model.areaRatio().getAsDouble() - 1), 0)));
+        };
+        model.typedProperty().addListener((p, old, now) -> show.run());
+        model.throttleProperty().addListener((p, old, now) -> show.run());
+        model.session().themeProperty().addListener((p, old, now) -> show.run());
+        show.run();
+        Label name = Parts.label(Words.of("machine.bores.throttle"), "field-name");
+        name.setLabelFor(slider);
+        return new VBox(
+                8,
+                Parts.label(Words.of("machine.bores"), "section"),
+                drawing,
+                Parts.row(8, name, slider, percent),
+                ratio);
+    }
+
+    private VBox forecast() {
+        CurvesPlot curves = new CurvesPlot(cell -> {});
+        curves.setId("machine-curves");
+        HeatGrid map = new HeatGrid();
+        map.setId("machine-forecast");
+        map.themeProperty().bind(model.session().themeProperty());
+        curves.setPrefSize(360, 330);
+        map.setPrefSize(420, 330);
+        HBox.setHgrow(curves, Priority.SOMETIMES);
+        HBox.setHgrow(map, Priority.ALWAYS);
+        HBox pictures = new HBox(12, curves, map);
+        Label words = Parts.text("", "muted");
+        Runnable show = () -> {
+            BoreForecastPicture picture = model.forecastProperty().get();
+            Parts.show(pictures, picture != null);
+            map.mapProperty().set(picture == null ? null : picture.map());
+            curves.show(
+                    picture == null ? null : picture.curves(),
+                    -1,
+                    model.session().themeProperty().get(),
+                    picture == null ? "" : picture.words());
+            words.setText(
+                    picture == null
+                            ? Words.of("machine.forecast.empty")
+                            : Words.of("machine.forecast.what") + " "
+                                    + Words.of("machine.forecast.range", picture.range()) + " "
+                                    + picture.order() + " "
+                                    + model.tableKeeps());
+        };
+        model.forecastProperty().addListener((p, old, now) -> show.run());
+        model.session().jobProperty().addListener((p, old, now) -> show.run());
+        show.run();
+        return card("machine.forecast", words, pictures);
+    }
+
     private VBox checks() {
         GridPane list = grid(2);
         for (int i = 0; i < CHECKS.length; i++) {
@@ -91,7 +185,7 @@ public final class MachineView implements StagePane {
             text.setOnMouseClicked(e -> box.fire());
             var row = Parts.row(10, box, text);
             row.setAlignment(Pos.TOP_LEFT);
-            javafx.scene.layout.HBox.setHgrow(text, Priority.ALWAYS);
+            HBox.setHgrow(text, Priority.ALWAYS);
             list.add(row, i % 2, i / 2);
         }
         return card("machine.checks", list);
@@ -106,7 +200,6 @@ public final class MachineView implements StagePane {
                             Parts.text(Words.of("machine.care." + care), "strong"),
                             Parts.text(Words.of("machine.care." + care + ".why"), "muted")));
         }
-        box.getStyleClass().add("explanation-inner");
         return box;
     }
 
@@ -148,6 +241,8 @@ public final class MachineView implements StagePane {
         text.textProperty().bindBidirectional(model.textProperty(field));
         text.setAccessibleText(Words.of(field.key()));
         text.setPromptText(Words.of("machine.unknown"));
+        text.setTooltip(new Tooltip(Words.of(field.key() + ".tip")));
+        text.setAccessibleHelp(Words.of(field.key() + ".tip"));
         model.problemProperty(field).addListener((p, old, now) -> {
             text.getStyleClass().remove("bad-field");
             if (!now.isEmpty()) {

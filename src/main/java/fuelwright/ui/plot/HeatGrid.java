@@ -25,6 +25,8 @@ public final class HeatGrid extends Region {
 
     private static final double TALLEST_CELL = 60;
     private static final double DIMMED = 0.45;
+    private static final double READABLE_WIDTH = 36;
+    private static final double READABLE_HEIGHT = 22;
 
     private final Canvas canvas = new Canvas();
     private final ObjectProperty<HeatMap> map = new SimpleObjectProperty<>();
@@ -115,6 +117,37 @@ public final class HeatGrid extends Region {
         return new javafx.geometry.Point2D(
                 GridPainter.LEFT + (shape().column(cell) + 0.5) * cellWidth(),
                 GridPainter.TOP + (shape().row(cell) + 0.5) * cellHeight());
+    }
+
+    /** Where a cell is drawn, in this region. */
+    public javafx.geometry.Rectangle2D boundsOf(int cell) {
+        return new javafx.geometry.Rectangle2D(
+                GridPainter.LEFT + shape().column(cell) * cellWidth(),
+                GridPainter.TOP + shape().row(cell) * cellHeight(),
+                Math.max(0, cellWidth()),
+                Math.max(0, cellHeight()));
+    }
+
+    /** The width and height at which every figure can be read, for a map of that many columns and rows. */
+    public static javafx.geometry.Dimension2D readableSize(int columns, int rows) {
+        return new javafx.geometry.Dimension2D(
+                GridPainter.LEFT + GridPainter.RIGHT + columns * READABLE_WIDTH,
+                GridPainter.TOP + GridPainter.BOTTOM + rows * READABLE_HEIGHT);
+    }
+
+    /** Moves the selection by so many columns and rows. */
+    public void step(int right, int down) {
+        if (map.get() != null && selected.get() >= 0) {
+            move(selected.get(), right, down, false);
+        }
+    }
+
+    /** Selects every cell. */
+    public void selectAll() {
+        if (map.get() != null) {
+            select(shape().cell(0, 0));
+            extend(shape().cell(shape().columns() - 1, shape().rows() - 1));
+        }
     }
 
     private void pressed(MouseEvent event) {

@@ -207,7 +207,16 @@ public final class Session {
      * @param lane starts with {@link Runner#LOOK}
      */
     public <T> void look(String lane, Runner.Work<T> work, Consumer<T> done) {
-        runner.latest(lane, Duration.ZERO, work, new Runner.Listener<T>() {
+        look(lane, Duration.ZERO, work, done);
+    }
+
+    /**
+     * The same a moment later, for what follows typing.
+     *
+     * @param delay how long nothing newer must come
+     */
+    public <T> void look(String lane, Duration delay, Runner.Work<T> work, Consumer<T> done) {
+        runner.latest(lane, delay, work, new Runner.Listener<T>() {
             @Override
             public void at(double fraction, String what) {
                 // too short to be told

@@ -26,9 +26,11 @@ final class TableMap {
         double low = Arrays.stream(table.toArray()).min().orElse(0);
         double high = Arrays.stream(table.toArray()).max().orElse(1);
         List<HeatCell> cells = new ArrayList<>();
+        // Once for the table: it looks at every cell.
+        int decimals = TableWords.decimals(table);
         for (int cell = 0; cell < table.cells(); cell++) {
             double share = high > low ? (table.at(cell) - low) / (high - low) : 0;
-            String figure = figure(table, table.at(cell), notation);
+            String figure = figure(table, table.at(cell), notation, decimals);
             cells.add(HeatCell.plain(
                     figure,
                     Colours.mix(palette.surface(), palette.sequential().at(0.8 * share), TINT),
@@ -81,9 +83,13 @@ final class TableMap {
     }
 
     static String figure(Table table, double value, Mixture notation) {
+        return figure(table, value, notation, table.quantity().isMixture() ? 0 : TableWords.decimals(table));
+    }
+
+    private static String figure(Table table, double value, Mixture notation, int decimals) {
         if (table.quantity().isMixture()) {
             return notation.figure(notation.lambdaOf(table.quantity(), value));
         }
-        return Figures.plain(value, TableWords.decimals(table));
+        return Figures.plain(value, decimals);
     }
 }

@@ -1,11 +1,15 @@
 package fuelwright.ui.tables;
 
+import fuelwright.estimate.Decision;
 import fuelwright.job.Job;
+import fuelwright.job.JobRide;
 import fuelwright.table.Axis;
 import fuelwright.table.Quantity;
 import fuelwright.table.Table;
+import fuelwright.ui.plot.Curves;
 import fuelwright.ui.plot.GridShape;
 import fuelwright.ui.plot.HeatMap;
+import fuelwright.ui.plot.Surface;
 import fuelwright.ui.session.Mixture;
 import fuelwright.ui.session.Session;
 import fuelwright.ui.session.TableWords;
@@ -17,7 +21,11 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.IntegerProperty;
 import javafx.beans.property.ObjectProperty;
@@ -39,6 +47,13 @@ public final class TablesModel {
         FIRST_RIDE
     }
 
+    /** How it is looked at. */
+    public enum Form {
+        MAP,
+        CURVES,
+        SURFACE
+    }
+
     /** A fact about the table: words and figure. */
     public record Fact(String words, String figure) {}
 
@@ -47,6 +62,11 @@ public final class TablesModel {
     private final ObjectProperty<Shown> shown = new SimpleObjectProperty<>(Shown.FUEL);
     private final BooleanProperty asFile = new SimpleBooleanProperty();
     private final IntegerProperty cell = new SimpleIntegerProperty(-1);
+    private final ObjectProperty<Set<Integer>> block = new SimpleObjectProperty<>(Set.of());
+    private final ObjectProperty<Form> form = new SimpleObjectProperty<>(Form.MAP);
+    private final BooleanProperty alongLoad = new SimpleBooleanProperty();
+    private final TableEditor editor = new TableEditor(this);
+    private final TargetModel target;
     private final ReadOnlyObjectWrapper<HeatMap> map = new ReadOnlyObjectWrapper<>();
     private final ReadOnlyObjectWrapper<GridShape.View> view = new ReadOnlyObjectWrapper<>(GridShape.View.CHART);
     private final ReadOnlyObjectWrapper<FirstRide.Outcome> firstRide = new ReadOnlyObjectWrapper<>();
@@ -55,13 +75,20 @@ public final class TablesModel {
 
     public TablesModel(Session session) {
         this.session = session;
+        this.target = new TargetModel(this);
         session.jobProperty().addListener((p, old, now) -> {
             forgetFirstRide(old, now);
             update();
         });
         session.themeProperty().addListener((p, old, now) -> update());
         session.afrProperty().addListener((p, old, now) -> update());
-        shown.addListener((p, old, now) -> update());
+        shown.addListener((p, old, now) -> {
+            editor.forget();
+            target.openProperty().set(false);
+            block.set(Set.of());
+            update();
+        });
+        target.previewProperty().addListener((p, old, now) -> update());
         firstRide.addListener((p, old, now) -> update());
         asFile.addListener((p, old, now) -> update());
         cell.addListener((p, old, now) -> updateFacts());
@@ -72,12 +99,112 @@ public final class TablesModel {
     public Optional<Table> table() {
         switch (shown.get()) {
             case TARGET:
-                return session.job().targetTable();
+                return Optional.ofNullable(target.previewProperty().get())
+                        .or(() -> session.job().targetTable());
             case FIRST_RIDE:
                 return Optional.ofNullable(firstRide.get()).map(FirstRide.Outcome::after);
             default:
                 return session.job().fuelTable();
         }
+    }
+
+    /**
+     * Puts an edited table into the job. Rides of which nothing else was said were made with the table as it was before, and keep it: what they
+     * showed must not be read as if the new figures had been in the control unit. Decisions about changed cells, or all where the axes changed,
+     * are given up: they were about other figures.
+     */
+    void put(Table changed) {
+        if (shown.get() == Shown.TARGET) {
+            session.edit(job -> job.withTargetTable(changed));
+            return;
+        }
+        session.edit(job -> {
+            Table old = job.fuelTable().orElseThrow();
+            List<JobRide> rides = job.rides().stream()
+                    .map(r -> r.madeWith().isPresent() ? r : new JobRide(r.ride(), Optional.of(old), r.source()))
+                    .toList();
+            Map<Integer, Decision> kept = new TreeMap<>();
+            if (old.sameAxes(changed)) {
+                job.proposal().decisions().forEach((c, decision) -> {
+                    if (old.at(c) == changed.at(c)) {
+                        kept.put(c, decision);
+                    }
+                });
+            }
+            return job.withFuelTable(changed)
+                    .withRides(rides)
+                    .withProposal(job.proposal().withDecisions(kept));
+        });
+    }
+
+    /** Whether rides were made with another fuel table than the one that is shown, by hand or otherwise. */
+    public boolean ridesKeepAnotherTable() {
+        return shown.get() == Shown.FUEL
+                && session.job().rides().stream()
+                        .anyMatch(r -> r.madeWith().isPresent()
+                                && !r.madeWith().equals(session.job().fuelTable()));
+    }
+
+    /** Moves the selection by so many breakpoints of engine speed and load; the middle cell where none is selected. */
+    void step(int speeds, int loads) {
+        table().ifPresent(t -> {
+            int from = cell.get() >= 0
+                    ? cell.get()
+                    : t.cell(t.load().size() / 2, t.speed().size() / 2);
+            int speed =
+                    Math.min(Math.max(t.speedIndex(from) + speeds, 0), t.speed().size() - 1);
+            int load = Math.min(Math.max(t.loadIndex(from) + loads, 0), t.load().size() - 1);
+            block.set(Set.of());
+            cell.set(t.cell(load, speed));
+        });
+    }
+
+    String placeOf(int at) {
+        return table().map(t -> TableWords.cell(t, at)).orElse("");
+    }
+
+    /** The table as curves; empty where there is none. */
+    public Optional<Curves> curves() {
+        return pictured()
+                .map(t -> TablePictures.curves(
+                        t, alongLoad.get(), cell.get(), block.get(), v -> shownFigure(t, v), figuresTitle(t)));
+    }
+
+    /** The table as a landscape; empty where there is none. */
+    public Optional<Surface> surface() {
+        return map.get() == null
+                ? Optional.empty()
+                : pictured()
+                        .map(t -> TablePictures.surface(
+                                t,
+                                map.get(),
+                                new TreeSet<>(editor.cells()),
+                                v -> shownFigure(t, v),
+                                decimals(t),
+                                figuresTitle(t)));
+    }
+
+    /** What curves and landscape show: the table, for the first ride its change. */
+    private Optional<Table> pictured() {
+        return shown.get() == Shown.FIRST_RIDE
+                ? Optional.ofNullable(firstRide.get()).map(FirstRide.Outcome::change)
+                : table();
+    }
+
+    private double shownFigure(Table table, double value) {
+        return new CellFigures(table.quantity(), session.mixture(), 0).shown(value);
+    }
+
+    private int decimals(Table table) {
+        return table.quantity().isMixture() ? session.mixture().decimals() : TableWords.decimals(table);
+    }
+
+    private String figuresTitle(Table table) {
+        if (table.quantity().isMixture()) {
+            return session.mixture().afr() ? "AFR" : "λ";
+        }
+        String unit = table.quantity().unit();
+        return table.quantity().words() + (unit.equals("1") ? "" : ", " + unit);
     }
 
     private void forgetFirstRide(Job old, Job now) {
@@ -154,7 +281,9 @@ public final class TablesModel {
                         ? TableMap.firstRide(firstRide.get(), palette)
                         : TableMap.of(t, session.mixture(), palette))
                 .orElse(null));
-        if (table.isPresent() && cell.get() >= table.get().cells()) {
+        int cells = table.map(Table::cells).orElse(0);
+        if (cell.get() >= cells || block.get().stream().anyMatch(c -> c >= cells)) {
+            block.set(Set.of());
             cell.set(-1);
         }
         updateFacts();
@@ -214,6 +343,35 @@ public final class TablesModel {
         return table.quantity().isMixture()
                 ? session.mixture().words(session.mixture().lambdaOf(table.quantity(), table.at(at)))
                 : TableWords.figure(table, table.at(at));
+    }
+
+    /** Editing the table. */
+    public TableEditor editor() {
+        return editor;
+    }
+
+    /** Making a target table. */
+    public TargetModel target() {
+        return target;
+    }
+
+    /** A target table that is only looked at; null where none is. */
+    ReadOnlyObjectProperty<Table> previewProperty() {
+        return target.previewProperty();
+    }
+
+    /** The cells selected together. */
+    public ObjectProperty<Set<Integer>> blockProperty() {
+        return block;
+    }
+
+    public ObjectProperty<Form> formProperty() {
+        return form;
+    }
+
+    /** Whether curves go over load instead of engine speed. */
+    public BooleanProperty alongLoadProperty() {
+        return alongLoad;
     }
 
     public ObjectProperty<Shown> shownProperty() {

@@ -1,21 +1,22 @@
 package fuelwright.ui.tables;
 
-import fuelwright.safety.Caution;
-import fuelwright.ui.plot.HeatGrid;
+import fuelwright.ui.plot.CurvesPlot;
+import fuelwright.ui.plot.SurfacePlot;
 import fuelwright.ui.theme.AskFiles;
 import fuelwright.ui.theme.Figures;
 import fuelwright.ui.theme.Parts;
 import fuelwright.ui.theme.StagePane;
 import fuelwright.ui.theme.Words;
-import java.util.List;
 import javafx.beans.binding.Bindings;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
-import javafx.scene.control.CheckBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
+import javafx.scene.control.Tooltip;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.StackPane;
@@ -25,19 +26,29 @@ import javafx.scene.layout.VBox;
 public final class TablesView implements StagePane {
 
     private final TablesModel model;
-    private final HeatGrid grid = new HeatGrid();
+    private final EditableGrid grid;
+    private final CurvesPlot curves;
+    private final SurfacePlot surface;
     private final VBox root;
     private final VBox facts = new VBox(12);
     private final Node explanation = Parts.scroll(facts);
+    private EditPane edit;
+    private String editKind;
+    private TargetPane make;
 
     public TablesView(TablesModel model) {
         this.model = model;
-        grid.mapProperty().bind(model.mapProperty());
-        grid.viewProperty().bind(model.viewProperty());
-        grid.themeProperty().bind(model.session().themeProperty());
-        grid.selectedProperty().bindBidirectional(model.cellProperty());
-        grid.visibleProperty().bind(model.mapProperty().isNotNull());
-        StackPane place = new StackPane(grid);
+        grid = new EditableGrid(model);
+        curves = new CurvesPlot(cell -> model.cellProperty().set(cell));
+        surface = new SurfacePlot(cell -> model.cellProperty().set(cell));
+        curves.setId("tables-curves");
+        surface.setId("tables-surface");
+        curves.setFocusTraversable(true);
+        Node curvesKeys = curvesWithChoice();
+        shownAs(grid, TablesModel.Form.MAP);
+        shownAs(curvesKeys, TablesModel.Form.CURVES);
+        shownAs(surface, TablesModel.Form.SURFACE);
+        StackPane place = new StackPane(grid, curvesKeys, surface);
         for (TablesModel.Shown shown : TablesModel.Shown.values()) {
             place.getChildren().add(empty(shown));
         }
@@ -49,7 +60,98 @@ public final class TablesView implements StagePane {
         model.factsProperty().addListener((p, old, now) -> explain());
         model.cellProperty().addListener((p, old, now) -> explain());
         model.shownProperty().addListener((p, old, now) -> explain());
+        model.target().openProperty().addListener((p, old, now) -> explain());
+        model.blockProperty().addListener((p, old, now) -> picture());
+        model.formProperty().addListener((p, old, now) -> {
+            picture();
+            first().requestFocus();
+        });
+        model.alongLoadProperty().addListener((p, old, now) -> picture());
+        model.session().textSizeProperty().addListener((p, old, now) -> picture());
+        root.addEventHandler(KeyEvent.KEY_PRESSED, this::key);
         explain();
+    }
+
+    private void shownAs(Node node, TablesModel.Form form) {
+        node.visibleProperty()
+                .bind(Bindings.createBooleanBinding(
+                        () -> model.mapProperty().get() != null
+                                && model.formProperty().get() == form,
+                        model.mapProperty(),
+                        model.formProperty()));
+    }
+
+    private Node curvesWithChoice() {
+        ToggleButton speed = toggle(
+                "tables.along.speed", true, () -> model.alongLoadProperty().set(false));
+        ToggleButton load = toggle(
+                "tables.along.load", false, () -> model.alongLoadProperty().set(true));
+        model.alongLoadProperty().addListener((p, old, now) -> (now ? load : speed).setSelected(true));
+        VBox.setVgrow(curves, Priority.ALWAYS);
+        return new VBox(
+                8,
+                Parts.row(
+                        8,
+                        Parts.choice(new ToggleGroup(), speed, load),
+                        Parts.text(Words.of("tables.curves.hint"), "muted")),
+                curves);
+    }
+
+    /** M, C and S choose how the table is looked at; X turns the curves. In curves the arrow keys go from cell to cell. */
+    private void key(KeyEvent event) {
+        boolean typing = event.getTarget() instanceof javafx.scene.control.TextInputControl;
+        if (typing || event.isShortcutDown() || event.isAltDown()) {
+            return;
+        }
+        switch (event.getCode()) {
+            case M:
+                model.formProperty().set(TablesModel.Form.MAP);
+                break;
+            case C:
+                model.formProperty().set(TablesModel.Form.CURVES);
+                break;
+            case S:
+                model.formProperty().set(TablesModel.Form.SURFACE);
+                break;
+            case X:
+                model.alongLoadProperty().set(!model.alongLoadProperty().get());
+                break;
+            case LEFT:
+            case RIGHT:
+            case UP:
+            case DOWN:
+                if (event.getTarget() != curves) {
+                    return;
+                }
+                curveKey(event.getCode());
+                break;
+            default:
+                return;
+        }
+        event.consume();
+    }
+
+    private void curveKey(KeyCode code) {
+        int along = code == KeyCode.RIGHT ? 1 : code == KeyCode.LEFT ? -1 : 0;
+        int up = code == KeyCode.UP ? 1 : code == KeyCode.DOWN ? -1 : 0;
+        boolean load = model.alongLoadProperty().get();
+        model.step(load ? up : along, load ? along : up);
+    }
+
+    private void picture() {
+        var theme = model.session().themeProperty().get();
+        int cell = model.cellProperty().get();
+        String words = model.selected().map(f -> f.words() + ": " + f.figure()).orElse(Words.of("tables.edit.select"));
+        switch (model.formProperty().get()) {
+            case CURVES:
+                curves.show(model.curves().orElse(null), cell, theme, words);
+                break;
+            case SURFACE:
+                surface.show(model.surface().orElse(null), cell, theme, words);
+                break;
+            default:
+                break;
+        }
     }
 
     private static String key(TablesModel.Shown shown) {
@@ -69,7 +171,8 @@ public final class TablesView implements StagePane {
                 Words.of(key(shown)),
                 model.session().workingProperty(),
                 model.session().doingProperty(),
-                Parts.button("tables.open", this::open, "primary"));
+                Parts.button("tables.open", this::open, "primary"),
+                makeButton(shown));
         empty.visibleProperty()
                 .bind(Bindings.createBooleanBinding(
                         () -> model.mapProperty().get() == null
@@ -77,6 +180,16 @@ public final class TablesView implements StagePane {
                         model.mapProperty(),
                         model.shownProperty()));
         return empty;
+    }
+
+    private Node makeButton(TablesModel.Shown shown) {
+        Button make =
+                Parts.button("tables.make", () -> model.target().openProperty().set(true));
+        Parts.show(make, shown == TablesModel.Shown.TARGET);
+        make.disableProperty()
+                .bind(Bindings.createBooleanBinding(
+                        () -> !model.target().isPossible(), model.session().jobProperty()));
+        return make;
     }
 
     private void open() {
@@ -91,9 +204,20 @@ public final class TablesView implements StagePane {
                 toggle("tables.chart", true, () -> model.asFileProperty().set(false));
         ToggleButton file =
                 toggle("tables.file", false, () -> model.asFileProperty().set(true));
+        ToggleButton[] forms = new ToggleButton[TablesModel.Form.values().length];
+        for (TablesModel.Form form : TablesModel.Form.values()) {
+            String key = "tables.form." + form.name().toLowerCase(java.util.Locale.ROOT);
+            forms[form.ordinal()] = toggle(
+                    key,
+                    model.formProperty().get() == form,
+                    () -> model.formProperty().set(form));
+            forms[form.ordinal()].setTooltip(new Tooltip(Words.of(key + ".tip")));
+        }
+        model.formProperty().addListener((p, old, now) -> forms[now.ordinal()].setSelected(true));
         return Parts.row(
                 8,
                 Parts.choice(new ToggleGroup(), fuel, target, first),
+                Parts.choice(new ToggleGroup(), forms),
                 Parts.gap(),
                 Parts.choice(new ToggleGroup(), chart, file),
                 Parts.button("tables.open", this::open, "compact"));
@@ -114,11 +238,28 @@ public final class TablesView implements StagePane {
     }
 
     private void explain() {
+        picture();
         facts.getChildren().clear();
+        if (model.target().openProperty().get()) {
+            facts.getChildren().add(targetPane());
+            return;
+        }
         model.selected()
                 .ifPresent(cell -> facts.getChildren()
                         .add(new VBox(
                                 4, Parts.text(cell.words(), "section"), Parts.label(cell.figure(), "big-figure"))));
+        boolean editable = model.editor().isEditable();
+        if (model.shownProperty().get() == TablesModel.Shown.TARGET) {
+            Node button = makeButton(TablesModel.Shown.TARGET);
+            button.setId("target-make");
+            facts.getChildren().add(button);
+        }
+        if (editable) {
+            facts.getChildren().add(editPane());
+        }
+        if (model.ridesKeepAnotherTable()) {
+            facts.getChildren().add(Parts.callout("check", Words.of("tables.rides"), Words.of("tables.rides.why")));
+        }
         String title;
         String words;
         switch (model.shownProperty().get()) {
@@ -142,7 +283,7 @@ public final class TablesView implements StagePane {
         }
         if (model.shownProperty().get() == TablesModel.Shown.FIRST_RIDE
                 && model.firstRideProperty().get() != null) {
-            facts.getChildren().add(firstRide());
+            facts.getChildren().add(new FirstRidePane(model, root));
         }
     }
 
@@ -163,32 +304,22 @@ public final class TablesView implements StagePane {
                 Parts.text(Words.of("tables.deadtime.why"), "muted"));
     }
 
-    private VBox firstRide() {
-        Label outcome = Parts.text("", "strong");
-        outcome.textProperty().bind(model.outcomeProperty());
-        Button write = Parts.button(
-                "tables.first.write",
-                () -> AskFiles.folder(root, Words.of("handover.folder"), model::writeFirstRide),
-                "primary");
-        VBox box = new VBox(
-                8, Parts.text(Parts.sentence(model.firstRideProperty().get().remark()), "muted"));
-        List<Caution> stops = model.firstRideProperty().get().cautions().stream()
-                .filter(Caution::isStop)
-                .toList();
-        // A table never leaves without the Stop that stands against it, and nobody writes it without having been told.
-        if (!stops.isEmpty()) {
-            stops.forEach(c -> box.getChildren()
-                    .add(Parts.callout(
-                            "stop",
-                            c.level().words() + " · " + c.title(),
-                            Parts.sentence(c.what()) + " " + Parts.sentence(c.todo()))));
-            CheckBox read = new CheckBox(Words.of("handover.read"));
-            read.setId("first-stops-read");
-            write.disableProperty().bind(read.selectedProperty().not());
-            box.getChildren().add(read);
+    /** Kept as long as the axes are of the same kinds, so that what is typed in it stays. */
+    private Node editPane() {
+        String kind = model.shownProperty().get() + " "
+                + model.table().map(t -> t.load().kind().name()).orElse("");
+        if (edit == null || !kind.equals(editKind)) {
+            edit = new EditPane(model);
+            editKind = kind;
         }
-        box.getChildren().addAll(write, outcome);
-        return box;
+        return edit;
+    }
+
+    private Node targetPane() {
+        if (make == null) {
+            make = new TargetPane(model.target());
+        }
+        return make;
     }
 
     @Override
@@ -203,6 +334,13 @@ public final class TablesView implements StagePane {
 
     @Override
     public Node first() {
-        return grid;
+        switch (model.formProperty().get()) {
+            case CURVES:
+                return curves;
+            case SURFACE:
+                return surface;
+            default:
+                return grid.grid();
+        }
     }
 }

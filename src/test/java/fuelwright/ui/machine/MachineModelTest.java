@@ -71,4 +71,46 @@ class MachineModelTest {
                 model.consequenceProperty().get().contains("+34 %"),
                 model.consequenceProperty().get());
     }
+
+    @Test
+    void theForecastFollowsTypingBeforeItIsCommitted() {
+        session.openSample();
+        BoreForecastPicture before = model.forecastProperty().get();
+        assertEquals(70, before.map().cells().size());
+        assertTrue(before.map().cells().stream().allMatch(c -> c.hatched()));
+        model.textProperty(MachineForm.Field.BORE_AFTER).set("50");
+        assertEquals(44, session.job().machine().after().orElseThrow().boreMm());
+        assertTrue(middle(model.forecastProperty().get()) > middle(before) + 5);
+        model.textProperty(MachineForm.Field.BORE_AFTER).set("5o");
+        assertTrue(middle(model.forecastProperty().get()) > middle(before) + 5);
+        model.textProperty(MachineForm.Field.BORE_AFTER).set("");
+        org.junit.jupiter.api.Assertions.assertNull(model.forecastProperty().get());
+    }
+
+    /** More air at 5 % throttle on the bold curve. */
+    private static double middle(BoreForecastPicture picture) {
+        return picture.curves().lines().get(2).ys().get(5);
+    }
+
+    @Test
+    void smallOpeningsGainMostAndFullThrottleLeast() {
+        session.openSample();
+        for (var line : model.forecastProperty().get().curves().lines()) {
+            double most = java.util.Collections.max(line.ys());
+            // The shaft is a smaller part of the bigger bore, so a little more than the bores' squares.
+            assertTrue(most > 5 && most < 100 * (44.0 * 44 / (38 * 38) * 1.06 - 1), line.name() + ": " + most);
+            assertTrue(line.ys().indexOf(most) <= 20, line.name());
+            assertTrue(line.ys().get(line.ys().size() - 1) < most / 3, line.name());
+        }
+    }
+
+    /** Equal angles: while the shaft doesn't hide the plate the areas go as the bores' squares, nearly, as its share of the bore differs. */
+    @Test
+    void theRatioOfOpenAreasIsThatOfTheBoresSquaresNearly() {
+        session.openSample();
+        model.throttleProperty().set(30);
+        assertEquals(44.0 * 44 / (38 * 38), model.areaRatio().orElseThrow(), 0.06);
+        model.throttleProperty().set(0);
+        assertTrue(model.areaRatio().isEmpty());
+    }
 }

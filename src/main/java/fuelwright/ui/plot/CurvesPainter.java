@@ -1,0 +1,164 @@
+package fuelwright.ui.plot;
+
+import fuelwright.ui.theme.Figures;
+import fuelwright.ui.theme.Fonts;
+import fuelwright.ui.theme.Palette;
+import java.util.ArrayList;
+import java.util.List;
+import javafx.geometry.VPos;
+import javafx.scene.paint.Color;
+import javafx.scene.text.TextAlignment;
+
+/** Draws {@link Curves}: grid lines at round figures, quiet lines first, the bold one with a dot at each breakpoint. */
+final class CurvesPainter {
+
+    static final double LEFT = 58;
+    static final double TOP = 26;
+    static final double BOTTOM = 46;
+    private static final double NAME_HEIGHT = 13;
+
+    private final Ink ink;
+    private final Curves curves;
+    private final Palette palette;
+    private final double right;
+    private final double bottom;
+    private final double low;
+    private final double high;
+    private final double step;
+
+    CurvesPainter(Ink ink, Curves curves, Palette palette, double width, double height) {
+        this.ink = ink;
+        this.curves = curves;
+        this.palette = palette;
+        this.right = width - margin(curves);
+        this.bottom = height - BOTTOM;
+        double span = curves.highest() - curves.lowest();
+        double wide = span > 0 ? span : Math.max(1, Math.abs(curves.highest()));
+        this.step = Curves.step(wide, (int) Math.max(2, Math.min(7, height / 45)));
+        double first = Math.floor(curves.lowest() / step + 1e-9) * step;
+        double last = Math.ceil(curves.highest() / step - 1e-9) * step;
+        this.low = first;
+        this.high = last > first ? last : first + step;
+    }
+
+    /** Room for the names at the right. */
+    static double margin(Curves curves) {
+        double most = curves.lines().stream()
+                .mapToDouble(l -> l.name().isEmpty() ? 0 : Fonts.width(l.name(), Fonts.figure(11, true)))
+                .max()
+                .orElse(0);
+        return most + 20;
+    }
+
+    private double x(double value) {
+        double first = curves.xs().get(0);
+        double last = curves.xs().get(curves.xs().size() - 1);
+        return LEFT + (value - first) / (last - first) * (right - LEFT);
+    }
+
+    private double y(double value) {
+        return bottom - (value - low) / (high - low) * (bottom - TOP);
+    }
+
+    void paint(int selected) {
+        grid();
+        List<Curves.Line> named = new ArrayList<>();
+        for (Curves.Weight weight : Curves.Weight.values()) {
+            for (Curves.Line line : curves.lines()) {
+                if (line.weight() == weight) {
+                    line(line, selected);
+                    if (!line.name().isEmpty()) {
+                        named.add(line);
+                    }
+                }
+            }
+        }
+        names(named);
+    }
+
+    private void grid() {
+        int decimals = (int) Math.max(0, Math.ceil(-Math.log10(step) - 1e-9));
+        ink.setFont(Fonts.figure(11, false));
+        ink.setTextBaseline(VPos.CENTER);
+        ink.setLineWidth(1);
+        for (double at = low; at <= high + step / 2; at += step) {
+            boolean nothing = Math.abs(at) < step / 1e6;
+            ink.setStroke(nothing && low < 0 ? palette.muted() : palette.line());
+            ink.strokeLine(LEFT, y(at), right, y(at));
+            ink.setFill(palette.muted());
+            ink.setTextAlign(TextAlignment.RIGHT);
+            ink.fillText(Figures.plain(at, decimals), LEFT - 8, y(at));
+        }
+        ink.setTextAlign(TextAlignment.CENTER);
+        double before = Double.NEGATIVE_INFINITY;
+        double end = x(curves.xs().get(curves.xs().size() - 1));
+        for (int i = 0; i < curves.xs().size(); i++) {
+            double at = x(curves.xs().get(i));
+            boolean last = i == curves.xs().size() - 1;
+            ink.setStroke(palette.line());
+            ink.strokeLine(at, bottom, at, bottom + 4);
+            if (at - before >= Fonts.grown(38) && (last || end - at >= Fonts.grown(38))) {
+                ink.setFill(palette.muted());
+                ink.fillText(Figures.shortest(curves.xs().get(i)), at, bottom + 14);
+                before = at;
+            }
+        }
+        ink.setFill(palette.muted());
+        ink.setFont(Fonts.text(12, false));
+        ink.fillText(curves.xTitle(), (LEFT + right) / 2, bottom + 34);
+        ink.setTextAlign(TextAlignment.LEFT);
+        ink.fillText(curves.yTitle(), 4, 9);
+    }
+
+    private Color colour(Curves.Weight weight) {
+        switch (weight) {
+            case BOLD:
+                return palette.accent();
+            case CHOSEN:
+                return palette.ink();
+            default:
+                return palette.hatch();
+        }
+    }
+
+    private void line(Curves.Line line, int selected) {
+        double[] xs = curves.xs().stream().mapToDouble(this::x).toArray();
+        double[] ys = line.ys().stream().mapToDouble(this::y).toArray();
+        boolean bold = line.weight() == Curves.Weight.BOLD;
+        ink.setStroke(colour(line.weight()));
+        ink.setLineWidth(bold ? 3 : line.weight() == Curves.Weight.CHOSEN ? 1.75 : 1);
+        ink.strokePolyline(xs, ys, xs.length);
+        if (bold && !curves.cells().isEmpty()) {
+            for (int i = 0; i < xs.length; i++) {
+                boolean here = i == selected;
+                double size = here ? 6 : 3.5;
+                ink.setFill(here ? palette.selection() : palette.accent());
+                ink.fillOval(xs[i] - size, ys[i] - size, 2 * size, 2 * size);
+                if (here) {
+                    ink.setStroke(palette.accent());
+                    ink.setLineWidth(2);
+                    ink.strokeOval(xs[i] - size, ys[i] - size, 2 * size, 2 * size);
+                }
+            }
+        }
+    }
+
+    /** Names at the right ends: the bold one has its place, the others keep away from it and from each other, or go. */
+    private void names(List<Curves.Line> named) {
+        List<Double> taken = new ArrayList<>();
+        ink.setTextAlign(TextAlignment.LEFT);
+        for (int i = named.size() - 1; i >= 0; i--) {
+            Curves.Line line = named.get(i);
+            double at = y(line.ys().get(line.ys().size() - 1));
+            if (taken.stream().anyMatch(t -> Math.abs(t - at) < Fonts.grown(NAME_HEIGHT))) {
+                continue;
+            }
+            taken.add(at);
+            boolean bold = line.weight() == Curves.Weight.BOLD;
+            ink.setFont(Fonts.figure(11, bold));
+            ink.setFill(
+                    bold ? palette.accent() : line.weight() == Curves.Weight.CHOSEN ? palette.ink() : palette.muted());
+            ink.fillText(line.name(), right + 8, at);
+        }
+    }
+}

@@ -1,0 +1,114 @@
+package fuelwright.ui.tables;
+
+import fuelwright.table.AxisEdit;
+import fuelwright.ui.theme.Parts;
+import fuelwright.ui.theme.Words;
+import java.util.function.Predicate;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
+import javafx.scene.control.Tooltip;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+
+/** What can be done with the selected cells and their breakpoints, and what came of it. */
+final class EditPane extends VBox {
+
+    private final TablesModel model;
+    private final TextField amount = new TextField();
+    private final TextField breakpoint = new TextField();
+
+    EditPane(TablesModel model) {
+        super(12);
+        this.model = model;
+        TableEditor editor = model.editor();
+        field(amount, "tables.edit.amount", "tables-amount");
+        field(breakpoint, "tables.edit.breakpoint", "tables-breakpoint");
+        amount.setOnAction(e -> editor.fill(amount.getText()));
+        Label said = Parts.text("");
+        said.setId("tables-said");
+        said.textProperty().bind(editor.saidProperty());
+        editor.refusedProperty().addListener((p, old, now) -> colour(said, now));
+        colour(said, editor.refusedProperty().get());
+        Parts.show(said, !editor.saidProperty().get().isEmpty());
+        editor.saidProperty().addListener((p, old, now) -> Parts.show(said, !now.isEmpty()));
+        getChildren()
+                .addAll(
+                        said,
+                        new VBox(
+                                8,
+                                Parts.label(Words.of("tables.edit.cells"), "section"),
+                                Parts.row(
+                                        8,
+                                        amount,
+                                        with("tables.edit.fill", amount, editor::fill),
+                                        with("tables.edit.add", amount, editor::add)),
+                                flow(
+                                        with("tables.edit.percent", amount, editor::addPercent),
+                                        with("tables.edit.times", amount, editor::times),
+                                        plain("tables.edit.corners", editor::betweenCorners),
+                                        plain("tables.edit.edges", editor::betweenEdges),
+                                        plain("tables.edit.soften", editor::soften))),
+                        axes(editor),
+                        Parts.text(Words.of("tables.edit.keys"), "muted", "small"));
+    }
+
+    private VBox axes(TableEditor editor) {
+        VBox box = new VBox(8, Parts.label(Words.of("tables.edit.axes"), "section"), breakpoint);
+        for (AxisEdit.Side side : AxisEdit.Side.values()) {
+            Label name = Parts.label(
+                    model.table()
+                            .map(t -> Parts.capital(side.of(t).kind().words()))
+                            .orElse(""),
+                    "muted");
+            HBox.setHgrow(name, Priority.ALWAYS);
+            name.setMaxWidth(Double.MAX_VALUE);
+            box.getChildren()
+                    .add(Parts.row(
+                            4,
+                            name,
+                            with("tables.edit.insert", breakpoint, text -> editor.insert(side, text)),
+                            with("tables.edit.move", breakpoint, text -> editor.move(side, text)),
+                            plain("tables.edit.remove", () -> editor.remove(side))));
+        }
+        return box;
+    }
+
+    private static void field(TextField field, String key, String id) {
+        field.setId(id);
+        field.setPromptText(Words.of(key));
+        field.setAccessibleText(Words.of(key));
+        field.setTooltip(new Tooltip(Words.of(key + ".tip")));
+        field.setPrefColumnCount(8);
+        HBox.setHgrow(field, Priority.ALWAYS);
+    }
+
+    private static Button with(String key, TextField field, Predicate<String> edit) {
+        return plain(key, () -> {
+            if (!edit.test(field.getText())) {
+                field.requestFocus();
+            }
+        });
+    }
+
+    private static Button plain(String key, Runnable edit) {
+        Button button = Parts.button(key, edit, "compact");
+        button.setId(key.replace('.', '-'));
+        button.setTooltip(new Tooltip(Words.of(key + ".tip")));
+        button.setAccessibleHelp(Words.of(key + ".tip"));
+        return button;
+    }
+
+    private static FlowPane flow(Button... buttons) {
+        FlowPane flow = new FlowPane(8, 8, buttons);
+        flow.setPrefWrapLength(260);
+        return flow;
+    }
+
+    private static void colour(Label said, boolean refused) {
+        said.getStyleClass().removeAll("field-message", "strong");
+        said.getStyleClass().add(refused ? "field-message" : "strong");
+    }
+}

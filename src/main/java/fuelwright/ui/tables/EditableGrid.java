@@ -1,0 +1,225 @@
+package fuelwright.ui.tables;
+
+import fuelwright.ui.plot.HeatGrid;
+import fuelwright.ui.theme.Words;
+import javafx.geometry.Dimension2D;
+import javafx.geometry.Rectangle2D;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.control.TextField;
+import javafx.scene.input.Clipboard;
+import javafx.scene.input.ClipboardContent;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.input.MouseEvent;
+import javafx.scene.layout.Pane;
+import javafx.scene.layout.StackPane;
+
+/**
+ * The map of a table with a field over the cell that is typed into. Typing replaces, F2 and Enter edit, Enter and Tab take and go on, Escape
+ * leaves; Ctrl+A, C, V as everywhere. A table too large for its place scrolls.
+ */
+final class EditableGrid extends StackPane {
+
+    private static final String BEGINS_A_FIGURE = "0123456789.,+-−";
+    private static final double LEAST_FIELD_WIDTH = 64;
+    private static final double LEAST_FIELD_HEIGHT = 28;
+
+    private final TablesModel model;
+    private final HeatGrid grid = new HeatGrid();
+    private final TextField field = new TextField();
+    private final Pane over = new Pane(field);
+    private final ScrollPane scroll;
+
+    EditableGrid(TablesModel model) {
+        this.model = model;
+        grid.setId("tables-grid");
+        field.setId("tables-cell");
+        field.setVisible(false);
+        field.getStyleClass().add("cell-field");
+        over.setPickOnBounds(false);
+        grid.mapProperty().bind(model.mapProperty());
+        grid.viewProperty().bind(model.viewProperty());
+        grid.themeProperty().bind(model.session().themeProperty());
+        grid.selectedProperty().bindBidirectional(model.cellProperty());
+        grid.blockProperty().bindBidirectional(model.blockProperty());
+        StackPane sheet = new StackPane(grid, over);
+        // Else the scroll pane would take the keyboard away from the cell that was clicked.
+        sheet.addEventHandler(MouseEvent.MOUSE_PRESSED, MouseEvent::consume);
+        scroll = new ScrollPane(sheet);
+        scroll.setFitToWidth(true);
+        scroll.setFitToHeight(true);
+        scroll.setFocusTraversable(false);
+        scroll.getStyleClass().addAll("plain-scroll", "edge-to-edge");
+        getChildren().add(scroll);
+        grid.addEventHandler(KeyEvent.KEY_PRESSED, this::pressed);
+        grid.addEventHandler(KeyEvent.KEY_TYPED, this::typed);
+        grid.addEventHandler(MouseEvent.MOUSE_CLICKED, e -> {
+            if (e.getClickCount() == 2) {
+                begin(model.editor().figure().orElse(""));
+            }
+        });
+        field.addEventFilter(KeyEvent.KEY_PRESSED, this::inField);
+        field.focusedProperty().addListener((p, old, now) -> {
+            if (!now && field.isVisible()) {
+                leave(true);
+            }
+        });
+        model.mapProperty().addListener((p, old, now) -> size());
+        model.viewProperty().addListener((p, old, now) -> size());
+        model.cellProperty().addListener((p, old, now) -> reveal());
+        size();
+    }
+
+    HeatGrid grid() {
+        return grid;
+    }
+
+    /** Never smaller than can be read. */
+    private void size() {
+        var map = model.mapProperty().get();
+        if (map == null) {
+            return;
+        }
+        boolean across = model.viewProperty().get() == fuelwright.ui.plot.GridShape.View.SPEED_DOWN;
+        int columns = across ? map.loads().size() : map.speeds().size();
+        int rows = across ? map.speeds().size() : map.loads().size();
+        Dimension2D least = HeatGrid.readableSize(columns, rows);
+        grid.setMinSize(least.getWidth(), least.getHeight());
+        grid.setPrefSize(least.getWidth(), least.getHeight());
+    }
+
+    /** Scrolls until the selected cell is seen. */
+    private void reveal() {
+        int cell = model.cellProperty().get();
+        if (cell < 0
+                || model.mapProperty().get() == null
+                || cell >= model.mapProperty().get().cells().size()) {
+            return;
+        }
+        Rectangle2D at = grid.boundsOf(cell);
+        scroll.setHvalue(scrolled(
+                scroll.getHvalue(),
+                at.getMinX(),
+                at.getMaxX(),
+                grid.getWidth(),
+                scroll.getViewportBounds().getWidth()));
+        scroll.setVvalue(scrolled(
+                scroll.getVvalue(),
+                at.getMinY(),
+                at.getMaxY(),
+                grid.getHeight(),
+                scroll.getViewportBounds().getHeight()));
+    }
+
+    /** Where a scroll bar (0 to 1) must stand so that low to high is seen; where it stands if it is. */
+    static double scrolled(double now, double low, double high, double whole, double seen) {
+        double hidden = whole - seen;
+        if (hidden <= 0) {
+            return 0;
+        }
+        double start = now * hidden;
+        double moved = low < start ? low : high > start + seen ? high - seen : start;
+        return Math.min(1, Math.max(0, moved / hidden));
+    }
+
+    private void pressed(KeyEvent event) {
+        if (event.isShortcutDown()) {
+            shortcut(event);
+            return;
+        }
+        switch (event.getCode()) {
+            case F2:
+            case ENTER:
+                begin(model.editor().figure().orElse(""));
+                field.selectAll();
+                break;
+            case DELETE:
+            case BACK_SPACE:
+                model.editor().delete();
+                break;
+            default:
+                return;
+        }
+        event.consume();
+    }
+
+    private void shortcut(KeyEvent event) {
+        switch (event.getCode()) {
+            case A:
+                grid.selectAll();
+                break;
+            case C:
+                ClipboardContent content = new ClipboardContent();
+                String text = model.editor().copy(event.isShiftDown());
+                if (!text.isEmpty()) {
+                    content.putString(text);
+                    Clipboard.getSystemClipboard().setContent(content);
+                }
+                break;
+            case V:
+                model.editor().paste(Clipboard.getSystemClipboard().getString());
+                break;
+            default:
+                return;
+        }
+        event.consume();
+    }
+
+    private void typed(KeyEvent event) {
+        String text = event.getCharacter();
+        if (text.length() == 1
+                && BEGINS_A_FIGURE.contains(text)
+                && !event.isShortcutDown()
+                && !event.isAltDown()
+                && !field.isVisible()) {
+            begin(text);
+            field.end();
+            event.consume();
+        }
+    }
+
+    private void begin(String text) {
+        int cell = model.cellProperty().get();
+        if (cell < 0 || !model.editor().isEditable()) {
+            model.editor().type(text);
+            return;
+        }
+        Rectangle2D at = grid.boundsOf(cell);
+        double width = Math.max(LEAST_FIELD_WIDTH, at.getWidth());
+        double height = Math.max(LEAST_FIELD_HEIGHT, at.getHeight());
+        field.resizeRelocate(
+                Math.min(at.getMinX(), grid.getWidth() - width),
+                at.getMinY() + (at.getHeight() - height) / 2,
+                width,
+                height);
+        field.setManaged(false);
+        field.setAccessibleText(Words.of("tables.edit.field", model.placeOf(cell)));
+        field.setText(text);
+        field.setVisible(true);
+        field.requestFocus();
+    }
+
+    private void inField(KeyEvent event) {
+        KeyCode code = event.getCode();
+        if (code == KeyCode.ESCAPE) {
+            leave(false);
+        } else if (code == KeyCode.ENTER || code == KeyCode.TAB) {
+            if (leave(true)) {
+                int by = event.isShiftDown() ? -1 : 1;
+                grid.step(code == KeyCode.TAB ? by : 0, code == KeyCode.TAB ? 0 : by);
+            }
+        } else {
+            return;
+        }
+        event.consume();
+    }
+
+    /** Whether the typed figure was taken. */
+    private boolean leave(boolean taking) {
+        String text = field.getText();
+        field.setVisible(false);
+        boolean taken = taking && model.editor().type(text);
+        grid.requestFocus();
+        return taken;
+    }
+}
