@@ -5,7 +5,6 @@ import fuelwright.ui.theme.Fonts;
 import fuelwright.ui.theme.Palette;
 import java.util.Set;
 import javafx.geometry.VPos;
-import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.paint.Color;
 import javafx.scene.text.Font;
 import javafx.scene.text.TextAlignment;
@@ -21,14 +20,14 @@ final class GridPainter {
     /** In narrower cells no figure could be read: then the map shows only where. */
     private static final double LEAST_WIDTH = 26;
 
-    private final GraphicsContext g;
+    private final Ink g;
     private final HeatMap map;
     private final GridShape shape;
     private final Palette palette;
     private final double cellWidth;
     private final double cellHeight;
 
-    GridPainter(GraphicsContext g, HeatMap map, GridShape shape, Palette palette, double cellWidth, double cellHeight) {
+    GridPainter(Ink g, HeatMap map, GridShape shape, Palette palette, double cellWidth, double cellHeight) {
         this.g = g;
         this.map = map;
         this.shape = shape;

@@ -12,7 +12,6 @@ import javafx.beans.property.SimpleObjectProperty;
 import javafx.scene.AccessibleAttribute;
 import javafx.scene.AccessibleRole;
 import javafx.scene.canvas.Canvas;
-import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.Region;
@@ -21,7 +20,7 @@ import javafx.scene.layout.Region;
  * A grid of cells on a canvas, with one selected by mouse or arrow keys; with Shift, or by dragging, a block of them. Shows nothing while
  * {@link #mapProperty} is null.
  */
-public final class HeatGrid extends Region {
+public final class HeatGrid extends Region implements Plot {
 
     private static final double TALLEST_CELL = 60;
     private static final double DIMMED = 0.45;
@@ -94,11 +93,19 @@ public final class HeatGrid extends Region {
     }
 
     private double cellWidth() {
-        return Math.floor((getWidth() - GridPainter.LEFT - GridPainter.RIGHT) / shape().columns());
+        return cellWidth(getWidth());
     }
 
     private double cellHeight() {
-        double room = (getHeight() - GridPainter.TOP - GridPainter.BOTTOM) / shape().rows();
+        return cellHeight(getHeight());
+    }
+
+    private double cellWidth(double width) {
+        return Math.floor((width - GridPainter.LEFT - GridPainter.RIGHT) / shape().columns());
+    }
+
+    private double cellHeight(double height) {
+        double room = (height - GridPainter.TOP - GridPainter.BOTTOM) / shape().rows();
         return Math.floor(Math.min(TALLEST_CELL, room));
     }
 
@@ -235,15 +242,22 @@ public final class HeatGrid extends Region {
     }
 
     private void redraw() {
-        GraphicsContext g = canvas.getGraphicsContext2D();
-        g.clearRect(0, 0, canvas.getWidth(), canvas.getHeight());
-        if (map.get() == null || canvas.getWidth() < 80) {
+        Ink ink = CanvasInk.on(canvas);
+        if (canvas.getWidth() < 80) {
+            return;
+        }
+        paint(ink, canvas.getWidth(), canvas.getHeight());
+        notifyAccessibleAttributeChanged(AccessibleAttribute.TEXT);
+    }
+
+    @Override
+    public void paint(Ink ink, double width, double height) {
+        if (map.get() == null) {
             return;
         }
         int cell = selected.get() < map.get().cells().size() ? selected.get() : -1;
-        new GridPainter(g, map.get(), shape(), theme.get().palette(), cellWidth(), cellHeight())
+        new GridPainter(ink, map.get(), shape(), theme.get().palette(), cellWidth(width), cellHeight(height))
                 .paint(cell, block.get(), hovered, isFocused());
-        notifyAccessibleAttributeChanged(AccessibleAttribute.TEXT);
     }
 
     @Override

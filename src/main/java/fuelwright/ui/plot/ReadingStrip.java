@@ -8,7 +8,6 @@ import fuelwright.ui.theme.Words;
 import java.util.List;
 import javafx.geometry.VPos;
 import javafx.scene.canvas.Canvas;
-import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.paint.Color;
 import javafx.scene.text.TextAlignment;
 
@@ -33,8 +32,7 @@ public final class ReadingStrip extends Canvas {
      */
     public void show(Theme theme, List<Double> values, double fitted, double uncertainty) {
         Palette palette = theme.palette();
-        GraphicsContext g = getGraphicsContext2D();
-        g.clearRect(0, 0, getWidth(), getHeight());
+        Ink g = CanvasInk.on(this);
         double reach = reach(values, fitted, uncertainty);
         band(g, palette, fitted, uncertainty, reach);
         dots(g, palette, values, reach);
@@ -56,7 +54,7 @@ public final class ReadingStrip extends Canvas {
         return getWidth() / 2 + inside / reach * (getWidth() / 2 - 8);
     }
 
-    private void band(GraphicsContext g, Palette palette, double fitted, double uncertainty, double reach) {
+    private void band(Ink g, Palette palette, double fitted, double uncertainty, double reach) {
         Color mixture = palette.role("lane-2");
         double left = x(fitted - 2 * uncertainty, reach);
         double right = x(fitted + 2 * uncertainty, reach);
@@ -66,7 +64,7 @@ public final class ReadingStrip extends Canvas {
         g.fillRect(x(fitted, reach) - 1, 0, 2, PLOT);
     }
 
-    private void dots(GraphicsContext g, Palette palette, List<Double> values, double reach) {
+    private void dots(Ink g, Palette palette, List<Double> values, double reach) {
         int columns = (int) (getWidth() / DOT) + 1;
         int[] heights = new int[columns];
         int tallest = 1;
@@ -84,7 +82,7 @@ public final class ReadingStrip extends Canvas {
         }
     }
 
-    private void axis(GraphicsContext g, Palette palette, double reach) {
+    private void axis(Ink g, Palette palette, double reach) {
         g.setStroke(palette.role("line-strong"));
         g.setLineWidth(1);
         g.strokeLine(0, PLOT + 0.5, getWidth(), PLOT + 0.5);

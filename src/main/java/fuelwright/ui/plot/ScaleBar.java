@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.function.Function;
 import javafx.geometry.VPos;
 import javafx.scene.canvas.Canvas;
-import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.paint.Color;
 import javafx.scene.text.TextAlignment;
 
@@ -26,8 +25,7 @@ public final class ScaleBar extends Canvas {
      * @param labels words at even distances from left to right, at least two
      */
     public void show(Theme theme, Function<Double, Color> colourAt, List<String> labels) {
-        GraphicsContext g = getGraphicsContext2D();
-        g.clearRect(0, 0, getWidth(), getHeight());
+        Ink g = CanvasInk.on(this);
         for (int x = 0; x < getWidth(); x++) {
             g.setFill(colourAt.apply(x / (getWidth() - 1)));
             g.fillRect(x, 2, 1, BAR);

@@ -1,5 +1,6 @@
 package fuelwright.ui.shell;
 
+import fuelwright.issue.Issue;
 import fuelwright.ui.session.Session;
 import fuelwright.ui.session.Stage;
 import fuelwright.ui.theme.AskFiles;
@@ -8,11 +9,13 @@ import fuelwright.ui.theme.StagePane;
 import fuelwright.ui.theme.TextSize;
 import fuelwright.ui.theme.Words;
 import java.io.File;
+import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Supplier;
 import javafx.beans.binding.StringBinding;
 import javafx.geometry.Insets;
@@ -150,6 +153,11 @@ public final class Shell {
         action("action.new", KeyCode.N, session::startNew);
         action(Words.of("action.sample"), (KeyCombination) null, session::openSample);
         action(Words.of("action.cancel"), (KeyCombination) null, session::cancel);
+        action(Words.of("action.picture.save"), (KeyCombination) null, this::savePicture);
+        action(
+                Words.of("action.picture.copy"),
+                (KeyCombination) null,
+                () -> picture().ifPresent(Picture::copy));
         action(Words.of("action.tour"), (KeyCombination) null, () -> tour.begin());
         action(Words.of("action.keys"), new KeyCodeCombination(KeyCode.F1), () -> keys.show());
     }
@@ -173,6 +181,28 @@ public final class Shell {
 
     private void chooseFiles() {
         AskFiles.choose(root, session::open);
+    }
+
+    private Optional<Picture> picture() {
+        return Picture.of(work, session.themeProperty().get());
+    }
+
+    private void savePicture() {
+        picture()
+                .ifPresent(picture ->
+                        AskFiles.picture(root, session.stageProperty().get().words(), file -> {
+                            try {
+                                picture.write(file);
+                            } catch (UncheckedIOException e) {
+                                session.issues()
+                                        .add(Issue.error(
+                                                String.valueOf(file.getFileName()),
+                                                0,
+                                                0,
+                                                Words.of("picture.failed"),
+                                                Words.of("picture.failed.todo")));
+                            }
+                        }));
     }
 
     private void drops() {

@@ -54,4 +54,19 @@ public final class AskFiles {
             chosen.accept(file.toPath());
         }
     }
+
+    /** Asks for a picture file to write; nothing happens where none is chosen. */
+    public static void picture(Node owner, String name, Consumer<Path> chosen) {
+        FileChooser chooser = new FileChooser();
+        chooser.setTitle(Words.of("action.picture.save"));
+        chooser.setInitialFileName(name + ".svg");
+        chooser.getExtensionFilters()
+                .addAll(
+                        new FileChooser.ExtensionFilter("SVG", "*.svg"),
+                        new FileChooser.ExtensionFilter("PNG", "*.png"));
+        File file = chooser.showSaveDialog(owner.getScene().getWindow());
+        if (file != null) {
+            chosen.accept(file.toPath());
+        }
+    }
 }

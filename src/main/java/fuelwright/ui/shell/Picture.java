@@ -1,0 +1,109 @@
+package fuelwright.ui.shell;
+
+import fuelwright.ui.plot.Plot;
+import fuelwright.ui.plot.SvgInk;
+import fuelwright.ui.theme.Theme;
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Comparator;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Stream;
+import javafx.scene.Node;
+import javafx.scene.Parent;
+import javafx.scene.SnapshotParameters;
+import javafx.scene.image.WritableImage;
+import javafx.scene.input.Clipboard;
+import javafx.scene.input.ClipboardContent;
+import javafx.scene.transform.Transform;
+import javax.imageio.ImageIO;
+
+/** The plot that a page shows, as a picture: lines and letters (SVG) or dots (PNG), for a file or the clipboard. */
+final class Picture {
+
+    /** Dots for each pixel of the screen, so that a printed picture is sharp. */
+    private static final double SHARPNESS = 2;
+
+    private final Plot plot;
+    private final Theme theme;
+
+    private Picture(Plot plot, Theme theme) {
+        this.plot = plot;
+        this.theme = theme;
+    }
+
+    /** The largest plot that is visible within a page; empty where it shows none. */
+    static Optional<Picture> of(Parent page, Theme theme) {
+        return plots(page)
+                .max(Comparator.comparingDouble(p -> p.getWidth() * p.getHeight()))
+                .map(p -> new Picture(p, theme));
+    }
+
+    private static Stream<Plot> plots(Node node) {
+        if (!node.isVisible()) {
+            return Stream.empty();
+        }
+        if (node instanceof Plot plot) {
+            return Stream.of(plot);
+        }
+        return node instanceof Parent parent
+                ? parent.getChildrenUnmodifiable().stream().flatMap(Picture::plots)
+                : Stream.empty();
+    }
+
+    String svg() {
+        SvgInk ink =
+                new SvgInk(plot.getWidth(), plot.getHeight(), theme.palette().surface());
+        plot.paint(ink, plot.getWidth(), plot.getHeight());
+        return ink.document();
+    }
+
+    private WritableImage dots() {
+        SnapshotParameters how = new SnapshotParameters();
+        how.setFill(theme.palette().surface());
+        how.setTransform(Transform.scale(SHARPNESS, SHARPNESS));
+        return ((Node) plot).snapshot(how, null);
+    }
+
+    /**
+     * Writes a file, of the kind that its name ends in; PNG where that says nothing.
+     *
+     * @throws UncheckedIOException if it can't be written
+     */
+    void write(Path file) {
+        try {
+            if (file.toString().toLowerCase(Locale.ROOT).endsWith(".svg")) {
+                Files.writeString(file, svg(), StandardCharsets.UTF_8);
+            } else {
+                ImageIO.write(buffered(dots()), "png", file.toFile());
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static BufferedImage buffered(WritableImage image) {
+        int width = (int) image.getWidth();
+        int height = (int) image.getHeight();
+        BufferedImage copy = new BufferedImage(width, height, BufferedImage.TYPE_INT_ARGB);
+        int[] row = new int[width];
+        for (int y = 0; y < height; y++) {
+            image.getPixelReader()
+                    .getPixels(0, y, width, 1, javafx.scene.image.PixelFormat.getIntArgbInstance(), row, 0, width);
+            copy.setRGB(0, y, width, 1, row, 0, width);
+        }
+        return copy;
+    }
+
+    /** Onto the clipboard: dots for whoever takes a picture, SVG for whoever takes text. */
+    void copy() {
+        ClipboardContent content = new ClipboardContent();
+        content.putImage(dots());
+        content.putString(svg());
+        Clipboard.getSystemClipboard().setContent(content);
+    }
+}
