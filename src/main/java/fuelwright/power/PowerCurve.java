@@ -20,6 +20,8 @@ public record PowerCurve(Pull pull, Source source, List<Point> points, double fa
     /** kW = N·m·rpm/9549: 60000/(2π). */
     static final double RPM_NM_PER_KW = 60_000 / (2 * Math.PI);
 
+    private static final double NEGLIGIBLE = 0.01;
+
     /** How power was found. */
     public enum Source {
         POWER("measured power"),
@@ -83,10 +85,11 @@ public record PowerCurve(Pull pull, Source source, List<Point> points, double fa
         return peakPower().rpm() == known.get(known.size() - 1).rpm();
     }
 
-    /** Points whose error is at most twice the middle one: the ends of a pull are the least sure, and a peak shouldn't be their noise. */
+    /** Points whose error is at most twice the middle one, or 1 % of the most power: the ends of a pull are the least sure, and a peak shouldn't be their noise. */
     private List<Point> wellKnown() {
         double[] errors = points.stream().mapToDouble(Point::errorKw).sorted().toArray();
-        double most = 2 * errors[errors.length / 2];
+        double whole = points.stream().mapToDouble(Point::powerKw).max().orElseThrow();
+        double most = Math.max(2 * errors[errors.length / 2], NEGLIGIBLE * whole);
         return points.stream().filter(p -> p.errorKw() <= most).toList();
     }
 

@@ -24,7 +24,7 @@ public record Pull(Ride ride, int from, int to) {
     /** A fall below the highest speed so far that isn't noise: a shift, or the end, rpm. */
     private static final double FALL_RPM = 150;
     /** Share of the rise that is cut off both ends: a plateau before or after the pull goes with it. */
-    private static final double TRIMMED = 0.01;
+    private static final double TRIMMED = 0.003;
 
     private static final double LONGEST_GAP_S = 0.6;
     private static final int LEAST_ROWS = 12;
