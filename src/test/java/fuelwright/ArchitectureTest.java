@@ -39,6 +39,8 @@ class ArchitectureTest {
             .definedBy("fuelwright.handover..", "fuelwright.job..")
             .layer("safety")
             .definedBy("fuelwright.safety..")
+            .layer("power")
+            .definedBy("fuelwright.power..")
             .layer("estimate")
             .definedBy("fuelwright.estimate..")
             .layer("screen")
@@ -59,12 +61,14 @@ class ArchitectureTest {
             .mayOnlyBeAccessedByLayers("ui", "cli", "work")
             .whereLayer("safety")
             .mayOnlyBeAccessedByLayers("ui", "cli", "work", "handover, job")
-            .whereLayer("estimate")
+            .whereLayer("power")
             .mayOnlyBeAccessedByLayers("ui", "cli", "work", "handover, job", "safety")
+            .whereLayer("estimate")
+            .mayOnlyBeAccessedByLayers("ui", "cli", "work", "handover, job", "safety", "power")
             .whereLayer("screen")
-            .mayOnlyBeAccessedByLayers("ui", "cli", "work", "handover, job", "safety", "estimate")
+            .mayOnlyBeAccessedByLayers("ui", "cli", "work", "handover, job", "safety", "power", "estimate")
             .whereLayer("inputs")
-            .mayOnlyBeAccessedByLayers("ui", "cli", "work", "handover, job", "safety", "estimate", "screen");
+            .mayOnlyBeAccessedByLayers("ui", "cli", "work", "handover, job", "safety", "power", "estimate", "screen");
 
     @Test
     void arrowsPointDownwardsOnly() {

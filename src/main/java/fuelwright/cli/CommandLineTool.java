@@ -28,6 +28,7 @@ import picocli.CommandLine.Spec;
             FirstRideCommand.class,
             InspectCommand.class,
             EntryCheckCommand.class,
+            PullsCommand.class,
             DemoCommand.class
         })
 public final class CommandLineTool implements Runnable {

@@ -16,6 +16,9 @@ final class UnitChoice {
         if (usable.isPresent() && channels.isSaid(draft)) {
             return usable.get();
         }
+        if (usable.isEmpty() && (dimension == Dimension.POWER || dimension == Dimension.TORQUE)) {
+            return unknown(draft, dimension, channels);
+        }
         List<Unit> usual = usual(draft.role);
         if (usable.isPresent()) {
             Unit unit = usable.get();
@@ -48,6 +51,16 @@ final class UnitChoice {
         return unit;
     }
 
+    /** Figures of power and torque look alike in every unit that is in use: without one they aren't used. */
+    private static Unit unknown(Draft draft, Dimension dimension, Channels channels) {
+        String could = dimension == Dimension.POWER ? "kW, hp or PS" : "N·m or lb·ft";
+        String stated = draft.heading.unitText();
+        String what = (stated.isEmpty() ? "no unit stated" : "unit " + stated + " isn't known") + ", could be " + could;
+        draft.leaveOut(what);
+        channels.warn(draft, what + ": not used", "choose the unit by hand");
+        return Unit.ONE;
+    }
+
     private static boolean fits(Draft draft, Unit unit) {
         double middle = unit.toCanonical(draft.stats.median());
         double high = unit.toCanonical(draft.stats.p98());
@@ -76,8 +89,6 @@ final class UnitChoice {
             case ROAD_SPEED -> List.of(Unit.KILOMETRE_PER_HOUR);
             case VOLTAGE -> List.of(Unit.VOLT, Unit.MILLIVOLT);
             case ANGLE -> List.of(Unit.DEGREE);
-            case TORQUE -> List.of(Unit.NEWTON_METRE);
-            case POWER -> List.of(Unit.KILOWATT);
             default -> List.of(Unit.ONE);
         };
     }

@@ -61,7 +61,7 @@ public final class HandOver {
         }
     }
 
-    private static WorkException wrapped(OutputException e) {
+    static WorkException wrapped(OutputException e) {
         return new WorkException(e.getMessage(), e.why() == OutputException.Why.EXISTS, e);
     }
 

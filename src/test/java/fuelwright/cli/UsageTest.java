@@ -24,7 +24,7 @@ class UsageTest {
     void use01_help_is_no_failure_and_names_every_command() {
         Ran ran = Ran.of("--help");
         assertEquals(Exit.DONE, ran.code());
-        for (String command : List.of("propose", "first-ride", "inspect", "entry-check", "demo")) {
+        for (String command : List.of("propose", "first-ride", "inspect", "entry-check", "pulls", "demo")) {
             assertTrue(ran.out().contains(command), command);
             assertEquals(Exit.DONE, Ran.of(command, "--help").code());
         }

@@ -1,0 +1,54 @@
+package fuelwright.power;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import fuelwright.table.Axis;
+import fuelwright.table.Quantity;
+import fuelwright.table.Table;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+class BreathingTest {
+
+    private static final Axis SPEED = new Axis(Axis.Kind.ENGINE_SPEED, 2000, 10000);
+    private static final Axis LOAD = new Axis(Axis.Kind.MANIFOLD_PRESSURE, 50, 100);
+
+    @Test
+    void fuelTimesLambdaIsAir() {
+        Table before = table(Quantity.INJECTOR_PULSE, 3, 4, 5, 6);
+        Table after = table(Quantity.INJECTOR_PULSE, 3, 5, 5, 8.5);
+        Table same = table(Quantity.LAMBDA, 1, 1, 0.9, 0.9);
+        Table richer = table(Quantity.LAMBDA, 1, 1, 0.9, 0.81);
+        Breathing b = Breathing.of(before, Optional.of(same), after, Optional.of(richer), 1)
+                .orElseThrow();
+        assertEquals(0, b.gainPercent(0), 1e-9);
+        assertEquals(100 * (4 / 3.0 - 1), b.gainPercent(1), 1e-9, "the dead time delivers nothing");
+        assertEquals(100 * (7.5 * 0.81 / (5 * 0.9) - 1), b.gainPercent(3), 1e-9, "fuel that enriches isn't air");
+        assertTrue(b.efficiencyAfter(0).isEmpty());
+    }
+
+    /** 600 cm³, efficiency 90 %, 100 kPa, 25 °C: 52.580 g/s at 10 000 rpm, from the gas law. */
+    @Test
+    void efficiencyIsAirInGramsByTheGasLaw() {
+        Table before = table(Quantity.VOLUMETRIC_EFFICIENCY, 60, 70, 80, 80);
+        Table after = table(Quantity.VOLUMETRIC_EFFICIENCY, 60, 70, 80, 90);
+        Breathing b = Breathing.of(before, Optional.empty(), after, Optional.empty(), 0)
+                .orElseThrow();
+        assertEquals(12.5, b.gainPercent(3), 1e-9);
+        double mg = b.airMgPerCycle(3, 600, 101, 25).getAsDouble();
+        assertEquals(52.580, mg / 1000 * 10000 / 120, 0.001);
+    }
+
+    @Test
+    void tablesThatDontMatchGiveNothing() {
+        Table pulse = table(Quantity.INJECTOR_PULSE, 3, 4, 5, 6);
+        Table efficiency = table(Quantity.VOLUMETRIC_EFFICIENCY, 60, 70, 80, 80);
+        assertTrue(Breathing.of(pulse, Optional.empty(), efficiency, Optional.empty(), 0)
+                .isEmpty());
+    }
+
+    private static Table table(Quantity quantity, double... values) {
+        return Table.of(quantity, SPEED, LOAD, values);
+    }
+}
