@@ -39,7 +39,7 @@ public class WindowApp extends Application {
     private Session session;
 
     public WindowApp() {
-        this(new WorkServices());
+        this(WorkServices.ofUser());
     }
 
     protected WindowApp(Services services) {

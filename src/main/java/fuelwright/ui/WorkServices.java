@@ -25,9 +25,20 @@ import java.util.List;
 /** The real thing: what the window asks for, from the use cases. */
 final class WorkServices implements Services {
 
-    private final RecipeBook recipes = RecipeBook.ofUser();
-    private final StateFolder state = StateFolder.ofUser();
+    private final RecipeBook recipes;
+    private final StateFolder state;
     private final Workbench workbench = new Workbench();
+
+    /** @param recipes what was said about logs before */
+    WorkServices(RecipeBook recipes, StateFolder state) {
+        this.recipes = recipes;
+        this.state = state;
+    }
+
+    /** With what the user's own earlier runs left. */
+    static WorkServices ofUser() {
+        return new WorkServices(RecipeBook.ofUser(), StateFolder.ofUser());
+    }
 
     @Override
     public Loaded<Job> sample() {

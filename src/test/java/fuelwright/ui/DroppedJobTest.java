@@ -4,17 +4,21 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assertions.fail;
 
 import com.sun.javafx.scene.input.DragboardHelper;
 import com.sun.javafx.tk.Toolkit;
 import fuelwright.ui.handover.HandoverModel;
 import fuelwright.ui.handover.HandoverView;
+import fuelwright.ui.plot.HeatGrid;
 import fuelwright.ui.session.SameThreadRunner;
 import fuelwright.ui.session.Session;
 import fuelwright.ui.session.Stage;
 import fuelwright.ui.shell.Shell;
 import fuelwright.ui.theme.StagePane;
 import fuelwright.ui.theme.Theme;
+import fuelwright.work.RecipeBook;
+import fuelwright.work.StateFolder;
 import java.io.File;
 import java.io.IOException;
 import java.io.InputStream;
@@ -24,12 +28,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Supplier;
 import javafx.application.Application;
+import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.CheckBox;
 import javafx.scene.input.Clipboard;
 import javafx.scene.input.ClipboardContent;
 import javafx.scene.input.DragEvent;
 import javafx.scene.input.Dragboard;
+import javafx.scene.input.KeyCode;
 import javafx.scene.input.TransferMode;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
@@ -51,7 +57,9 @@ class DroppedJobTest {
 
     @Start
     void start(javafx.stage.Stage window) {
-        session = new Session(new WorkServices(), new SameThreadRunner());
+        session = new Session(
+                new WorkServices(new RecipeBook(Path.of("target", "state")), StateFolder.none()),
+                new SameThreadRunner());
         Application.setUserAgentStylesheet(Theme.LIGHT.base());
         Map<Stage, Supplier<StagePane>> panes = WindowApp.panes(session);
         panes.put(
@@ -113,5 +121,78 @@ class DroppedJobTest {
                 () -> session.issues().toString());
         assertTrue(Files.exists(out.resolve("report.html")));
         assertTrue(Files.readString(out.resolve("corrected.csv")).contains("Stop"));
+    }
+
+    private void dropTheJob(Path folder) throws IOException {
+        List<File> files =
+                List.of(put(folder, "fuel-table.csv"), put(folder, "target-table.csv"), put(folder, "dyno-pull.csv"));
+        onWindow(() -> drop(files));
+        assertNotNull(session.analysis(), () -> session.issues().toString());
+        out = folder.resolve("out");
+    }
+
+    private void heldAndWritten(int cell) throws IOException {
+        assertEquals(
+                fuelwright.estimate.Decision.Kind.HELD,
+                session.job().proposal().decisions().get(cell).kind());
+        assertTrue(
+                Files.exists(out.resolve("corrected.csv")),
+                () -> session.issues().toString());
+        assertTrue(Files.readString(out.resolve("corrected.csv")).contains("Stop"));
+        assertTrue(Files.exists(out.resolve("job.fwjob")));
+    }
+
+    @Test
+    void theWholeJobByMouse(FxRobot robot, @TempDir Path folder) throws Exception {
+        dropTheJob(folder);
+        for (int stage = 1; stage <= 5; stage++) {
+            robot.clickOn("#rail-" + stage);
+        }
+        HeatGrid grid = robot.lookup("#proposal-grid").queryAs(HeatGrid.class);
+        robot.clickOn(grid.localToScreen(grid.middleOf(130)));
+        robot.clickOn("#decide-hold");
+        robot.clickOn("#rail-6");
+        robot.clickOn("#rail-7");
+        robot.clickOn("#stops-read");
+        robot.clickOn("#export-folder");
+        WaitForAsyncUtils.waitForFxEvents();
+        heldAndWritten(130);
+    }
+
+    @Test
+    void theWholeJobByKeyboardOnly(FxRobot robot, @TempDir Path folder) throws Exception {
+        dropTheJob(folder);
+        stage(robot, KeyCode.DIGIT5);
+        robot.type(KeyCode.RIGHT, 4).type(KeyCode.UP, 3);
+        int cell = session.cellProperty().get();
+        assertTrue(cell >= 0);
+        tabTo(robot, "decide-hold");
+        robot.type(KeyCode.SPACE);
+        stage(robot, KeyCode.DIGIT6);
+        robot.type(KeyCode.DOWN);
+        stage(robot, KeyCode.DIGIT7);
+        tabTo(robot, "stops-read");
+        robot.type(KeyCode.SPACE);
+        tabTo(robot, "export-folder");
+        robot.type(KeyCode.SPACE);
+        WaitForAsyncUtils.waitForFxEvents();
+        heldAndWritten(cell);
+    }
+
+    private static void stage(FxRobot robot, KeyCode digit) {
+        robot.press(KeyCode.CONTROL).type(digit).release(KeyCode.CONTROL);
+        WaitForAsyncUtils.waitForFxEvents();
+    }
+
+    private void tabTo(FxRobot robot, String id) {
+        for (int presses = 0; presses < 80; presses++) {
+            Node focused = shell.scene().getFocusOwner();
+            if (focused != null && id.equals(focused.getId())) {
+                return;
+            }
+            robot.type(KeyCode.TAB);
+            WaitForAsyncUtils.waitForFxEvents();
+        }
+        fail(id + " can't be reached by the Tab key");
     }
 }

@@ -6,9 +6,12 @@ import fuelwright.ui.session.Session;
 import fuelwright.ui.session.Stage;
 import fuelwright.ui.shell.Shell;
 import fuelwright.ui.theme.Theme;
+import fuelwright.work.RecipeBook;
+import fuelwright.work.StateFolder;
 import java.awt.image.BufferedImage;
 import java.io.File;
 import java.io.IOException;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -49,7 +52,9 @@ public final class Pictures extends Application {
         List<String> args = getParameters().getRaw();
         folder = args.get(0);
         new File(folder).mkdirs();
-        Services services = args.contains("real") ? new WorkServices() : new FixtureServices();
+        Services services = args.contains("real")
+                ? new WorkServices(new RecipeBook(Path.of("target", "state")), StateFolder.none())
+                : new FixtureServices();
         session = new Session(services, new BackgroundRunner());
         setUserAgentStylesheet(Theme.LIGHT.base());
         shell = new Shell(session, WindowApp.panes(session));

@@ -7,6 +7,7 @@ import fuelwright.ui.theme.Parts;
 import fuelwright.ui.theme.Words;
 import java.util.Locale;
 import javafx.scene.Node;
+import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.FlowPane;
@@ -136,10 +137,12 @@ final class ExplanationPane {
         field.setPrefColumnCount(6);
         field.setOnAction(a -> model.set(field.getText()));
         HBox.setHgrow(field, Priority.ALWAYS);
+        Button hold = Parts.button("proposal.hold", model::hold);
+        hold.setId("decide-hold");
         FlowPane buttons = new FlowPane(
                 8,
                 8,
-                Parts.button("proposal.hold", model::hold),
+                hold,
                 Parts.button("proposal.soften", model::soften),
                 Parts.button("proposal.fitted", model::takeFitted));
         if (decided) {

@@ -176,7 +176,7 @@ public final class Session {
 
     /** Changes the job. The analysis follows by itself. */
     public void edit(UnaryOperator<Job> change) {
-        if (history.put(change.apply(history.now()))) {
+        if (history.put(book.sourced(change.apply(history.now())))) {
             publish();
         }
     }
