@@ -8,6 +8,8 @@ import fuelwright.ui.handover.HandoverModel;
 import fuelwright.ui.handover.HandoverView;
 import fuelwright.ui.machine.MachineModel;
 import fuelwright.ui.machine.MachineView;
+import fuelwright.ui.power.PowerModel;
+import fuelwright.ui.power.PowerView;
 import fuelwright.ui.proposal.ProposalModel;
 import fuelwright.ui.proposal.ProposalView;
 import fuelwright.ui.rides.RidesModel;
@@ -67,6 +69,8 @@ public class WindowApp extends Application {
         session.afrProperty().set(getParameters().getUnnamed().contains("--afr"));
         setUserAgentStylesheet(session.themeProperty().get().base());
         Shell shell = new Shell(session, panes(session));
+        PowerView power = new PowerView(new PowerModel(session));
+        shell.addPage(Words.of("action.power"), power, power::open);
         stage.setScene(shell.scene());
         stage.titleProperty().bind(shell.title());
         stage.setOnCloseRequest(e -> {
