@@ -29,7 +29,7 @@ final class PowerPlot extends Region implements Plot {
     private static final double TOP = 54;
     private static final double GAP = 34;
     private static final double BOTTOM = 44;
-    private static final int LINES = 4;
+    private static final int LINES = 6;
     private static final String[] COLOURS = {"lane-0", "lane-2"};
 
     private final Canvas canvas = new Canvas();

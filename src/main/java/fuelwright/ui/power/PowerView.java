@@ -47,7 +47,8 @@ public final class PowerView extends VBox {
         VBox right = new VBox(12, why, plot);
         VBox.setVgrow(plot, Priority.ALWAYS);
         HBox.setHgrow(right, Priority.ALWAYS);
-        VBox left = new VBox(8, form(), facts);
+        VBox left = new VBox(12, facts, form());
+        left.setStyle("-fx-padding: 0 16 0 0;");
         javafx.scene.Node scrolled = Parts.scroll(left);
         if (scrolled instanceof javafx.scene.layout.Region region) {
             region.setMinWidth(300);
