@@ -71,6 +71,7 @@ public final class PowerView extends VBox {
                 model.workOut();
             }
         });
+        model.session().stageProperty().addListener((p, old, now) -> leave());
         setVisible(false);
     }
 
