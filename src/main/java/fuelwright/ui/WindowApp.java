@@ -24,6 +24,7 @@ import fuelwright.ui.tables.TablesView;
 import fuelwright.ui.theme.StagePane;
 import fuelwright.ui.theme.TextSize;
 import fuelwright.ui.theme.Theme;
+import fuelwright.ui.theme.Words;
 import java.nio.file.Path;
 import java.util.EnumMap;
 import java.util.Locale;
