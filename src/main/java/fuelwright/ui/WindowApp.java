@@ -8,6 +8,8 @@ import fuelwright.ui.handover.HandoverModel;
 import fuelwright.ui.handover.HandoverView;
 import fuelwright.ui.machine.MachineModel;
 import fuelwright.ui.machine.MachineView;
+import fuelwright.ui.power.PowerModel;
+import fuelwright.ui.power.PowerView;
 import fuelwright.ui.proposal.ProposalModel;
 import fuelwright.ui.proposal.ProposalView;
 import fuelwright.ui.rides.RidesModel;
@@ -22,6 +24,7 @@ import fuelwright.ui.tables.TablesView;
 import fuelwright.ui.theme.StagePane;
 import fuelwright.ui.theme.TextSize;
 import fuelwright.ui.theme.Theme;
+import fuelwright.ui.theme.Words;
 import java.nio.file.Path;
 import java.util.EnumMap;
 import java.util.Locale;
@@ -67,6 +70,8 @@ public class WindowApp extends Application {
         session.afrProperty().set(getParameters().getUnnamed().contains("--afr"));
         setUserAgentStylesheet(session.themeProperty().get().base());
         Shell shell = new Shell(session, panes(session));
+        PowerView power = new PowerView(new PowerModel(session));
+        shell.addPage(Words.of("action.power"), power, power::open);
         stage.setScene(shell.scene());
         stage.titleProperty().bind(shell.title());
         stage.setOnCloseRequest(e -> {

@@ -41,6 +41,7 @@ public final class Shell {
     private final Map<Stage, StagePane> panes = new EnumMap<>(Stage.class);
     private final StackPane work = new StackPane();
     private final StackPane explanation = new StackPane();
+    private final StackPane place = new StackPane(work);
     private final BorderPane frame = new BorderPane();
     private final StackPane root = new StackPane(frame);
     private final List<Action> actions = new ArrayList<>();
@@ -67,7 +68,7 @@ public final class Shell {
         StaleNote note = new StaleNote(session);
         StackPane.setAlignment(note, Pos.TOP_RIGHT);
         StackPane.setMargin(note, new Insets(16));
-        StackPane place = new StackPane(work, note);
+        place.getChildren().add(note);
         VBox middle = new VBox(new RecoveryBar(session.desk()), new IssueStrip(session), place);
         VBox.setVgrow(place, javafx.scene.layout.Priority.ALWAYS);
         frame.setTop(new TopBar(session, finder::show, this::chooseFiles));
@@ -83,6 +84,16 @@ public final class Shell {
         accelerators();
         drops();
         enter(session.stageProperty().get());
+    }
+
+    /**
+     * Adds a page that lies over the work area.
+     *
+     * @param name what opening it is called among the actions
+     */
+    public void addPage(String name, Node page, Runnable open) {
+        place.getChildren().add(page);
+        action(name, (KeyCombination) null, open);
     }
 
     public Scene scene() {

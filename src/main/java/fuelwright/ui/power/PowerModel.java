@@ -1,0 +1,165 @@
+package fuelwright.ui.power;
+
+import fuelwright.airflow.PowerCorrection;
+import fuelwright.issue.Issue;
+import fuelwright.issue.Loaded;
+import fuelwright.job.JobRide;
+import fuelwright.power.AirOfTheDay;
+import fuelwright.power.RoadLoad;
+import fuelwright.ride.Ride;
+import fuelwright.ui.session.Session;
+import fuelwright.ui.theme.Figures;
+import fuelwright.ui.theme.Words;
+import fuelwright.work.PowerPulls;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+
+/** The job's pulls by what is typed: road load, air of the day, standard. */
+public final class PowerModel {
+
+    private static final String LANE = "look.power";
+
+    /** What is typed, with its bounds. */
+    enum Field {
+        MASS(50, 5000),
+        DRAG(0, 5),
+        ROLLING(0, 0.1),
+        TEMPERATURE(-40, 60),
+        PRESSURE(45, 115),
+        HUMIDITY(0, 100);
+
+        private final double least;
+        private final double most;
+
+        Field(double least, double most) {
+            this.least = least;
+            this.most = most;
+        }
+    }
+
+    /**
+     * @param outcome curves, and the comparison where two rides have one; empty where no ride has
+     * @param issues why not, for each ride or pull without
+     */
+    record Shown(Optional<PowerPulls.Outcome> outcome, List<Issue> issues) {}
+
+    private final Session session;
+    private final Map<Field, String> texts = new EnumMap<>(Field.class);
+    private final ReadOnlyObjectWrapper<Shown> shown =
+            new ReadOnlyObjectWrapper<>(new Shown(Optional.empty(), List.of()));
+    private Optional<PowerCorrection> standard = Optional.empty();
+
+    public PowerModel(Session session) {
+        this.session = session;
+        for (Field field : Field.values()) {
+            texts.put(field, "");
+        }
+        texts.put(Field.DRAG, Figures.shortest(RoadLoad.USUAL_DRAG_AREA_M2));
+        texts.put(Field.ROLLING, Figures.shortest(RoadLoad.USUAL_ROLLING));
+    }
+
+    Session session() {
+        return session;
+    }
+
+    String text(Field field) {
+        return texts.get(field);
+    }
+
+    void type(Field field, String text) {
+        texts.put(field, text);
+        workOut();
+    }
+
+    void choose(Optional<PowerCorrection> chosen) {
+        standard = chosen;
+        workOut();
+    }
+
+    ReadOnlyObjectProperty<Shown> shownProperty() {
+        return shown.getReadOnlyProperty();
+    }
+
+    /** What is wrong with a field, a sentence. */
+    Optional<String> problem(Field field) {
+        String text = texts.get(field).strip();
+        if (text.isEmpty()) {
+            boolean needed = standard.isPresent() && (field == Field.TEMPERATURE || field == Field.PRESSURE);
+            return needed ? Optional.of(Words.of("power.needed")) : Optional.empty();
+        }
+        Optional<Double> value = number(field);
+        if (value.isEmpty()) {
+            return Optional.of(Words.of("machine.nonumber"));
+        }
+        boolean within = value.get() >= field.least && value.get() <= field.most;
+        return within
+                ? Optional.empty()
+                : Optional.of(Words.of("machine.range", Figures.shortest(field.least), Figures.shortest(field.most)));
+    }
+
+    private Optional<Double> number(Field field) {
+        try {
+            double value = Double.parseDouble(texts.get(field).strip().replace(',', '.'));
+            return Double.isFinite(value) ? Optional.of(value) : Optional.empty();
+        } catch (NumberFormatException e) {
+            return Optional.empty();
+        }
+    }
+
+    /** What is typed; empty while a field has a problem. */
+    Optional<PowerPulls.Settings> settings() {
+        for (Field field : Field.values()) {
+            if (problem(field).isPresent()) {
+                return Optional.empty();
+            }
+        }
+        Optional<AirOfTheDay> air = number(Field.TEMPERATURE)
+                .flatMap(t -> number(Field.PRESSURE)
+                        .map(p -> new AirOfTheDay(t, p, number(Field.HUMIDITY).orElse(0.0))));
+        Optional<RoadLoad> road = number(Field.MASS)
+                .map(m -> new RoadLoad(
+                        m,
+                        RoadLoad.USUAL_ROTATING,
+                        number(Field.ROLLING).orElse(RoadLoad.USUAL_ROLLING),
+                        number(Field.DRAG).orElse(RoadLoad.USUAL_DRAG_AREA_M2),
+                        air.map(AirOfTheDay::densityKgPerM3).orElse(RoadLoad.USUAL_DENSITY)));
+        return Optional.of(new PowerPulls.Settings(road, standard, air));
+    }
+
+    /** Makes the curves again, in the background. While a field has a problem nothing is shown. */
+    void workOut() {
+        Optional<PowerPulls.Settings> settings = settings();
+        List<Ride> rides = session.job().rides().stream().map(JobRide::ride).toList();
+        session.look(
+                LANE,
+                (progress, cancellation) ->
+                        settings.map(s -> of(rides, s)).orElse(new Shown(Optional.empty(), List.of())),
+                shown::set);
+    }
+
+    /** Rides without pulls don't stand in the way of those that have some. */
+    static Shown of(List<Ride> rides, PowerPulls.Settings settings) {
+        List<Issue> issues = new ArrayList<>();
+        List<Ride> good = new ArrayList<>();
+        for (Ride ride : rides) {
+            Loaded<PowerPulls.Outcome> alone = PowerPulls.of(List.of(ride), settings);
+            if (alone.value().isPresent()) {
+                good.add(ride);
+            } else {
+                issues.addAll(alone.issues());
+            }
+        }
+        if (good.isEmpty()) {
+            return new Shown(Optional.empty(), issues);
+        }
+        List<Ride> ends = good.size() > 1 ? List.of(good.get(0), good.get(good.size() - 1)) : good;
+        Loaded<PowerPulls.Outcome> together = PowerPulls.of(ends, settings);
+        issues.addAll(together.issues());
+        return new Shown(together.value(), issues);
+    }
+}

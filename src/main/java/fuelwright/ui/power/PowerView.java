@@ -1,0 +1,207 @@
+package fuelwright.ui.power;
+
+import fuelwright.airflow.PowerCorrection;
+import fuelwright.power.AirOfTheDay;
+import fuelwright.power.PowerCurve;
+import fuelwright.power.PowerCurve.Point;
+import fuelwright.power.PullComparison;
+import fuelwright.ui.power.PowerModel.Field;
+import fuelwright.ui.theme.Figures;
+import fuelwright.ui.theme.Parts;
+import fuelwright.ui.theme.Words;
+import fuelwright.work.PowerPulls;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import javafx.scene.control.ComboBox;
+import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+
+/** The page of power pulls. Lies over the work area until Escape is pressed. */
+public final class PowerView extends VBox {
+
+    private final PowerModel model;
+    private final PowerPlot plot = new PowerPlot();
+    private final VBox facts = new VBox(2);
+    private final VBox why = new VBox(8);
+    private final ComboBox<String> standards = new ComboBox<>();
+    private final Map<Field, Label> problems = new EnumMap<>(Field.class);
+
+    public PowerView(PowerModel model) {
+        super(12);
+        this.model = model;
+        setId("power-page");
+        setStyle("-fx-background-color: -fw-surface; -fx-padding: 16;");
+        HBox head = Parts.row(
+                8,
+                Parts.heading(new Label(Words.of("power.title")), new Label(Words.of("power.below"))),
+                Parts.gap(),
+                Parts.button("power.close", this::leave, "compact"));
+        VBox right = new VBox(12, why, plot);
+        VBox.setVgrow(plot, Priority.ALWAYS);
+        HBox.setHgrow(right, Priority.ALWAYS);
+        VBox left = new VBox(12, facts, form());
+        left.setStyle("-fx-padding: 0 16 0 0;");
+        javafx.scene.Node scrolled = Parts.scroll(left);
+        if (scrolled instanceof javafx.scene.layout.Region region) {
+            region.setMinWidth(300);
+            region.setPrefWidth(300);
+            region.setMaxWidth(300);
+        }
+        HBox body = new HBox(16, scrolled, right);
+        VBox.setVgrow(body, Priority.ALWAYS);
+        getChildren().addAll(head, body);
+        addEventFilter(KeyEvent.KEY_PRESSED, e -> {
+            if (e.getCode() == KeyCode.ESCAPE) {
+                leave();
+                e.consume();
+            }
+        });
+        model.shownProperty().addListener((p, old, now) -> show());
+        model.session().themeProperty().addListener((p, old, now) -> show());
+        model.session().jobProperty().addListener((p, old, now) -> {
+            if (isVisible()) {
+                model.workOut();
+            }
+        });
+        model.session().stageProperty().addListener((p, old, now) -> leave());
+        setVisible(false);
+    }
+
+    /** Opens the page and works the curves out. */
+    public void open() {
+        setVisible(true);
+        standards.requestFocus();
+        model.workOut();
+        show();
+    }
+
+    private void leave() {
+        setVisible(false);
+    }
+
+    private VBox form() {
+        VBox form = new VBox(6);
+        List<PowerCorrection> all = List.of(
+                PowerCorrection.SAE_J1349_2004,
+                PowerCorrection.ISO_1585,
+                PowerCorrection.DIN_70020,
+                PowerCorrection.SAE_J1349_1990,
+                PowerCorrection.SAE_J607);
+        standards.getItems().add(Words.of("power.uncorrected"));
+        all.forEach(s -> standards.getItems().add(AirOfTheDay.name(s)));
+        standards.getSelectionModel().select(0);
+        standards.setMaxWidth(Double.MAX_VALUE);
+        standards.setAccessibleText(Words.of("power.standard"));
+        standards.getSelectionModel().selectedIndexProperty().addListener((p, old, now) -> {
+            model.choose(now.intValue() <= 0 ? Optional.empty() : Optional.of(all.get(now.intValue() - 1)));
+            show();
+        });
+        form.getChildren().addAll(Parts.label(Words.of("power.standard"), "section"), standards);
+        for (Field field : List.of(Field.TEMPERATURE, Field.PRESSURE, Field.HUMIDITY)) {
+            form.getChildren().add(field(field));
+        }
+        form.getChildren().add(Parts.label(Words.of("power.road"), "section"));
+        for (Field field : List.of(Field.MASS, Field.DRAG, Field.ROLLING)) {
+            form.getChildren().add(field(field));
+        }
+        return form;
+    }
+
+    private VBox field(Field field) {
+        String words = Words.of("power.field." + field.name().toLowerCase(Locale.ROOT));
+        TextField text = new TextField(model.text(field));
+        text.setPrefWidth(84);
+        text.setMaxWidth(84);
+        text.setAccessibleText(words);
+        text.textProperty().addListener((p, old, now) -> {
+            model.type(field, now);
+            show();
+        });
+        Label problem = Parts.text("", "field-message");
+        problems.put(field, problem);
+        return new VBox(2, Parts.row(8, Parts.label(words, "field-name"), Parts.gap(), text), problem);
+    }
+
+    private void show() {
+        for (Map.Entry<Field, Label> each : problems.entrySet()) {
+            Optional<String> problem = model.problem(each.getKey());
+            each.getValue().setText(problem.orElse(""));
+            Parts.show(each.getValue(), problem.isPresent());
+        }
+        PowerModel.Shown shown = model.shownProperty().get();
+        Optional<PowerPulls.Outcome> outcome = shown.outcome();
+        List<PowerCurve> curves = outcome.map(
+                        o -> o.curves().stream().map(c -> c.get(0)).toList())
+                .orElse(List.of());
+        Optional<PullComparison> comparison =
+                outcome.flatMap(o -> o.comparisons().stream().findFirst());
+        why.getChildren().clear();
+        if (curves.isEmpty()) {
+            String[] sentences = shown.issues().stream()
+                    .map(i -> i.sentence() + ".")
+                    .distinct()
+                    .toArray(String[]::new);
+            why.getChildren()
+                    .add(Parts.callout(
+                            "note",
+                            Words.of(model.session().job().rides().isEmpty() ? "power.norides" : "power.none"),
+                            sentences));
+        }
+        Parts.show(plot, !curves.isEmpty());
+        plot.show(curves, comparison, model.session().themeProperty().get());
+        facts.getChildren().clear();
+        curves.forEach(this::facts);
+        comparison.ifPresent(this::facts);
+        plot.setAccessibleText(
+                String.join(". ", curves.stream().map(PowerView::words).toList()));
+    }
+
+    private void facts(PowerCurve curve) {
+        Point power = curve.peakPower();
+        Point torque = curve.peakTorque();
+        facts.getChildren()
+                .addAll(
+                        Parts.label(curve.pull().ride().name(), "section"),
+                        Parts.fact(Words.of("power.most", Figures.plain(power.rpm(), 0)), kw(power)),
+                        Parts.fact(Words.of("power.mosttorque", Figures.plain(torque.rpm(), 0)), nm(torque)));
+        if (curve.risesToTheEnd()) {
+            facts.getChildren().add(Parts.text(Words.of("power.rises"), "muted", "small"));
+        }
+        curve.remarks().forEach(r -> facts.getChildren().add(Parts.text(Parts.sentence(r), "muted", "small")));
+    }
+
+    private void facts(PullComparison c) {
+        facts.getChildren().add(Parts.label(Words.of("power.difference"), "section"));
+        c.pays().forEach(b -> facts.getChildren().add(band("power.pays", b)));
+        c.costs().forEach(b -> facts.getChildren().add(band("power.costs", b)));
+        if (c.pays().isEmpty() && c.costs().isEmpty()) {
+            facts.getChildren().add(Parts.text(Words.of("power.same"), "muted", "small"));
+        }
+    }
+
+    private static HBox band(String key, PullComparison.Band band) {
+        return Parts.fact(
+                Words.of(key, Figures.plain(band.fromRpm(), 0), Figures.plain(band.toRpm(), 0)),
+                Figures.signed(band.meanPercent(), 1) + " %");
+    }
+
+    private static String kw(Point p) {
+        return Figures.plain(p.powerKw(), 1) + " kW " + Figures.plusMinus(p.errorKw(), 1);
+    }
+
+    private static String nm(Point p) {
+        return Figures.plain(p.torqueNm(), 1) + " N·m " + Figures.plusMinus(p.torqueErrorNm(), 1);
+    }
+
+    private static String words(PowerCurve curve) {
+        return curve.pull().ride().name() + ": " + kw(curve.peakPower()) + ", " + nm(curve.peakTorque());
+    }
+}
