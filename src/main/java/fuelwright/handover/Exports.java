@@ -23,10 +23,11 @@ public final class Exports {
     public static final String READINGS = "readings.csv";
     public static final String CAUTIONS = "cautions.csv";
     public static final String REPORT = "report.html";
+    public static final String ENTRY_SHEET = "entry-sheet.html";
 
     /** The names of all files. */
     public static final List<String> NAMES =
-            List.of(CAUTIONS, REPORT, READINGS, UNCERTAINTY, SHORTFALL, CHANGE, CORRECTED);
+            List.of(CAUTIONS, REPORT, ENTRY_SHEET, READINGS, UNCERTAINTY, SHORTFALL, CHANGE, CORRECTED);
 
     private static final int DECIMALS = 4;
     private static final double LEAST_READINGS = 1e-4;
@@ -39,6 +40,7 @@ public final class Exports {
         Map<String, byte[]> files = new LinkedHashMap<>();
         files.put(CAUTIONS, utf8(CautionSheet.write(handed)));
         files.put(REPORT, utf8(Report.write(handed)));
+        files.put(ENTRY_SHEET, utf8(EntrySheet.write(handed)));
         files.put(
                 READINGS, table(handed, of(handed, Quantity.READINGS, c -> readings(estimate.independentReadings(c)))));
         files.put(UNCERTAINTY, table(handed, of(handed, Quantity.UNCERTAINTY, estimate::uncertaintyPercent)));
