@@ -145,7 +145,8 @@ final class EntrySheet {
         return BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP);
     }
 
-    private String text(BigDecimal figure) {
+    private String text(BigDecimal sum) {
+        BigDecimal figure = sum.setScale(decimals, RoundingMode.UNNECESSARY);
         return text((figure.signum() < 0 ? "−" : "") + figure.abs().toPlainString());
     }
 

@@ -25,7 +25,10 @@ public final class Exports {
     public static final String REPORT = "report.html";
     public static final String ENTRY_SHEET = "entry-sheet.html";
 
-    /** The names of all files. */
+    public static final String ENTRY_SHEET_PDF = "entry-sheet.pdf";
+    public static final String REPORT_PDF = "report.pdf";
+
+    /** The names of the files that are always written. */
     public static final List<String> NAMES =
             List.of(CAUTIONS, REPORT, ENTRY_SHEET, READINGS, UNCERTAINTY, SHORTFALL, CHANGE, CORRECTED);
 
@@ -55,6 +58,16 @@ public final class Exports {
                                 c -> handed.proposal().cell(c).changePercent())));
         files.put(CORRECTED, table(handed, handed.proposal().corrected()));
         return files;
+    }
+
+    /** The entry sheet as PDF; takes its time. */
+    public static byte[] entrySheetPdf(Handed handed) {
+        return Pdf.of(EntrySheet.forPaper(handed));
+    }
+
+    /** The report as PDF; takes its time. */
+    public static byte[] reportPdf(Handed handed) {
+        return Pdf.of(Report.forPaper(handed));
     }
 
     private static Table of(Handed handed, Quantity quantity, IntToDoubleFunction figure) {

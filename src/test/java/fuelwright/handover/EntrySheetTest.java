@@ -46,7 +46,7 @@ class EntrySheetTest {
                 int cell = before.cell(load, speed);
                 Element shown = cells.get(load);
                 boolean changes = Math.abs(corrected.at(cell) - before.at(cell)) > 1e-9;
-                boolean box = shown.getElementsByTagName("div").getLength() == 3;
+                boolean box = shown.getElementsByTagName("div").getLength() == 2;
                 assertEquals(changes, box, () -> "cell " + cell);
                 assertEquals(corrected.at(cell), typed(shown).doubleValue(), 5e-5);
                 boxes += box ? 1 : 0;
@@ -66,7 +66,7 @@ class EntrySheetTest {
             BigDecimal whole = BigDecimal.ZERO;
             for (Element cell : cells.subList(0, across)) {
                 whole = whole.add(typed(cell));
-                if (cell.getElementsByTagName("div").getLength() == 3) {
+                if (cell.getElementsByTagName("div").getLength() == 2) {
                     typed = typed.add(typed(cell));
                 }
             }
@@ -154,12 +154,12 @@ class EntrySheetTest {
         assertTrue(Files.size(file) > 10_000);
     }
 
-    /** Rounded to whole tenths, as typed; every third cell is held. */
+    /** Rounded to whole tenths, as typed; every fourth cell is held. */
     private static Handed handed(String name, List<Caution> cautions) {
         Handed made = MadeUpHandover.with(name, cautions);
         Table table = made.proposal().before();
         Map<Integer, Decision> held = new TreeMap<>();
-        for (int c = 0; c < table.cells(); c += 3) {
+        for (int c = 0; c < table.cells(); c += 4) {
             held.put(c, new Decision(Decision.Kind.HELD, table.at(c)));
         }
         ProposalSettings settings = ProposalSettings.defaults().withStep(0.1).withDecisions(held);
@@ -174,7 +174,7 @@ class EntrySheetTest {
 
     private static BigDecimal typed(Element cell) {
         NodeList parts = cell.getElementsByTagName("div");
-        String text = parts.getLength() == 3 ? parts.item(1).getTextContent() : cell.getTextContent();
+        String text = parts.getLength() == 2 ? parts.item(1).getTextContent() : cell.getTextContent();
         return new BigDecimal(text.strip());
     }
 
