@@ -25,6 +25,18 @@ final class EntrySheet {
     private static final String TEMPLATE = "entry-sheet.ftlh";
     private static final int MOST_DECIMALS = 4;
 
+    /** Width within the margins of the narrower of A4 and Letter, on its side. */
+    private static final double PAGE_MM = 258;
+    /** Width of a row's head. */
+    private static final double HEAD_MM = 24;
+
+    private static final double CELL_EDGES_MM = 2.2;
+    private static final double SUM_SIZE = 7.5;
+    private static final double MOST_SIZE = 12;
+    private static final double LEAST_SIZE = 5;
+    /** How wide a bold digit is, of its size. */
+    private static final double CHARACTER = 0.63;
+
     private final Handed handed;
     private final Table before;
     private final boolean speedDown;
@@ -116,6 +128,8 @@ final class EntrySheet {
         map.put("changes", changes);
         map.put("cells", before.cells());
         map.put("otherGrid", otherGrid());
+        map.put("size", Figures.plain(size(across.size(), text(all).length()), 1));
+        map.put("smallSize", Figures.plain(0.62 * size(across.size(), text(all).length()), 1));
         map.put("usual", UsualCautions.sentences());
         return map;
     }
@@ -127,6 +141,22 @@ final class EntrySheet {
         map.put("changes", changes);
         map.put("stop", handed.stops().stream().map(Caution::cells).anyMatch(s -> s.contains(cell)));
         return map;
+    }
+
+    /** Size of the new figures on paper, pt, at which a row fits across the page. */
+    private double size(int columns, int sumLength) {
+        int length = 1;
+        for (CellProposal c : handed.proposal().cells()) {
+            length = Math.max(
+                    length,
+                    Math.max(
+                            text(figure(c.before())).length(),
+                            text(figure(c.after())).length()));
+        }
+        double ptMm = 25.4 / 72;
+        double sumsMm = 3 * (sumLength * CHARACTER * SUM_SIZE * ptMm + CELL_EDGES_MM);
+        double cellMm = (PAGE_MM - HEAD_MM - sumsMm) / columns - CELL_EDGES_MM;
+        return Math.max(LEAST_SIZE, Math.min(MOST_SIZE, cellMm / (length * CHARACTER * ptMm)));
     }
 
     /** Whether the hardware takes other figures, or at other places, than this sheet has. */
