@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 
 /** Writes what an analysis hands over. */
 public final class HandOver {
@@ -28,7 +29,10 @@ public final class HandOver {
                 analysis.estimate(),
                 analysis.proposal(),
                 analysis.validation(),
-                analysis.cautions());
+                analysis.cautions(),
+                IntStream.range(0, analysis.screened().size())
+                        .mapToObj(ride -> analysis.expectedMixture(ride).summary())
+                        .toList());
     }
 
     /**
