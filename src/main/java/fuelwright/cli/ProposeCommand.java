@@ -48,6 +48,9 @@ final class ProposeCommand implements Callable<Integer> {
     @Mixin
     private OutputOptions output;
 
+    @Option(names = "--pdf", description = "report and entry sheet as PDF too; takes some seconds")
+    private boolean pdf;
+
     @Option(
             names = "--step",
             paramLabel = "S",
@@ -121,18 +124,19 @@ final class ProposeCommand implements Callable<Integer> {
                 deadTime.ms().isPresent());
         Loaded<Job> read = files.load(Progress.NONE, Cancellation.NEVER);
         Loaded<Job> job = new Loaded<>(read.value().map(j -> j.withLimits(limits.on(j.limits()))), read.issues());
-        return propose(spec, "propose", job, output, json);
+        return propose(spec, "propose", job, output, pdf, json);
     }
 
     /** Analyses a job, writes what it hands over and says so. */
-    static int propose(CommandSpec spec, String command, Loaded<Job> job, OutputOptions output, boolean json) {
+    static int propose(
+            CommandSpec spec, String command, Loaded<Job> job, OutputOptions output, boolean pdf, boolean json) {
         Job usable = CommandFailed.valueOf(job);
         HandOver.check(output.folder(), output.replace());
         Loaded<Analysis> analysed = Analyse.run(usable, Progress.NONE, Cancellation.NEVER);
         Analysis analysis = CommandFailed.valueOf(analysed);
         List<Issue> remarks = new ArrayList<>(job.issues());
         remarks.addAll(analysed.issues());
-        List<String> written = HandOver.write(analysis, output.folder(), output.replace());
+        List<String> written = HandOver.write(analysis, output.folder(), output.replace(), pdf);
         ProposalSummary summary = new ProposalSummary(command, analysis, remarks, output.folder(), written);
         summary.print(spec.commandLine().getOut(), spec.commandLine().getErr(), json);
         return summary.exitCode();

@@ -23,10 +23,14 @@ public final class Exports {
     public static final String READINGS = "readings.csv";
     public static final String CAUTIONS = "cautions.csv";
     public static final String REPORT = "report.html";
+    public static final String ENTRY_SHEET = "entry-sheet.html";
 
-    /** The names of all files. */
+    public static final String ENTRY_SHEET_PDF = "entry-sheet.pdf";
+    public static final String REPORT_PDF = "report.pdf";
+
+    /** The names of the files that are always written. */
     public static final List<String> NAMES =
-            List.of(CAUTIONS, REPORT, READINGS, UNCERTAINTY, SHORTFALL, CHANGE, CORRECTED);
+            List.of(CAUTIONS, REPORT, ENTRY_SHEET, READINGS, UNCERTAINTY, SHORTFALL, CHANGE, CORRECTED);
 
     private static final int DECIMALS = 4;
     private static final double LEAST_READINGS = 1e-4;
@@ -39,6 +43,7 @@ public final class Exports {
         Map<String, byte[]> files = new LinkedHashMap<>();
         files.put(CAUTIONS, utf8(CautionSheet.write(handed)));
         files.put(REPORT, utf8(Report.write(handed)));
+        files.put(ENTRY_SHEET, utf8(EntrySheet.write(handed)));
         files.put(
                 READINGS, table(handed, of(handed, Quantity.READINGS, c -> readings(estimate.independentReadings(c)))));
         files.put(UNCERTAINTY, table(handed, of(handed, Quantity.UNCERTAINTY, estimate::uncertaintyPercent)));
@@ -53,6 +58,16 @@ public final class Exports {
                                 c -> handed.proposal().cell(c).changePercent())));
         files.put(CORRECTED, table(handed, handed.proposal().corrected()));
         return files;
+    }
+
+    /** The entry sheet as PDF; takes its time. */
+    public static byte[] entrySheetPdf(Handed handed) {
+        return Pdf.of(EntrySheet.forPaper(handed));
+    }
+
+    /** The report as PDF; takes its time. */
+    public static byte[] reportPdf(Handed handed) {
+        return Pdf.of(Report.forPaper(handed));
     }
 
     private static Table of(Handed handed, Quantity quantity, IntToDoubleFunction figure) {

@@ -1,6 +1,7 @@
 package fuelwright.handover;
 
 import fuelwright.estimate.Estimate;
+import fuelwright.estimate.ExpectedMixture;
 import fuelwright.estimate.Proposal;
 import fuelwright.estimate.Validation;
 import fuelwright.job.Job;
@@ -19,6 +20,7 @@ import java.util.Optional;
  * @param proposal what goes into each cell
  * @param validation error before and after on unseen parts of the rides; empty where they are too short
  * @param cautions worst first, of the table as it is handed over
+ * @param expected for each ride in order, its mixture as it was and as it would have been with the proposed table; empty where not asked for
  */
 public record Handed(
         Job job,
@@ -26,7 +28,19 @@ public record Handed(
         Estimate estimate,
         Proposal proposal,
         Optional<Validation> validation,
-        List<Caution> cautions) {
+        List<Caution> cautions,
+        List<ExpectedMixture.Summary> expected) {
+
+    /** Without the expected mixture. */
+    public Handed(
+            Job job,
+            List<ScreenedRide> screened,
+            Estimate estimate,
+            Proposal proposal,
+            Optional<Validation> validation,
+            List<Caution> cautions) {
+        this(job, screened, estimate, proposal, validation, cautions, List.of());
+    }
 
     public Handed {
         Objects.requireNonNull(job, "job");
@@ -35,6 +49,11 @@ public record Handed(
         Objects.requireNonNull(proposal, "proposal");
         Objects.requireNonNull(validation, "validation");
         cautions = List.copyOf(cautions);
+        expected = List.copyOf(expected);
+        if (!expected.isEmpty() && expected.size() != screened.size()) {
+            throw new IllegalArgumentException(
+                    expected.size() + " expected mixtures for " + screened.size() + " rides");
+        }
         if (estimate.table().cells() != proposal.before().cells()) {
             throw new IllegalArgumentException(
                     "estimate has " + estimate.table().cells() + " cells, proposal has "

@@ -29,6 +29,10 @@ final class HeatMap {
     private static final int LEFT = 58;
     private static final int BOTTOM = 40;
     private static final int MARK = 12;
+    /** How big the figure below is. */
+    private static final int BELOW_SIZE = 10;
+    /** How wide a character is at most, of its size. */
+    private static final double DIGIT_WIDE = 0.62;
 
     /** The size of a sure figure. */
     static final double FULL_SIZE = 13;
@@ -53,7 +57,7 @@ final class HeatMap {
         int width = LEFT + speeds * WIDE + 4;
         int height = 4 + loads * HIGH + BOTTOM;
         add(
-                "<svg class=\"map\" role=\"img\" aria-label=\"%s\" viewBox=\"0 0 %d %d\" preserveAspectRatio=\"xMinYMin\" style=\"max-width:%dpx\" xmlns=\"http://www.w3.org/2000/svg\">",
+                "<svg class=\"map\" role=\"img\" aria-label=\"%s\" viewBox=\"0 0 %d %d\" preserveAspectRatio=\"xMinYMin\" style=\"max-width:%dpx\" text-anchor=\"middle\" font-family=\"Sheet\" fill=\"#1b1b1f\" xmlns=\"http://www.w3.org/2000/svg\">",
                 escape(label), width, height, width);
         add(
                 "<defs><pattern id=\"%s-hatch\" width=\"7\" height=\"7\" patternUnits=\"userSpaceOnUse\" patternTransform=\"rotate(45)\">"
@@ -85,18 +89,31 @@ final class HeatMap {
             add("<rect x=\"%d\" y=\"%d\" width=\"%d\" height=\"%d\" fill=\"url(#%s-hatch)\"/>", x, y, WIDE, HIGH, id);
         }
         boolean two = !cell.below().isEmpty();
-        String halo = cell.hatched()
-                ? " stroke=\"" + Palette.hex(cell.fill()) + "\" stroke-width=\"3\" paint-order=\"stroke\""
-                : "";
+        if (cell.hatched()) {
+            drawHalo(cell, cell.figure(), cell.size(), x, y + (two ? 16 : 22));
+            drawHalo(cell, cell.below(), BELOW_SIZE, x, y + 29);
+        }
         add(
-                "<text x=\"%d\" y=\"%d\" font-size=\"%s\" fill=\"%s\"%s>%s</text>",
-                x + WIDE / 2, y + (two ? 16 : 22), Figures.trimmed(cell.size(), 1), ink, halo, escape(cell.figure()));
+                "<text x=\"%d\" y=\"%d\" font-size=\"%s\" fill=\"%s\">%s</text>",
+                x + WIDE / 2, y + (two ? 16 : 22), Figures.trimmed(cell.size(), 1), ink, escape(cell.figure()));
         if (two) {
             add(
-                    "<text x=\"%d\" y=\"%d\" font-size=\"10\" fill=\"%s\"%s>%s</text>",
-                    x + WIDE / 2, y + 29, ink, halo, escape(cell.below()));
+                    "<text x=\"%d\" y=\"%d\" font-size=\"%s\" fill=\"%s\">%s</text>",
+                    x + WIDE / 2, y + 29, BELOW_SIZE, ink, escape(cell.below()));
         }
         svg.append("</g>");
+    }
+
+    /** A patch without hatching behind a figure. */
+    private void drawHalo(Cell cell, String text, double size, int x, int baseline) {
+        if (text.isEmpty()) {
+            return;
+        }
+        int wide = Math.min(WIDE - 2, (int) Math.ceil(text.length() * size * DIGIT_WIDE) + 4);
+        int high = (int) Math.ceil(size);
+        add(
+                "<rect x=\"%d\" y=\"%d\" width=\"%d\" height=\"%d\" fill=\"%s\"/>",
+                x + (WIDE - wide) / 2, baseline - high + 1, wide, high + 1, Palette.hex(cell.fill()));
     }
 
     private void drawFrame(int x, int y) {
@@ -109,7 +126,7 @@ final class HeatMap {
     private void drawAxes(Table axes, int loads, int speeds, int width) {
         for (int load = 0; load < loads; load++) {
             add(
-                    "<text class=\"axis end\" x=\"%d\" y=\"%d\" font-size=\"12\">%s</text>",
+                    "<text class=\"axis end\" text-anchor=\"end\" x=\"%d\" y=\"%d\" font-size=\"12\">%s</text>",
                     LEFT - 6, 4 + (loads - 1 - load) * HIGH + HIGH / 2 + 4, tick(axes.load(), load));
         }
         for (int speed = 0; speed < speeds; speed++) {

@@ -4,6 +4,7 @@ import fuelwright.airflow.Machine;
 import fuelwright.airflow.ThrottleBody;
 import fuelwright.estimate.CellProposal;
 import fuelwright.estimate.Estimate;
+import fuelwright.estimate.ExpectedMixture;
 import fuelwright.estimate.SensorModel;
 import fuelwright.estimate.Standing;
 import fuelwright.safety.Caution;
@@ -30,12 +31,12 @@ final class ReportContent {
         ReportMaps maps = new ReportMaps(handed);
         Map<String, Object> map = new LinkedHashMap<>();
         map.put("name", handed.job().name());
-        map.put("stops", handed.stops().stream().map(ReportContent::caution).toList());
+        map.put("stops", handed.stops().stream().map(c -> caution(handed, c)).toList());
         map.put(
                 "cautions",
                 handed.cautions().stream()
                         .filter(c -> !c.isStop())
-                        .map(ReportContent::caution)
+                        .map(c -> caution(handed, c))
                         .toList());
         map.put("machine", machine(handed.job().machine()));
         map.put("summary", summary(handed));
@@ -50,6 +51,7 @@ final class ReportContent {
         map.put("screens", screens(handed));
         map.put("sensor", sensor(handed.estimate()));
         map.put("validation", validation(handed));
+        map.put("expected", expected(handed));
         map.put("settings", settings(handed));
         map.put("next", next(handed));
         map.put("toLearn", toLearn(handed));
@@ -58,7 +60,7 @@ final class ReportContent {
         return map;
     }
 
-    private static Map<String, Object> caution(Caution caution) {
+    private static Map<String, Object> caution(Handed handed, Caution caution) {
         Map<String, Object> map = new LinkedHashMap<>();
         map.put("level", caution.level().words());
         map.put("title", caution.title());
@@ -74,6 +76,13 @@ final class ReportContent {
         map.put("moments", moments);
         map.put("more", Math.max(0, caution.moments().size() - MOST_MOMENTS));
         map.put("cells", caution.cells().size());
+        map.put(
+                "answers",
+                handed.job().answers().stream()
+                        .filter(a -> a.isFor(caution))
+                        .map(a -> a.kind().words()
+                                + (a.note().isBlank() ? "" : ": " + a.note().strip()))
+                        .toList());
         return map;
     }
 
@@ -194,6 +203,24 @@ final class ReportContent {
                                 "Mixture error with the proposal made without them",
                                 Figures.plain(v.errorAfterPercent(), 1) + " %")))
                 .orElse(List.of());
+    }
+
+    /** Ride, readings, error before and after, the leanest reading at high load. */
+    private static List<List<String>> expected(Handed handed) {
+        List<List<String>> rows = new ArrayList<>();
+        for (int i = 0; i < handed.expected().size(); i++) {
+            ExpectedMixture.Summary e = handed.expected().get(i);
+            rows.add(List.of(
+                    handed.screened().get(i).ride().name(),
+                    Integer.toString(e.readings()),
+                    Figures.plain(e.errorBeforePercent(), 1) + " %",
+                    Figures.plain(e.errorAfterPercent(), 1) + " %",
+                    e.highLoadReadings() == 0
+                            ? "no readings at high load"
+                            : Figures.plain(Math.abs(e.leanestPercent()), 1) + " % "
+                                    + (e.leanestPercent() >= 0 ? "lean" : "rich") + " of target"));
+        }
+        return rows;
     }
 
     private static List<List<String>> settings(Handed handed) {

@@ -31,7 +31,12 @@ public final class StopNotes {
 
     /** A caution in one line: level, title, what, what to do. */
     public static String text(Caution caution) {
-        return oneLine(ended(caution.sentence()) + " " + ended(caution.todo())).strip();
+        return harmless(oneLine(ended(caution.sentence()) + " " + ended(caution.todo())));
+    }
+
+    /** The note isn't quoted, so a spreadsheet splits it at its commas: no piece of it may begin like a formula. */
+    private static String harmless(String text) {
+        return text.replaceAll("([,;]\\s*)(?=[=+@-])", "$1'");
     }
 
     /** The sentence with its full stop. */

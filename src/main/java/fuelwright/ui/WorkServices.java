@@ -96,8 +96,8 @@ final class WorkServices implements Services {
     }
 
     @Override
-    public List<String> export(Analysis analysis, Path folder, boolean replace) {
-        return HandOver.write(analysis, folder, replace);
+    public List<String> export(Analysis analysis, Path folder, boolean replace, boolean pdf) {
+        return HandOver.write(analysis, folder, replace, pdf);
     }
 
     @Override

@@ -5,11 +5,13 @@ import fuelwright.handover.Handed;
 import fuelwright.handover.OutputException;
 import fuelwright.handover.OutputFolder;
 import fuelwright.job.JobFile;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 
 /** Writes what an analysis hands over. */
 public final class HandOver {
@@ -27,7 +29,10 @@ public final class HandOver {
                 analysis.estimate(),
                 analysis.proposal(),
                 analysis.validation(),
-                analysis.cautions());
+                analysis.cautions(),
+                IntStream.range(0, analysis.screened().size())
+                        .mapToObj(ride -> analysis.expectedMixture(ride).summary())
+                        .toList());
     }
 
     /**
@@ -38,11 +43,28 @@ public final class HandOver {
      * @throws WorkException if nothing could be written
      */
     public static List<String> write(Analysis analysis, Path folder, boolean replace) {
+        return write(analysis, folder, replace, false);
+    }
+
+    /**
+     * As {@link #write(Analysis, Path, boolean)}.
+     *
+     * @param pdf whether report and entry sheet are wanted as PDF too; where earlier ones lie in the folder they are renewed anyway, so that
+     *     none there says anything else than the table
+     */
+    public static List<String> write(Analysis analysis, Path folder, boolean replace, boolean pdf) {
+        Handed handed = of(analysis);
         Map<String, byte[]> files = new LinkedHashMap<>();
         if (SaveJob.canSave(analysis.job())) {
             files.put(JOB, SaveJob.bytes(analysis.job(), folder.resolve(JOB)));
         }
-        files.putAll(Exports.files(of(analysis)));
+        if (pdf || Files.exists(folder.resolve(Exports.REPORT_PDF))) {
+            files.put(Exports.REPORT_PDF, Exports.reportPdf(handed));
+        }
+        if (pdf || Files.exists(folder.resolve(Exports.ENTRY_SHEET_PDF))) {
+            files.put(Exports.ENTRY_SHEET_PDF, Exports.entrySheetPdf(handed));
+        }
+        files.putAll(Exports.files(handed));
         return write(files, folder, replace);
     }
 
@@ -54,7 +76,7 @@ public final class HandOver {
     public static void check(Path folder, boolean replace) {
         try {
             List<String> names = new ArrayList<>(Exports.NAMES);
-            names.add(JOB);
+            names.addAll(List.of(JOB, Exports.REPORT_PDF, Exports.ENTRY_SHEET_PDF));
             OutputFolder.check(folder, names, replace);
         } catch (OutputException e) {
             throw wrapped(e);

@@ -27,6 +27,7 @@ class CommandsTest {
             "cautions.csv",
             "change.csv",
             "corrected.csv",
+            "entry-sheet.html",
             "job.fwjob",
             "readings.csv",
             "report.html",
@@ -41,6 +42,19 @@ class CommandsTest {
                 new ArrayList<>(List.of("propose", "--table", TABLE, "--target", TARGET, "--ride", RIDE, "--out", out));
         words.addAll(List.of(more));
         return Ran.of(words.toArray());
+    }
+
+    @Test
+    void pdfs_are_written_on_request_and_renewed_where_they_lie() throws IOException {
+        Path out = home.resolve("out");
+        propose(out, "--step", "0.5", "--pdf");
+        List<String> names = names(out);
+        assertTrue(names.containsAll(List.of("report.pdf", "entry-sheet.pdf")), names.toString());
+        byte[] sheet = Files.readAllBytes(out.resolve("entry-sheet.pdf"));
+        propose(out, "--step", "1", "--replace");
+        assertFalse(
+                java.util.Arrays.equals(sheet, Files.readAllBytes(out.resolve("entry-sheet.pdf"))),
+                "an old one stayed");
     }
 
     @Test

@@ -34,17 +34,22 @@ public final class MadeUpEstimates {
         Table table = estimate.table();
         List<CellProposal> cells = new ArrayList<>();
         for (int c = 0; c < table.cells(); c++) {
-            double factor = Math.exp(estimate.logFactor(c));
+            Optional<Decision> decision =
+                    Optional.ofNullable(settings.decisions().get(c));
+            double needed = Math.exp(estimate.logFactor(c));
+            double factor = decision.isPresent() ? 1 : needed;
+            double after = table.quantity().corrected(table.at(c), factor, settings.deadTimeMs());
+            double rounded = settings.step() > 0 ? Math.rint(after / settings.step()) * settings.step() : after;
             boolean high = table.load().kind() == Axis.Kind.THROTTLE && table.loadAt(c) >= HighLoad.THROTTLE_PERCENT;
             cells.add(new CellProposal(
                     c,
                     table.at(c),
-                    table.quantity().corrected(table.at(c), factor, settings.deadTimeMs()),
+                    decision.map(Decision::value).orElse(rounded),
                     factor,
-                    factor,
+                    needed,
                     estimate.standing(c),
                     high,
-                    Optional.empty(),
+                    decision,
                     List.of(new CellProposal.Step(CellProposal.Kind.FITTED, factor))));
         }
         return new Proposal(table, settings, cells);

@@ -76,6 +76,18 @@ class ExportsTest {
     }
 
     @Test
+    void noPieceOfACautionsLineAboveATableBeginsLikeAFormula() {
+        String text = text(
+                Exports.files(MadeUpHandover.with("job", List.of(MadeUpHandover.stop("a,=1+1; @x, -2")))),
+                Exports.CORRECTED);
+        String line =
+                text.lines().filter(l -> l.startsWith("# caution:")).findFirst().orElseThrow();
+        for (String piece : line.split("[,;]")) {
+            assertFalse(piece.strip().matches("^[=+@-].*"), line);
+        }
+    }
+
+    @Test
     void export05_a_caution_of_an_earlier_judgement_goes_when_it_no_longer_stands() {
         Table old = StopNotes.on(MadeUpHandover.fuelTable(), List.of(MadeUpHandover.stop("Old")));
         assertEquals(1, StopNotes.carriedBy(old).size());

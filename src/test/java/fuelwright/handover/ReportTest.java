@@ -4,6 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import fuelwright.estimate.ExpectedMixture;
+import fuelwright.job.Answer;
+import fuelwright.safety.Caution;
 import java.io.StringReader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -92,7 +95,40 @@ class ReportTest {
         assertTrue(Files.size(file) > 10_000);
     }
 
-    private static String report(List<fuelwright.safety.Caution> cautions) {
+    @Test
+    void report09_an_answer_stands_with_its_caution_which_stays() {
+        Caution stop = MadeUpHandover.stop("Lean under load");
+        Handed made = MadeUpHandover.with("job", List.of(stop));
+        Handed answered = new Handed(
+                made.job().withAnswers(List.of(Answer.to(stop, Answer.Kind.CAUSE_FOUND, "<b>fuel filter</b>"))),
+                made.screened(),
+                made.estimate(),
+                made.proposal(),
+                made.validation(),
+                made.cautions());
+        String html = text(answered);
+        assertTrue(html.contains("<b>Answered:</b> cause found: &lt;b&gt;fuel filter&lt;/b&gt;"), html);
+        assertTrue(html.indexOf("Lean under load") < html.indexOf("In short"));
+        assertTrue(html.contains("fed lambda 0.98"));
+    }
+
+    @Test
+    void report10_the_expected_mixture_is_said_for_each_ride() {
+        Handed made = MadeUpHandover.with("job", List.of());
+        Handed with = new Handed(
+                made.job(),
+                made.screened(),
+                made.estimate(),
+                made.proposal(),
+                made.validation(),
+                made.cautions(),
+                List.of(new ExpectedMixture.Summary(300, 11.24, 2.13, 12, 3.42, 7)));
+        String html = text(with);
+        assertTrue(html.contains("<td class=\"n\">11.2 %</td><td class=\"n\">2.1 %</td><td>3.4 % lean of target</td>"));
+        assertFalse(text(made).contains("The same rides with the proposed table"));
+    }
+
+    private static String report(List<Caution> cautions) {
         return text(MadeUpHandover.with("V-twin, 38 to 44 mm", cautions));
     }
 

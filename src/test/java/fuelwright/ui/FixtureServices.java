@@ -65,7 +65,9 @@ public class FixtureServices implements Services {
     }
 
     @Override
-    public List<String> export(Analysis analysis, Path folder, boolean replace) {
-        return List.of("corrected.csv", "report.html");
+    public List<String> export(Analysis analysis, Path folder, boolean replace, boolean pdf) {
+        return pdf
+                ? List.of("corrected.csv", "report.html", "entry-sheet.pdf")
+                : List.of("corrected.csv", "report.html");
     }
 }

@@ -33,6 +33,7 @@ public final class HandoverModel {
 
     private final Session session;
     private final BooleanProperty stopsRead = new SimpleBooleanProperty();
+    private final BooleanProperty pdf = new SimpleBooleanProperty();
     private final ReadOnlyObjectWrapper<HeatMap> map = new ReadOnlyObjectWrapper<>();
     private final ReadOnlyObjectWrapper<GridShape.View> view = new ReadOnlyObjectWrapper<>(GridShape.View.CHART);
     private final ReadOnlyObjectWrapper<List<Caution>> stops = new ReadOnlyObjectWrapper<>(List.of());
@@ -146,6 +147,7 @@ public final class HandoverModel {
                 .export(
                         folder,
                         replace,
+                        pdf.get(),
                         files -> outcome.set(Words.of(
                                 "handover.written", files.size(), folder.getFileName(), String.join(", ", files))));
     }
@@ -166,6 +168,11 @@ public final class HandoverModel {
     /** Whether the user has said that they read the Stop cautions. */
     public BooleanProperty stopsReadProperty() {
         return stopsRead;
+    }
+
+    /** Whether report and entry sheet are written as PDF too. */
+    public BooleanProperty pdfProperty() {
+        return pdf;
     }
 
     public ReadOnlyStringProperty outcomeProperty() {

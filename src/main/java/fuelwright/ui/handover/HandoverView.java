@@ -63,7 +63,10 @@ public final class HandoverView implements StagePane {
         Label outcome = Parts.text("", "strong");
         outcome.textProperty().bind(model.outcomeProperty());
         outcome.managedProperty().bind(outcome.textProperty().isNotEmpty());
-        HBox ways = Parts.row(8, export, copy);
+        CheckBox pdf = new CheckBox(Words.of("handover.pdf"));
+        pdf.setId("pdf-too");
+        pdf.selectedProperty().bindBidirectional(model.pdfProperty());
+        HBox ways = Parts.row(8, export, copy, pdf);
         ways.setMinHeight(32);
         VBox content = new VBox(
                 12,

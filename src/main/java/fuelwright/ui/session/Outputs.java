@@ -30,13 +30,13 @@ public final class Outputs {
     }
 
     /** Writes the output folder. */
-    public void export(Path folder, boolean replace, Consumer<List<String>> done) {
+    public void export(Path folder, boolean replace, boolean pdf, Consumer<List<String>> done) {
         Analysis what = session.analysis();
         errand.run(
                 "export",
                 Duration.ZERO,
                 Words.of("doing.writing"),
-                (p, c) -> services.export(what, folder, replace),
+                (p, c) -> services.export(what, folder, replace, pdf),
                 files -> {
                     handedOver.set(what.job());
                     done.accept(files);

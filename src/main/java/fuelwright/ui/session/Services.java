@@ -79,9 +79,10 @@ public interface Services {
     /**
      * Writes the whole output folder, or nothing.
      *
+     * @param pdf whether report and entry sheet are wanted as PDF too
      * @return the names of the files written
      */
-    List<String> export(Analysis analysis, Path folder, boolean replace) throws IOException;
+    List<String> export(Analysis analysis, Path folder, boolean replace, boolean pdf) throws IOException;
 
     /**
      * Saves a job as a file.

@@ -44,6 +44,17 @@ class HandoverModelTest {
     }
 
     @Test
+    void pdfsAreWrittenOnlyWhenAskedFor() {
+        session.openSample();
+        model.stopsReadProperty().set(true);
+        model.export(Path.of("out"), true);
+        assertFalse(model.outcomeProperty().get().contains("entry-sheet.pdf"));
+        model.pdfProperty().set(true);
+        model.export(Path.of("out"), true);
+        assertTrue(model.outcomeProperty().get().contains("entry-sheet.pdf"));
+    }
+
+    @Test
     void theSelectedCellIsShownAsItIsTyped() {
         session.openSample();
         session.cellProperty().set(100);

@@ -1,0 +1,207 @@
+package fuelwright.handover;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import fuelwright.estimate.Decision;
+import fuelwright.estimate.MadeUpEstimates;
+import fuelwright.estimate.ProposalSettings;
+import fuelwright.safety.Caution;
+import fuelwright.safety.UsualCautions;
+import fuelwright.table.Axis;
+import fuelwright.table.Table;
+import java.io.StringReader;
+import java.math.BigDecimal;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import javax.xml.parsers.DocumentBuilderFactory;
+import org.junit.jupiter.api.Test;
+import org.w3c.dom.Document;
+import org.w3c.dom.Element;
+import org.w3c.dom.NodeList;
+import org.xml.sax.InputSource;
+
+class EntrySheetTest {
+
+    private static final String NASTY = "<script>alert(1)</script> & \"quotes\" ${name}";
+
+    @Test
+    void everyFigureStandsInTheOrderOfTheTablesFileAndOnlyChangesHaveABox() throws Exception {
+        Handed handed = handed("job", List.of());
+        Table corrected = handed.proposal().corrected();
+        Table before = handed.proposal().before();
+        assertEquals(Table.Orientation.SPEED_DOWN, before.orientation());
+        List<Element> rows = rows(handed);
+        assertEquals(before.speed().size(), rows.size());
+        int boxes = 0;
+        for (int speed = 0; speed < rows.size(); speed++) {
+            List<Element> cells = cells(rows.get(speed));
+            for (int load = 0; load < before.load().size(); load++) {
+                int cell = before.cell(load, speed);
+                Element shown = cells.get(load);
+                boolean changes = Math.abs(corrected.at(cell) - before.at(cell)) > 1e-9;
+                boolean box = shown.getElementsByTagName("div").getLength() == 2;
+                assertEquals(changes, box, () -> "cell " + cell);
+                assertEquals(corrected.at(cell), typed(shown).doubleValue(), 5e-5);
+                boxes += box ? 1 : 0;
+            }
+        }
+        assertTrue(boxes > 0 && boxes < before.cells(), boxes + " boxes");
+    }
+
+    @Test
+    void sumsAreThoseOfTheFiguresAsPrinted() throws Exception {
+        Handed handed = handed("job", List.of());
+        int across = handed.proposal().before().load().size();
+        BigDecimal running = BigDecimal.ZERO;
+        for (Element row : rows(handed)) {
+            List<Element> cells = cells(row);
+            BigDecimal typed = BigDecimal.ZERO;
+            BigDecimal whole = BigDecimal.ZERO;
+            for (Element cell : cells.subList(0, across)) {
+                whole = whole.add(typed(cell));
+                if (cell.getElementsByTagName("div").getLength() == 2) {
+                    typed = typed.add(typed(cell));
+                }
+            }
+            running = running.add(typed);
+            String said = cells.get(across).getTextContent();
+            assertEquals(0, typed.compareTo(said.equals("–") ? BigDecimal.ZERO : new BigDecimal(said)));
+            assertEquals(
+                    0, running.compareTo(new BigDecimal(cells.get(across + 1).getTextContent())));
+            assertEquals(0, whole.compareTo(new BigDecimal(cells.get(across + 2).getTextContent())));
+        }
+    }
+
+    @Test
+    void aSlipInOneCellShowsInItsRowAndItsColumn() throws Exception {
+        Handed handed = handed("job", List.of());
+        Document page = page(handed);
+        NodeList foot = ((Element) page.getElementsByTagName("tfoot").item(0)).getElementsByTagName("tr");
+        List<Element> wholes = cells((Element) foot.item(1));
+        List<Element> rows = rows(handed);
+        int across = handed.proposal().before().load().size();
+        for (int a = 0; a < across; a++) {
+            BigDecimal sum = BigDecimal.ZERO;
+            for (Element row : rows) {
+                sum = sum.add(typed(cells(row).get(a)));
+            }
+            assertEquals(0, sum.compareTo(new BigDecimal(wholes.get(a).getTextContent())));
+        }
+    }
+
+    @Test
+    void theHardwaresOrientationTurnsTheSheet() throws Exception {
+        Handed handed = handed("job", List.of());
+        var hardware = handed.job().hardware();
+        Handed turned = new Handed(
+                handed.job()
+                        .withHardware(new fuelwright.job.HardwareProfile(
+                                "",
+                                hardware.holds(),
+                                hardware.least(),
+                                hardware.most(),
+                                hardware.speed(),
+                                hardware.load(),
+                                java.util.Optional.of(Table.Orientation.SPEED_ACROSS),
+                                true)),
+                handed.screened(),
+                handed.estimate(),
+                handed.proposal(),
+                handed.validation(),
+                handed.cautions());
+        Axis load = handed.proposal().before().load();
+        assertEquals(load.size(), rows(turned).size());
+        String text = rows(turned).get(0).getTextContent();
+        assertTrue(text.contains(",") && !text.contains("."), text);
+    }
+
+    @Test
+    void stopsStandFirstAndOnEveryPrintedPartAndTheUsualCautionsAreThere() {
+        String html = text(handed("job", List.of(MadeUpHandover.stop("Lean under load"))));
+        assertTrue(html.indexOf("Don&#39;t load the engine there") < html.indexOf("Type row by row"));
+        assertEquals(2, html.split("<tr class=\"stopline\">", -1).length - 1, "in the head of each of the two tables");
+        assertTrue(html.contains("thead { display: table-header-group; }"));
+        for (String sentence : UsualCautions.sentences()) {
+            assertTrue(html.contains(sentence.replace("'", "&#39;")), sentence);
+        }
+    }
+
+    @Test
+    void textOfTheJobIsEscapedAndThePageNeedsNoNetwork() throws Exception {
+        Caution stop = MadeUpHandover.stop(NASTY);
+        Handed handed = handed(NASTY, List.of(stop));
+        String html = text(handed);
+        assertFalse(html.contains("<script"));
+        assertTrue(html.contains("&lt;script&gt;alert(1)&lt;/script&gt; &amp; &quot;quotes&quot; ${name}"));
+        for (String outside : List.of("http:", "https:", "src=", "@import", "<link", "url(")) {
+            assertFalse(html.contains(outside), outside);
+        }
+        assertFalse(page(handed).getDocumentElement().getTextContent().isBlank());
+    }
+
+    @Test
+    void isKeptForLookingAt() throws Exception {
+        Path file = Path.of("target", "looked-at", "entry-sheet.html");
+        Files.createDirectories(file.getParent());
+        Files.writeString(file, text(handed("V-twin, 38 to 44 mm", List.of(MadeUpHandover.stop("Lean under load")))));
+        assertTrue(Files.size(file) > 10_000);
+    }
+
+    /** Rounded to whole tenths, as typed; every fourth cell is held. */
+    private static Handed handed(String name, List<Caution> cautions) {
+        Handed made = MadeUpHandover.with(name, cautions);
+        Table table = made.proposal().before();
+        Map<Integer, Decision> held = new TreeMap<>();
+        for (int c = 0; c < table.cells(); c += 4) {
+            held.put(c, new Decision(Decision.Kind.HELD, table.at(c)));
+        }
+        ProposalSettings settings = ProposalSettings.defaults().withStep(0.1).withDecisions(held);
+        return new Handed(
+                made.job(),
+                made.screened(),
+                made.estimate(),
+                MadeUpEstimates.proposal(made.estimate(), settings),
+                made.validation(),
+                made.cautions());
+    }
+
+    private static BigDecimal typed(Element cell) {
+        NodeList parts = cell.getElementsByTagName("div");
+        String text = parts.getLength() == 2 ? parts.item(1).getTextContent() : cell.getTextContent();
+        return new BigDecimal(text.strip());
+    }
+
+    private static List<Element> rows(Handed handed) throws Exception {
+        Element body = (Element) page(handed).getElementsByTagName("tbody").item(0);
+        return elements(body.getElementsByTagName("tr"));
+    }
+
+    private static List<Element> cells(Element row) {
+        return elements(row.getElementsByTagName("td"));
+    }
+
+    private static List<Element> elements(NodeList nodes) {
+        List<Element> all = new ArrayList<>();
+        for (int i = 0; i < nodes.getLength(); i++) {
+            all.add((Element) nodes.item(i));
+        }
+        return all;
+    }
+
+    private static Document page(Handed handed) throws Exception {
+        return DocumentBuilderFactory.newInstance()
+                .newDocumentBuilder()
+                .parse(new InputSource(new StringReader(text(handed))));
+    }
+
+    private static String text(Handed handed) {
+        return new String(Exports.files(handed).get(Exports.ENTRY_SHEET), StandardCharsets.UTF_8);
+    }
+}

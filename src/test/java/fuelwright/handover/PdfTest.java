@@ -1,0 +1,93 @@
+package fuelwright.handover;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.Test;
+
+class PdfTest {
+
+    private static final String NASTY = "<script>alert(1)</script> & \"quotes\" ${name}";
+
+    @Test
+    void theSamePageGivesTheSameBytes() {
+        Handed handed = MadeUpHandover.with("job", List.of(MadeUpHandover.stop("Lean under load")));
+        assertArrayEquals(Exports.entrySheetPdf(handed), Exports.entrySheetPdf(handed));
+        assertArrayEquals(Exports.reportPdf(handed), Exports.reportPdf(handed));
+    }
+
+    @Test
+    void theStopStandsOnEveryPageOfTheEntrySheet() throws Exception {
+        byte[] pdf =
+                Exports.entrySheetPdf(MadeUpHandover.with("V-twin", List.of(MadeUpHandover.stop("Lean under load"))));
+        keep("entry-sheet.pdf", pdf);
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            assertTrue(document.getNumberOfPages() >= 1);
+            for (int page = 1; page <= document.getNumberOfPages(); page++) {
+                String text = text(document, page);
+                assertTrue(text.contains("Lean under load"), text);
+            }
+        }
+    }
+
+    @Test
+    void figuresArrowsAndGreekLettersAreText() throws Exception {
+        Handed handed = MadeUpHandover.with("λ 0.88 ± 0.02 → 1", List.of());
+        try (PDDocument document = Loader.loadPDF(Exports.entrySheetPdf(handed))) {
+            String text = text(document, 1);
+            assertTrue(text.contains("λ 0.88 ± 0.02 → 1"), text);
+            assertFalse(text.contains("#"), text);
+        }
+        byte[] report = Exports.reportPdf(handed);
+        keep("report.pdf", report);
+        try (PDDocument document = Loader.loadPDF(report)) {
+            String text = text(document, 1);
+            assertTrue(text.contains("λ 0.88 ± 0.02 → 1"), text);
+        }
+    }
+
+    @Test
+    void textOfTheJobStaysText() throws Exception {
+        Handed handed = MadeUpHandover.with(NASTY, List.of(MadeUpHandover.stop(NASTY)));
+        try (PDDocument document = Loader.loadPDF(Exports.reportPdf(handed))) {
+            assertTrue(text(document, 1).contains("<script>alert(1)</script>"));
+        }
+    }
+
+    @Test
+    void aPageThatAsksForAFileOrTheNetworkGetsNothing() throws Exception {
+        Path secret = Files.createTempFile("secret", ".svg");
+        Files.writeString(
+                secret,
+                "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"90\" height=\"20\"><text y=\"15\">hidden</text></svg>");
+        String page = "<html><body style=\"font-family: Sheet\">seen<img src=\"" + secret.toUri()
+                + "\"/><img src=\"http://localhost:9/x.png\"/></body></html>";
+        try (PDDocument document = Loader.loadPDF(Pdf.of(page))) {
+            assertEquals("seen", text(document, 1).strip());
+        }
+    }
+
+    private static void keep(String name, byte[] pdf) throws IOException {
+        Path file = Path.of("target", "looked-at", name);
+        Files.createDirectories(file.getParent());
+        Files.write(file, pdf);
+        assertEquals("%PDF-", new String(pdf, 0, 5, StandardCharsets.US_ASCII));
+    }
+
+    private static String text(PDDocument document, int page) throws IOException {
+        PDFTextStripper stripper = new PDFTextStripper();
+        stripper.setStartPage(page);
+        stripper.setEndPage(page);
+        return stripper.getText(document).replaceAll("\\s+", " ");
+    }
+}
