@@ -9,11 +9,13 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import fuelwright.table.Quantity;
 import fuelwright.table.Table;
 import fuelwright.table.TableReader;
+import fuelwright.table.TableWriter;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -73,6 +75,35 @@ class CommandsTest {
         for (double cell : table.toArray()) {
             assertEquals(Math.rint(cell * 2), cell * 2, 1e-9, "on steps of 0.5");
         }
+    }
+
+    @Test
+    void do01a_only_richer_leans_no_cell_leaves_the_others_alone_and_says_how_many_it_kept() throws IOException {
+        Path usual = home.resolve("usual");
+        Path richer = home.resolve("richer");
+        Table old = TableReader.read(TABLE).value().orElseThrow();
+        double[] generous = old.toArray();
+        for (int c = 0; c < generous.length; c++) {
+            generous[c] = Math.rint(generous[c] * 2.6) / 2;
+        }
+        Table before = old.withValues(generous);
+        Path table = Files.writeString(home.resolve("generous.csv"), TableWriter.write(before));
+        Object[] words = {
+            "propose", "--table", table, "--target", TARGET, "--ride", RIDE, "--ride-table", TABLE, "--step", "0.5", "--out"
+        };
+        Ran.of(Stream.concat(Stream.of(words), Stream.of(usual)).toArray());
+        Ran ran = Ran.of(Stream.concat(Stream.of(words), Stream.of(richer, "--only-richer"))
+                .toArray());
+        Table a = TableReader.read(usual.resolve("corrected.csv")).value().orElseThrow();
+        Table b = TableReader.read(richer.resolve("corrected.csv")).value().orElseThrow();
+        int kept = 0;
+        for (int c = 0; c < before.cells(); c++) {
+            boolean leaned = a.at(c) < before.at(c);
+            kept += leaned ? 1 : 0;
+            assertEquals(leaned ? before.at(c) : a.at(c), b.at(c), "cell " + c);
+        }
+        assertTrue(kept > 0, "some of the generous cells would be leaned");
+        assertTrue(ran.out().contains("Only richer: " + kept + " cells that would be leaned keep their old figure"));
     }
 
     @Test
