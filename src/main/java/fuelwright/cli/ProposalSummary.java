@@ -83,6 +83,7 @@ final class ProposalSummary {
                     analysis.screened().get(ride).ride().name(),
                     analysis.expectedMixture(ride).summary()));
         }
+        analysis.hardware().ifPresent(h -> lines.add("Hardware's table: " + h.sentence()));
         lines.add("Cautions: " + count(Caution.Level.STOP) + " Stop, " + count(Caution.Level.CHECK) + " Check, "
                 + count(Caution.Level.NOTE) + " Note");
         lines.add("Written to " + folder + ": " + String.join(", ", written));
@@ -180,6 +181,17 @@ final class ProposalSummary {
             check.put("errorBeforePercent", rounded(v.errorBeforePercent()));
             check.put("errorAfterPercent", rounded(v.errorAfterPercent()));
             map.put("leftOutCheck", check);
+        });
+        analysis.hardware().ifPresent(h -> {
+            Map<String, Object> hardware = new LinkedHashMap<>();
+            hardware.put("quantity", h.table().quantity().words());
+            hardware.put("engineSpeeds", h.table().speed().size());
+            hardware.put("loads", h.table().load().size());
+            hardware.put("readings", h.readings());
+            hardware.put("addedRmsPercent", rounded(h.addedRmsPercent()));
+            hardware.put("addedWorstPercent", rounded(h.addedWorstPercent()));
+            hardware.put("leanAtHighLoadPercent", rounded(h.leanAtHighLoadPercent()));
+            map.put("hardware", hardware);
         });
         map.put("cautions", analysis.cautions().stream().map(Said::asMap).toList());
         map.put("remarks", remarks.stream().map(Said::asMap).toList());

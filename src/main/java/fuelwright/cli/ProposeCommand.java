@@ -55,7 +55,8 @@ final class ProposeCommand implements Callable<Integer> {
             names = "--step",
             paramLabel = "S",
             defaultValue = "0",
-            description = "smallest step of a cell that the hardware takes, in the table's own unit")
+            description =
+                    "smallest step of a cell that the hardware takes, in the table's own unit, or that of --holds")
     private double step;
 
     @Mixin
@@ -77,8 +78,12 @@ final class ProposeCommand implements Callable<Integer> {
 
     @Option(
             names = "--only-richer",
-            description = "lean no cell: those that would be leaned keep their old figure; for while a Stop caution stands")
+            description =
+                    "lean no cell: those that would be leaned keep their old figure; for while a Stop caution stands")
     private boolean onlyRicher;
+
+    @Mixin
+    private HardwareOptions hardware;
 
     @Mixin
     private ReadingOptions reading;
@@ -127,7 +132,7 @@ final class ProposeCommand implements Callable<Integer> {
                 options,
                 settings,
                 deadTime.ms().isPresent());
-        Loaded<Job> read = files.load(Progress.NONE, Cancellation.NEVER);
+        Loaded<Job> read = hardware.on(files.load(Progress.NONE, Cancellation.NEVER));
         Loaded<Job> job = new Loaded<>(read.value().map(j -> j.withLimits(limits.on(j.limits()))), read.issues());
         return propose(spec, "propose", job, onlyRicher, output, json);
     }
@@ -143,11 +148,10 @@ final class ProposeCommand implements Callable<Integer> {
         OptionalInt kept = OptionalInt.empty();
         if (onlyRicher) {
             Map<Integer, Decision> decisions = analysis.proposal().onlyRicher();
-            kept = OptionalInt.of(decisions.size() - usable.proposal().decisions().size());
+            kept = OptionalInt.of(
+                    decisions.size() - usable.proposal().decisions().size());
             analysed = bench.analyse(
-                    usable.withProposal(usable.proposal().withDecisions(decisions)),
-                    Progress.NONE,
-                    Cancellation.NEVER);
+                    usable.withProposal(usable.proposal().withDecisions(decisions)), Progress.NONE, Cancellation.NEVER);
             analysis = CommandFailed.valueOf(analysed);
         }
         List<Issue> remarks = new ArrayList<>(job.issues());

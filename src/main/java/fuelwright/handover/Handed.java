@@ -19,6 +19,7 @@ import java.util.Optional;
  * @param proposal what goes into each cell
  * @param validation error before and after on unseen parts of the rides; empty where they are too short
  * @param cautions worst first, of the table as it is handed over
+ * @param hardware what goes into the tuning hardware, where it doesn't take the table as it is
  */
 public record Handed(
         Job job,
@@ -26,7 +27,8 @@ public record Handed(
         Estimate estimate,
         Proposal proposal,
         Optional<Validation> validation,
-        List<Caution> cautions) {
+        List<Caution> cautions,
+        Optional<HardwareTable> hardware) {
 
     public Handed {
         Objects.requireNonNull(job, "job");
@@ -40,6 +42,17 @@ public record Handed(
                     "estimate has " + estimate.table().cells() + " cells, proposal has "
                             + proposal.before().cells());
         }
+    }
+
+    /** For hardware that takes the table as it is. */
+    public Handed(
+            Job job,
+            List<ScreenedRide> screened,
+            Estimate estimate,
+            Proposal proposal,
+            Optional<Validation> validation,
+            List<Caution> cautions) {
+        this(job, screened, estimate, proposal, validation, cautions, Optional.empty());
     }
 
     /** Cautions of level Stop. */

@@ -234,8 +234,7 @@ final class Resample {
                 double a = weights[i] * plain[cells[i]] / figure;
                 right[cells[i]] += weight * a;
                 for (int j = 0; j < 4; j++) {
-                    near[cells[i]][place(cells[i], cells[j])] +=
-                            weight * a * weights[j] * plain[cells[j]] / figure;
+                    near[cells[i]][place(cells[i], cells[j])] += weight * a * weights[j] * plain[cells[j]] / figure;
                 }
             }
         }

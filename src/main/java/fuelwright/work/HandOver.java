@@ -5,6 +5,7 @@ import fuelwright.handover.Handed;
 import fuelwright.handover.OutputException;
 import fuelwright.handover.OutputFolder;
 import fuelwright.job.JobFile;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -27,7 +28,8 @@ public final class HandOver {
                 analysis.estimate(),
                 analysis.proposal(),
                 analysis.validation(),
-                analysis.cautions());
+                analysis.cautions(),
+                analysis.hardware());
     }
 
     /**
@@ -38,6 +40,14 @@ public final class HandOver {
      * @throws WorkException if nothing could be written
      */
     public static List<String> write(Analysis analysis, Path folder, boolean replace) {
+        if (analysis.hardware().isEmpty() && Files.exists(folder.resolve(Exports.HARDWARE))) {
+            throw new WorkException(
+                    folder.resolve(Exports.HARDWARE)
+                            + " is of an earlier handover and would stand beside a table that it isn't made from."
+                            + " Nothing was written: remove it, or say again what the hardware takes",
+                    true,
+                    null);
+        }
         Map<String, byte[]> files = new LinkedHashMap<>();
         if (SaveJob.canSave(analysis.job())) {
             files.put(JOB, SaveJob.bytes(analysis.job(), folder.resolve(JOB)));
