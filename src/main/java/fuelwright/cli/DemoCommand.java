@@ -27,6 +27,6 @@ final class DemoCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        return ProposeCommand.propose(spec, "demo", SampleJob.load(), output, false, json);
+        return ProposeCommand.propose(spec, "demo", SampleJob.load(), false, output, false, json);
     }
 }

@@ -33,8 +33,18 @@ final class EntryCheckCommand implements Callable<Integer> {
     @Option(names = "--meant", required = true, paramLabel = "F", description = "the table that was handed over")
     private Path meant;
 
-    @Option(names = "--typed", required = true, paramLabel = "F", description = "what the hardware holds")
+    @Option(
+            names = "--typed",
+            required = true,
+            paramLabel = "F",
+            description = "what the hardware holds: a table file, or its cells alone as pasted")
     private Path typed;
+
+    @Option(
+            names = "--before",
+            paramLabel = "F",
+            description = "what the hardware held before: names cells that were passed over")
+    private Path before;
 
     @Option(
             names = "--step",
@@ -63,8 +73,14 @@ final class EntryCheckCommand implements Callable<Integer> {
         if (!(step >= 0 && Double.isFinite(step))) {
             throw CommandFailed.usage("--step " + step + " must be at least 0");
         }
-        Loaded<CheckEntry.Outcome> loaded =
-                CheckEntry.run(meant, typed, step, deadTime.ms(), Optional.ofNullable(target), bodies.machine());
+        Loaded<CheckEntry.Outcome> loaded = CheckEntry.run(
+                meant,
+                typed,
+                Optional.ofNullable(before),
+                step,
+                deadTime.ms(),
+                Optional.ofNullable(target),
+                bodies.machine());
         CheckEntry.Outcome outcome = CommandFailed.valueOf(loaded);
         int code = outcome.isStop() ? Exit.STOP : outcome.differences().isEmpty() ? Exit.DONE : Exit.DIFFERENCE;
         PrintWriter out = spec.commandLine().getOut();

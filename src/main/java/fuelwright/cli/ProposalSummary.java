@@ -18,19 +18,29 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 
 /** A short account of a proposal: for a person, or the same for a script. */
 final class ProposalSummary {
 
     private final String command;
     private final Analysis analysis;
+    private final OptionalInt notLeaned;
     private final List<Issue> remarks;
     private final Path folder;
     private final List<String> written;
 
-    ProposalSummary(String command, Analysis analysis, List<Issue> remarks, Path folder, List<String> written) {
+    /** @param notLeaned how many cells kept their old figure because nothing was to be leaned; empty where that wasn't asked for */
+    ProposalSummary(
+            String command,
+            Analysis analysis,
+            OptionalInt notLeaned,
+            List<Issue> remarks,
+            Path folder,
+            List<String> written) {
         this.command = command;
         this.analysis = analysis;
+        this.notLeaned = notLeaned;
         this.remarks = List.copyOf(remarks);
         this.folder = folder;
         this.written = written.stream().sorted().toList();
@@ -62,6 +72,8 @@ final class ProposalSummary {
         lines.add("Cells: " + count(Standing.MEASURED) + " measured, " + count(Standing.THIN) + " thin, "
                 + count(Standing.INFERRED) + " inferred");
         lines.add("Proposed change: " + signed(leastChange()) + " to " + signed(mostChange()) + " %");
+        notLeaned.ifPresent(cells -> lines.add("Only richer: " + cells + (cells == 1 ? " cell" : " cells")
+                + " that would be leaned " + (cells == 1 ? "keeps its" : "keep their") + " old figure"));
         checked()
                 .ifPresentOrElse(
                         v -> lines.add(validation(v)),
@@ -71,6 +83,7 @@ final class ProposalSummary {
                     analysis.screened().get(ride).ride().name(),
                     analysis.expectedMixture(ride).summary()));
         }
+        analysis.hardware().ifPresent(h -> lines.add("Hardware's table: " + h.sentence()));
         lines.add("Cautions: " + count(Caution.Level.STOP) + " Stop, " + count(Caution.Level.CHECK) + " Check, "
                 + count(Caution.Level.NOTE) + " Note");
         lines.add("Written to " + folder + ": " + String.join(", ", written));
@@ -160,6 +173,7 @@ final class ProposalSummary {
         change.put("leastPercent", rounded(leastChange()));
         change.put("mostPercent", rounded(mostChange()));
         map.put("change", change);
+        notLeaned.ifPresent(n -> map.put("onlyRicher", Map.of("cellsKept", n)));
         checked().ifPresent(v -> {
             Map<String, Object> check = new LinkedHashMap<>();
             check.put("blocks", v.blocks());
@@ -167,6 +181,17 @@ final class ProposalSummary {
             check.put("errorBeforePercent", rounded(v.errorBeforePercent()));
             check.put("errorAfterPercent", rounded(v.errorAfterPercent()));
             map.put("leftOutCheck", check);
+        });
+        analysis.hardware().ifPresent(h -> {
+            Map<String, Object> hardware = new LinkedHashMap<>();
+            hardware.put("quantity", h.table().quantity().words());
+            hardware.put("engineSpeeds", h.table().speed().size());
+            hardware.put("loads", h.table().load().size());
+            hardware.put("readings", h.readings());
+            hardware.put("addedRmsPercent", rounded(h.addedRmsPercent()));
+            hardware.put("addedWorstPercent", rounded(h.addedWorstPercent()));
+            hardware.put("leanAtHighLoadPercent", rounded(h.leanAtHighLoadPercent()));
+            map.put("hardware", hardware);
         });
         map.put("cautions", analysis.cautions().stream().map(Said::asMap).toList());
         map.put("remarks", remarks.stream().map(Said::asMap).toList());

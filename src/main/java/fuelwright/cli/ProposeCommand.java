@@ -1,22 +1,25 @@
 package fuelwright.cli;
 
 import fuelwright.airflow.Machine;
+import fuelwright.estimate.Decision;
 import fuelwright.estimate.ProposalSettings;
 import fuelwright.issue.Issue;
 import fuelwright.issue.Loaded;
 import fuelwright.job.Job;
 import fuelwright.ride.RideOptions;
 import fuelwright.safety.Limits;
-import fuelwright.work.Analyse;
 import fuelwright.work.Analysis;
 import fuelwright.work.Cancellation;
 import fuelwright.work.HandOver;
 import fuelwright.work.JobFiles;
 import fuelwright.work.Progress;
+import fuelwright.work.Workbench;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
@@ -55,7 +58,8 @@ final class ProposeCommand implements Callable<Integer> {
             names = "--step",
             paramLabel = "S",
             defaultValue = "0",
-            description = "smallest step of a cell that the hardware takes, in the table's own unit")
+            description =
+                    "smallest step of a cell that the hardware takes, in the table's own unit, or that of --holds")
     private double step;
 
     @Mixin
@@ -74,6 +78,15 @@ final class ProposeCommand implements Callable<Integer> {
             defaultValue = "5",
             description = "most to take away in one pass, %% (5)")
     private double maxCutPercent;
+
+    @Option(
+            names = "--only-richer",
+            description =
+                    "lean no cell: those that would be leaned keep their old figure; for while a Stop caution stands")
+    private boolean onlyRicher;
+
+    @Mixin
+    private HardwareOptions hardware;
 
     @Mixin
     private ReadingOptions reading;
@@ -122,22 +135,38 @@ final class ProposeCommand implements Callable<Integer> {
                 options,
                 settings,
                 deadTime.ms().isPresent());
-        Loaded<Job> read = files.load(Progress.NONE, Cancellation.NEVER);
+        Loaded<Job> read = hardware.on(files.load(Progress.NONE, Cancellation.NEVER));
         Loaded<Job> job = new Loaded<>(read.value().map(j -> j.withLimits(limits.on(j.limits()))), read.issues());
-        return propose(spec, "propose", job, output, pdf, json);
+        return propose(spec, "propose", job, onlyRicher, output, pdf, json);
     }
 
     /** Analyses a job, writes what it hands over and says so. */
     static int propose(
-            CommandSpec spec, String command, Loaded<Job> job, OutputOptions output, boolean pdf, boolean json) {
+            CommandSpec spec,
+            String command,
+            Loaded<Job> job,
+            boolean onlyRicher,
+            OutputOptions output,
+            boolean pdf,
+            boolean json) {
         Job usable = CommandFailed.valueOf(job);
         HandOver.check(output.folder(), output.replace());
-        Loaded<Analysis> analysed = Analyse.run(usable, Progress.NONE, Cancellation.NEVER);
+        Workbench bench = new Workbench();
+        Loaded<Analysis> analysed = bench.analyse(usable, Progress.NONE, Cancellation.NEVER);
         Analysis analysis = CommandFailed.valueOf(analysed);
+        OptionalInt kept = OptionalInt.empty();
+        if (onlyRicher) {
+            Map<Integer, Decision> decisions = analysis.proposal().onlyRicher();
+            kept = OptionalInt.of(
+                    decisions.size() - usable.proposal().decisions().size());
+            analysed = bench.analyse(
+                    usable.withProposal(usable.proposal().withDecisions(decisions)), Progress.NONE, Cancellation.NEVER);
+            analysis = CommandFailed.valueOf(analysed);
+        }
         List<Issue> remarks = new ArrayList<>(job.issues());
         remarks.addAll(analysed.issues());
         List<String> written = HandOver.write(analysis, output.folder(), output.replace(), pdf);
-        ProposalSummary summary = new ProposalSummary(command, analysis, remarks, output.folder(), written);
+        ProposalSummary summary = new ProposalSummary(command, analysis, kept, remarks, output.folder(), written);
         summary.print(spec.commandLine().getOut(), spec.commandLine().getErr(), json);
         return summary.exitCode();
     }

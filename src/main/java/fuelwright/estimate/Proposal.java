@@ -3,6 +3,8 @@ package fuelwright.estimate;
 import fuelwright.table.Quantity;
 import fuelwright.table.Table;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 
 /** The proposed table, cell by cell. Immutable. */
 public final class Proposal {
@@ -36,6 +38,20 @@ public final class Proposal {
     /** All cells, in the table's order. */
     public List<CellProposal> cells() {
         return cells;
+    }
+
+    /**
+     * The decisions with which nothing is leaned: every cell that this proposal would lean is held at its old figure, one that was set by hand
+     * to a leaner figure included; all other decisions stay.
+     */
+    public Map<Integer, Decision> onlyRicher() {
+        Map<Integer, Decision> decisions = new TreeMap<>(settings.decisions());
+        for (CellProposal cell : cells) {
+            if (cell.changePercent() < 0) {
+                decisions.put(cell.cell(), new Decision(Decision.Kind.HELD, cell.before()));
+            }
+        }
+        return decisions;
     }
 
     /** The corrected table, in the same quantity, with the notes of the old one. */

@@ -5,6 +5,7 @@ import fuelwright.table.Table;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.IntPredicate;
 
 /**
@@ -29,13 +30,26 @@ public final class EntryCheck {
      */
     public static List<EntryDifference> compare(
             Table meant, Table typed, double step, double deadTimeMs, IntPredicate highLoad) {
+        return compare(meant, typed, Optional.empty(), step, deadTimeMs, highLoad);
+    }
+
+    /**
+     * The same where it is known what the hardware held before, so that cells that were passed over are known as such.
+     *
+     * @param old comparable with what was meant
+     */
+    public static List<EntryDifference> compare(
+            Table meant, Table typed, Optional<Table> old, double step, double deadTimeMs, IntPredicate highLoad) {
         if (!comparable(meant, typed)) {
             throw new IllegalArgumentException("typed " + typed + " can't be compared with meant " + meant);
+        }
+        if (old.isPresent() && !comparable(meant, old.get())) {
+            throw new IllegalArgumentException("old " + old.get() + " can't be compared with meant " + meant);
         }
         if (!(step >= 0)) {
             throw new IllegalArgumentException("step " + step + " must be at least 0");
         }
-        EntrySlips slips = new EntrySlips(meant, typed, step);
+        EntrySlips slips = new EntrySlips(meant, typed, step, old);
         List<EntryDifference> found = new ArrayList<>();
         for (int cell = 0; cell < meant.cells(); cell++) {
             if (!same(meant.at(cell), typed.at(cell), step)) {

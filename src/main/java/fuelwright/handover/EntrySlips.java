@@ -1,8 +1,11 @@
 package fuelwright.handover;
 
 import fuelwright.table.Axis;
+import fuelwright.table.Quantity;
 import fuelwright.table.Table;
 import java.math.BigDecimal;
+import java.util.Optional;
+import java.util.function.IntToDoubleFunction;
 
 /** Finds out what a typing slip looks like: whole lines first, then pairs of neighbours, then the figure by itself. */
 final class EntrySlips {
@@ -18,13 +21,18 @@ final class EntrySlips {
     private final Table meant;
     private final Table typed;
     private final double step;
+    private final Optional<Table> old;
+    private final Optional<Named> whole;
     private final Named[] byLine;
 
-    EntrySlips(Table meant, Table typed, double step) {
+    /** @param old what the hardware held before, on the same axes in the same quantity, where it is known */
+    EntrySlips(Table meant, Table typed, double step, Optional<Table> old) {
+        this.old = old;
         this.meant = meant;
         this.typed = typed;
         this.step = step;
         this.byLine = new Named[meant.cells()];
+        this.whole = whole();
         for (int load = 0; load < meant.load().size(); load++) {
             blame(new Line(true, load));
         }
@@ -35,12 +43,18 @@ final class EntrySlips {
 
     /** The name of the slip at a cell that differs. */
     Named at(int cell) {
+        if (whole.isPresent()) {
+            return whole.get();
+        }
         if (byLine[cell] != null) {
             return byLine[cell];
         }
         int other = swappedWith(cell);
         if (other >= 0) {
             return new Named(Slip.SWAPPED, "swapped with " + place(other));
+        }
+        if (old.isPresent() && is(typed.at(cell), old.get().at(cell))) {
+            return new Named(Slip.OLD_FIGURE, Slip.OLD_FIGURE.words());
         }
         Slip slip = figure(meant.at(cell), typed.at(cell));
         if (slip != Slip.OTHER && slip != Slip.ONE_DIGIT) {
@@ -52,6 +66,44 @@ final class EntrySlips {
             }
         }
         return new Named(slip, slip.words());
+    }
+
+    /** A whole table typed that isn't the one that was meant, or typed the wrong way round. */
+    private Optional<Named> whole() {
+        int differing = 0;
+        for (int c = 0; c < meant.cells(); c++) {
+            differing += differs(c) ? 1 : 0;
+        }
+        if (differing < LEAST_OF_A_LINE) {
+            return Optional.empty();
+        }
+        if (old.isPresent() && isAll(c -> old.get().at(c))) {
+            return Optional.of(new Named(Slip.OLD_TABLE, "the whole of the old table is still there"));
+        }
+        int speeds = meant.speed().size();
+        int loads = meant.load().size();
+        if (isAll(c -> meant.at(meant.cell(meant.loadIndex(c), speeds - 1 - meant.speedIndex(c))))) {
+            return Optional.of(new Named(Slip.MIRRORED, "the table runs the wrong way along engine speed"));
+        }
+        if (isAll(c -> meant.at(meant.cell(loads - 1 - meant.loadIndex(c), meant.speedIndex(c))))) {
+            return Optional.of(new Named(Slip.MIRRORED, "the table runs the wrong way along load"));
+        }
+        if (isAll(c -> meant.at(meant.cells() - 1 - c))) {
+            return Optional.of(new Named(Slip.MIRRORED, "the table runs the wrong way along both axes"));
+        }
+        if (speeds == loads && isAll(c -> meant.at(meant.cell(meant.speedIndex(c), meant.loadIndex(c))))) {
+            return Optional.of(new Named(Slip.MIRRORED, "rows and columns of the table are exchanged"));
+        }
+        return Optional.empty();
+    }
+
+    private boolean isAll(IntToDoubleFunction figure) {
+        for (int c = 0; c < meant.cells(); c++) {
+            if (!is(typed.at(c), figure.applyAsDouble(c))) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** All cells of one load (along engine speed), or of one engine speed (along load). */
@@ -196,7 +248,8 @@ final class EntrySlips {
         if (is(got, -wanted)) {
             return Slip.SIGN;
         }
-        if (got == 0) {
+        boolean untouched = meant.quantity() == Quantity.MULTIPLIER && got == 1;
+        if (got == 0 || untouched) {
             return Slip.NOT_TYPED;
         }
         for (int power : POWERS) {

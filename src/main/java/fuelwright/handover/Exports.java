@@ -17,6 +17,9 @@ import java.util.function.IntToDoubleFunction;
 public final class Exports {
 
     public static final String CORRECTED = "corrected.csv";
+    /** Only where the hardware doesn't take the corrected table as it is. */
+    public static final String HARDWARE = "hardware.csv";
+
     public static final String CHANGE = "change.csv";
     public static final String SHORTFALL = "shortfall.csv";
     public static final String UNCERTAINTY = "uncertainty.csv";
@@ -30,7 +33,7 @@ public final class Exports {
 
     /** The names of the files that are always written. */
     public static final List<String> NAMES =
-            List.of(CAUTIONS, REPORT, ENTRY_SHEET, READINGS, UNCERTAINTY, SHORTFALL, CHANGE, CORRECTED);
+            List.of(CAUTIONS, REPORT, ENTRY_SHEET, READINGS, UNCERTAINTY, SHORTFALL, CHANGE, HARDWARE, CORRECTED);
 
     private static final int DECIMALS = 4;
     private static final double LEAST_READINGS = 1e-4;
@@ -56,6 +59,12 @@ public final class Exports {
                                 handed,
                                 Quantity.CHANGE,
                                 c -> handed.proposal().cell(c).changePercent())));
+        handed.hardware()
+                .ifPresent(h -> files.put(
+                        HARDWARE,
+                        utf8(TableWriter.write(
+                                StopNotes.on(h.table(), handed.cautions()),
+                                handed.job().hardware().decimalComma()))));
         files.put(CORRECTED, table(handed, handed.proposal().corrected()));
         return files;
     }

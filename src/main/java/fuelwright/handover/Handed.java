@@ -21,6 +21,7 @@ import java.util.Optional;
  * @param validation error before and after on unseen parts of the rides; empty where they are too short
  * @param cautions worst first, of the table as it is handed over
  * @param expected for each ride in order, its mixture as it was and as it would have been with the proposed table; empty where not asked for
+ * @param hardware what goes into the tuning hardware, where it doesn't take the table as it is
  */
 public record Handed(
         Job job,
@@ -29,9 +30,22 @@ public record Handed(
         Proposal proposal,
         Optional<Validation> validation,
         List<Caution> cautions,
-        List<ExpectedMixture.Summary> expected) {
+        List<ExpectedMixture.Summary> expected,
+        Optional<HardwareTable> hardware) {
 
-    /** Without the expected mixture. */
+    /** For hardware that takes the table as it is. */
+    public Handed(
+            Job job,
+            List<ScreenedRide> screened,
+            Estimate estimate,
+            Proposal proposal,
+            Optional<Validation> validation,
+            List<Caution> cautions,
+            List<ExpectedMixture.Summary> expected) {
+        this(job, screened, estimate, proposal, validation, cautions, expected, Optional.empty());
+    }
+
+    /** Without the expected mixture, for hardware that takes the table as it is. */
     public Handed(
             Job job,
             List<ScreenedRide> screened,
@@ -39,7 +53,7 @@ public record Handed(
             Proposal proposal,
             Optional<Validation> validation,
             List<Caution> cautions) {
-        this(job, screened, estimate, proposal, validation, cautions, List.of());
+        this(job, screened, estimate, proposal, validation, cautions, List.of(), Optional.empty());
     }
 
     public Handed {
@@ -48,6 +62,7 @@ public record Handed(
         Objects.requireNonNull(estimate, "estimate");
         Objects.requireNonNull(proposal, "proposal");
         Objects.requireNonNull(validation, "validation");
+        Objects.requireNonNull(hardware, "hardware");
         cautions = List.copyOf(cautions);
         expected = List.copyOf(expected);
         if (!expected.isEmpty() && expected.size() != screened.size()) {

@@ -2,6 +2,8 @@ package fuelwright.handover;
 
 /** What a typing slip looks like. */
 public enum Slip {
+    OLD_TABLE("the old table"),
+    MIRRORED("the table the wrong way round"),
     LINE_SWAPPED("two lines swapped"),
     WRONG_LINE("another line's figures"),
     LINE_SHIFTED("line shifted by one"),
@@ -12,6 +14,7 @@ public enum Slip {
     DIGIT_MISSING("a digit is missing"),
     DIGIT_TOO_MANY("a digit too many"),
     NOT_TYPED("nothing was typed"),
+    OLD_FIGURE("the old figure was left"),
     NEIGHBOUR("its neighbour's figure"),
     ONE_DIGIT("one digit is wrong"),
     OTHER("another figure");

@@ -55,6 +55,20 @@ public record HardwareProfile(
         }
     }
 
+    /** Whether it takes the table as it is, in every respect. */
+    public boolean takesTableAsItIs() {
+        return keepsCells()
+                && Double.isInfinite(least)
+                && Double.isInfinite(most)
+                && orientation.isEmpty()
+                && !decimalComma;
+    }
+
+    /** Whether its cells are those of the fuel table: same meaning, same breakpoints. Else steps are those of its own cells. */
+    public boolean keepsCells() {
+        return holds == Holds.VALUE && speed.isEmpty() && load.isEmpty();
+    }
+
     /** Hardware that takes the table as it is. */
     public static HardwareProfile plain() {
         return new HardwareProfile(

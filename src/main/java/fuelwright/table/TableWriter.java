@@ -14,6 +14,17 @@ public final class TableWriter {
      * @throws IllegalArgumentException if a cell of another quantity isn't finite
      */
     public static String write(Table table) {
+        return write(table, false);
+    }
+
+    /**
+     * The same in the form that the user's hardware or spreadsheet reads.
+     *
+     * @param decimalComma comma as decimal sign and semicolon between fields
+     */
+    public static String write(Table table, boolean decimalComma) {
+        char delimiter = decimalComma ? ';' : ',';
+        char decimal = decimalComma ? ',' : '.';
         StringBuilder text = new StringBuilder();
         Quantity quantity = table.quantity();
         text.append("# ").append(TableReader.QUANTITY_KEY).append(": ").append(quantity.words());
@@ -28,14 +39,14 @@ public final class TableWriter {
         Axis columns = speedDown ? table.load() : table.speed();
         text.append(name(rows)).append(" \\ ").append(name(columns));
         for (int column = 0; column < columns.size(); column++) {
-            text.append(',').append(Numerals.shortest(columns.at(column)));
+            text.append(delimiter).append(Numerals.shortest(columns.at(column)).replace('.', decimal));
         }
         text.append('\n');
         for (int row = 0; row < rows.size(); row++) {
-            text.append(Numerals.shortest(rows.at(row)));
+            text.append(Numerals.shortest(rows.at(row)).replace('.', decimal));
             for (int column = 0; column < columns.size(); column++) {
                 int cell = speedDown ? table.cell(column, row) : table.cell(row, column);
-                text.append(',').append(figure(quantity, table.at(cell)));
+                text.append(delimiter).append(figure(quantity, table.at(cell)).replace('.', decimal));
             }
             text.append('\n');
         }

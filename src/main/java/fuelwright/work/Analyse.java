@@ -7,7 +7,9 @@ import fuelwright.estimate.Estimate;
 import fuelwright.estimate.Estimator;
 import fuelwright.estimate.Proposal;
 import fuelwright.estimate.ProposalMaker;
+import fuelwright.estimate.ProposalSettings;
 import fuelwright.estimate.Validation;
+import fuelwright.handover.HardwareTable;
 import fuelwright.issue.Issue;
 import fuelwright.issue.Loaded;
 import fuelwright.job.Job;
@@ -24,6 +26,7 @@ import fuelwright.screen.Screens;
 import fuelwright.table.Axis;
 import fuelwright.table.Table;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -113,7 +116,7 @@ public final class Analyse {
         Estimate estimate = fit.estimate;
         HighLoad highLoad = HighLoad.of(job.machine());
         progress.at(0.8, "proposing");
-        Proposal proposal = ProposalMaker.make(estimate, fit.means, highLoad, job.proposal());
+        Proposal proposal = ProposalMaker.make(estimate, fit.means, highLoad, rules(job));
         cancellation.check();
         progress.at(0.8, "judging");
         CaseFile file = new CaseFile(
@@ -127,11 +130,33 @@ public final class Analyse {
                 job.limits());
         Findings findings = memo.of(new FindingsKey(fitted, job.limits()), () -> Findings.of(file));
         cancellation.check();
-        List<Caution> cautions = findings.judge(proposal);
+        Optional<HardwareTable> hardware = HardwareTable.of(
+                job.hardware(),
+                proposal,
+                screened,
+                highLoad,
+                job.proposal().step(),
+                job.proposal().deadTimeMs());
+        List<Caution> cautions = new ArrayList<>(findings.judge(proposal));
+        hardware.ifPresent(h -> cautions.addAll(h.cautions()));
+        cautions.sort(Comparator.comparing(Caution::level));
         Analysis analysis = new Analysis(
-                job, highLoad, screened, fit.means, estimate, proposal, Optional.of(fit.validation), cautions);
+                job,
+                highLoad,
+                screened,
+                fit.means,
+                estimate,
+                proposal,
+                Optional.of(fit.validation),
+                cautions,
+                hardware);
         progress.at(1, "done");
         return Loaded.of(analysis, List.of());
+    }
+
+    /** The step is that of what is typed: where the hardware's cells aren't the table's, only they are rounded to it. */
+    private static ProposalSettings rules(Job job) {
+        return job.hardware().keepsCells() ? job.proposal() : job.proposal().withStep(0);
     }
 
     /** Why nothing is left to go by, with what the cautions say of rides like these. */

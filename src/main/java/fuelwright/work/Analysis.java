@@ -8,6 +8,7 @@ import fuelwright.estimate.ExpectedMixture;
 import fuelwright.estimate.FlowModel;
 import fuelwright.estimate.Proposal;
 import fuelwright.estimate.Validation;
+import fuelwright.handover.HardwareTable;
 import fuelwright.job.Job;
 import fuelwright.safety.Caution;
 import fuelwright.screen.ScreenedRide;
@@ -26,6 +27,7 @@ import java.util.Optional;
  * @param proposal what to put into each cell
  * @param validation error before and after on parts of the ride the fit hadn't seen; empty where the ride is too short
  * @param cautions worst first
+ * @param hardware what goes into the tuning hardware, where it doesn't take the table as it is
  */
 public record Analysis(
         Job job,
@@ -35,11 +37,25 @@ public record Analysis(
         Estimate estimate,
         Proposal proposal,
         Optional<Validation> validation,
-        List<Caution> cautions) {
+        List<Caution> cautions,
+        Optional<HardwareTable> hardware) {
 
     public Analysis {
         screened = List.copyOf(screened);
         cautions = List.copyOf(cautions);
+    }
+
+    /** For hardware that takes the table as it is. */
+    public Analysis(
+            Job job,
+            HighLoad highLoad,
+            List<ScreenedRide> screened,
+            CellMeans means,
+            Estimate estimate,
+            Proposal proposal,
+            Optional<Validation> validation,
+            List<Caution> cautions) {
+        this(job, highLoad, screened, means, estimate, proposal, validation, cautions, Optional.empty());
     }
 
     /**

@@ -8,8 +8,11 @@ import fuelwright.issue.Issue;
 import fuelwright.issue.Loaded;
 import fuelwright.mixture.MixtureScale;
 import fuelwright.table.Axis;
+import fuelwright.table.BareCells;
 import fuelwright.table.Quantity;
 import fuelwright.table.Table;
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -21,6 +24,8 @@ public final class CheckEntry {
 
     /** A target this rich or richer says that the cell is one where lean does harm (common practice, no source). */
     private static final double PROTECTING_LAMBDA = 0.95;
+
+    private static final long MOST_BYTES = 1_000_000;
 
     private CheckEntry() {}
 
@@ -41,19 +46,32 @@ public final class CheckEntry {
     }
 
     /**
+     * @param before what the hardware held before, where it is known: tells cells that were passed over
      * @param step the hardware's step, in the table's own unit; 0: any difference counts
      * @param deadTimeMs injector dead time contained in pulses; empty where not known, which only a pulse table minds
      * @param target where it is given, cells with a rich target count as high load too
      * @param machine what high load is judged by, as far as it is known
      */
     public static Loaded<Outcome> run(
-            Path meant, Path typed, double step, OptionalDouble deadTimeMs, Optional<Path> target, Machine machine) {
+            Path meant,
+            Path typed,
+            Optional<Path> before,
+            double step,
+            OptionalDouble deadTimeMs,
+            Optional<Path> target,
+            Machine machine) {
         Loaded<Table> wanted = OpenTable.read(meant);
-        Loaded<Table> got = OpenTable.read(typed);
+        Loaded<Table> got = typed(typed, wanted.value());
+        Optional<Loaded<Table>> old = before.map(f -> typed(f, wanted.value()));
         Optional<Loaded<Table>> mixture = target.map(OpenTable::target);
         List<Issue> issues = new ArrayList<>(wanted.issues());
         issues.addAll(got.issues());
         mixture.ifPresent(m -> issues.addAll(m.issues()));
+        old.ifPresent(o -> issues.addAll(o.issues()));
+        if (wanted.value().isPresent() && old.flatMap(Loaded::value).isPresent()) {
+            whyNot(meant, wanted.value().get(), before.get(), old.get().value().get())
+                    .ifPresent(issues::add);
+        }
         if (wanted.value().isPresent() && got.value().isPresent()) {
             whyNot(meant, wanted.value().get(), typed, got.value().get()).ifPresent(issues::add);
             issues.addAll(FuelCells.objections(name(meant), wanted.value().get(), deadTimeMs));
@@ -67,10 +85,28 @@ public final class CheckEntry {
         List<EntryDifference> differences = EntryCheck.compare(
                 table,
                 got.value().orElseThrow(),
+                old.flatMap(Loaded::value),
                 step,
                 deadTimeMs.orElse(0),
                 cell -> isHighLoad(rule, table, cell, asked));
         return Loaded.of(new Outcome(table, differences, asked), issues);
+    }
+
+    /** A table file, or bare cells of the size of the table that was meant. */
+    private static Loaded<Table> typed(Path file, Optional<Table> meant) {
+        if (meant.isPresent() && Files.isRegularFile(file)) {
+            try {
+                Optional<Loaded<Table>> bare = Files.size(file) > MOST_BYTES
+                        ? Optional.empty()
+                        : BareCells.read(name(file), Files.readAllBytes(file), meant.get());
+                if (bare.isPresent()) {
+                    return bare.get();
+                }
+            } catch (IOException e) {
+                throw WorkException.reading(file, e);
+            }
+        }
+        return OpenTable.read(file);
     }
 
     private static Optional<Issue> whyNot(Path meantFile, Table meant, Path typedFile, Table typed) {

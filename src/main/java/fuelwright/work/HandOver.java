@@ -32,7 +32,8 @@ public final class HandOver {
                 analysis.cautions(),
                 IntStream.range(0, analysis.screened().size())
                         .mapToObj(ride -> analysis.expectedMixture(ride).summary())
-                        .toList());
+                        .toList(),
+                analysis.hardware());
     }
 
     /**
@@ -53,6 +54,14 @@ public final class HandOver {
      *     none there says anything else than the table
      */
     public static List<String> write(Analysis analysis, Path folder, boolean replace, boolean pdf) {
+        if (analysis.hardware().isEmpty() && Files.exists(folder.resolve(Exports.HARDWARE))) {
+            throw new WorkException(
+                    folder.resolve(Exports.HARDWARE)
+                            + " is of an earlier handover and would stand beside a table that it isn't made from."
+                            + " Nothing was written: remove it, or say again what the hardware takes",
+                    true,
+                    null);
+        }
         Handed handed = of(analysis);
         Map<String, byte[]> files = new LinkedHashMap<>();
         if (SaveJob.canSave(analysis.job())) {

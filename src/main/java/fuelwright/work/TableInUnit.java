@@ -1,7 +1,9 @@
 package fuelwright.work;
 
 import fuelwright.estimate.Decision;
+import fuelwright.estimate.Proposal;
 import fuelwright.estimate.Validation;
+import fuelwright.job.HardwareProfile;
 import fuelwright.job.Job;
 import fuelwright.job.JobRide;
 import fuelwright.job.PastTable;
@@ -14,7 +16,7 @@ import java.util.Optional;
 
 /**
  * The corrected table has gone into the control unit: it becomes the job's fuel table, and every ride so far keeps the table that it was
- * made with, so that its evidence is re-based. Held cells stay held; a typed figure is in the table now and is no decision any more.
+ * made with, so that its evidence is re-based. Held cells stay held, unless the breakpoints are others now; a typed figure is in the table now and is no decision any more.
  * Answers stay: they belong to cautions by name and hide none.
  */
 public final class TableInUnit {
@@ -36,9 +38,38 @@ public final class TableInUnit {
                 old,
                 rides.size(),
                 analysis.validation().map(Validation::errorAfterPercent).orElse(Double.NaN)));
-        return job.withFuelTable(analysis.proposal().corrected())
+        Table now = inUnit(analysis);
+        if (!now.sameAxes(old)) {
+            held.clear();
+        }
+        return job.withFuelTable(now)
                 .withRides(rides)
                 .withProposal(job.proposal().withDecisions(held))
                 .withPast(past);
+    }
+
+    /**
+     * What the control unit delivers now: hardware that holds the table's own figure holds its own rounded one at its own breakpoints; hardware
+     * that holds a change or multiplier leaves its factor on the old table, read off at the old table's breakpoints.
+     */
+    private static Table inUnit(Analysis analysis) {
+        Proposal proposal = analysis.proposal();
+        if (analysis.hardware().isEmpty()) {
+            return proposal.corrected();
+        }
+        Table typed = analysis.hardware().get().table();
+        Table old = proposal.before();
+        HardwareProfile.Holds holds = analysis.job().hardware().holds();
+        if (holds == HardwareProfile.Holds.VALUE) {
+            return typed.withNotes(proposal.corrected().notes());
+        }
+        double[] cells = new double[old.cells()];
+        for (int c = 0; c < cells.length; c++) {
+            double figure = typed.value(old.speedAt(c), old.loadAt(c));
+            double factor = holds == HardwareProfile.Holds.MULTIPLIER ? figure : 1 + figure / 100;
+            cells[c] = old.quantity()
+                    .corrected(old.at(c), factor, analysis.job().proposal().deadTimeMs());
+        }
+        return proposal.corrected().withValues(cells);
     }
 }

@@ -9,11 +9,13 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import fuelwright.table.Quantity;
 import fuelwright.table.Table;
 import fuelwright.table.TableReader;
+import fuelwright.table.TableWriter;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -87,6 +89,105 @@ class CommandsTest {
         for (double cell : table.toArray()) {
             assertEquals(Math.rint(cell * 2), cell * 2, 1e-9, "on steps of 0.5");
         }
+    }
+
+    @Test
+    void do01a_only_richer_leans_no_cell_leaves_the_others_alone_and_says_how_many_it_kept() throws IOException {
+        Path usual = home.resolve("usual");
+        Path richer = home.resolve("richer");
+        Table old = TableReader.read(TABLE).value().orElseThrow();
+        double[] generous = old.toArray();
+        for (int c = 0; c < generous.length; c++) {
+            generous[c] = Math.rint(generous[c] * 2.6) / 2;
+        }
+        Table before = old.withValues(generous);
+        Path table = Files.writeString(home.resolve("generous.csv"), TableWriter.write(before));
+        Object[] words = {
+            "propose",
+            "--table",
+            table,
+            "--target",
+            TARGET,
+            "--ride",
+            RIDE,
+            "--ride-table",
+            TABLE,
+            "--step",
+            "0.5",
+            "--out"
+        };
+        Ran.of(Stream.concat(Stream.of(words), Stream.of(usual)).toArray());
+        Ran ran = Ran.of(Stream.concat(Stream.of(words), Stream.of(richer, "--only-richer"))
+                .toArray());
+        Table a = TableReader.read(usual.resolve("corrected.csv")).value().orElseThrow();
+        Table b = TableReader.read(richer.resolve("corrected.csv")).value().orElseThrow();
+        int kept = 0;
+        for (int c = 0; c < before.cells(); c++) {
+            boolean leaned = a.at(c) < before.at(c);
+            kept += leaned ? 1 : 0;
+            assertEquals(leaned ? before.at(c) : a.at(c), b.at(c), "cell " + c);
+        }
+        assertTrue(kept > 0, "some of the generous cells would be leaned");
+        assertTrue(ran.out().contains("Only richer: " + kept + " cells that would be leaned keep their old figure"));
+    }
+
+    @Test
+    void do01b_a_hardware_table_has_its_breakpoints_steps_and_decimal_sign_and_its_error_is_said() throws IOException {
+        Path axes = Files.writeString(
+                home.resolve("axes.csv"),
+                "# quantity: multiplier [1]\nengine speed [rpm] \\ throttle [%],0,5,15,40,80,100\n"
+                        + "1000,1,1,1,1,1,1\n2500,1,1,1,1,1,1\n4000,1,1,1,1,1,1\n5500,1,1,1,1,1,1\n7500,1,1,1,1,1,1\n");
+        Path out = home.resolve("out");
+        Ran ran = propose(
+                out,
+                "--holds",
+                "change",
+                "--step",
+                "1",
+                "--breakpoints",
+                axes,
+                "--orientation",
+                "speed-across",
+                "--decimal-comma",
+                "--range",
+                "-20..100",
+                "--json");
+        String text = Files.readString(out.resolve("hardware.csv"));
+        Table table = TableReader.read("hardware.csv", text).value().orElseThrow();
+        assertEquals(Quantity.CHANGE, table.quantity());
+        assertEquals(TableReader.read(axes).value().orElseThrow().speed(), table.speed());
+        assertEquals(Table.Orientation.SPEED_ACROSS, table.orientation());
+        assertTrue(text.contains(";"), text);
+        for (double cell : table.toArray()) {
+            assertEquals(Math.rint(cell), cell, 1e-9, "on steps of 1 %");
+        }
+        JsonNode json = new ObjectMapper().readTree(ran.out()).get("hardware");
+        assertTrue(json.get("addedRmsPercent").asDouble() > 0, ran.out());
+        String stops = Files.readString(out.resolve("corrected.csv"));
+        assertEquals(
+                stops.lines().filter(l -> l.startsWith("# caution:")).toList(),
+                text.lines().filter(l -> l.startsWith("# caution:")).toList());
+    }
+
+    @Test
+    void do01c_a_range_that_cuts_fuel_at_high_load_is_a_stop_in_every_table() throws IOException {
+        Path out = home.resolve("out");
+        Ran ran = propose(out, "--holds", "change", "--range", "-5..5");
+        assertEquals(Exit.STOP, ran.code());
+        ran.has("The hardware can't hold the fuel that high load needs");
+        for (String name : List.of("hardware.csv", "corrected.csv", "change.csv", "cautions.csv")) {
+            assertTrue(Files.readString(out.resolve(name)).contains("can't hold the fuel that high load needs"), name);
+        }
+        Ran again = propose(out, "--replace");
+        again.refused(Exit.USAGE, "hardware.csv", "earlier handover");
+    }
+
+    @Test
+    void do01d_what_the_hardware_takes_must_make_sense() {
+        propose(home.resolve("a"), "--holds", "percent").refused(Exit.USAGE, "value, change or multiplier");
+        propose(home.resolve("a"), "--range", "5").refused(Exit.USAGE, "-20..100");
+        propose(home.resolve("a"), "--range", "9..2").refused(Exit.USAGE, "-20..100");
+        propose(home.resolve("a"), "--orientation", "up").refused(Exit.USAGE, "speed-down or speed-across");
     }
 
     @Test

@@ -242,4 +242,86 @@ class EntryCheckTest {
         java.util.Arrays.fill(cells, value);
         return cells;
     }
+
+    private static Slip whole(java.util.function.IntUnaryOperator from) {
+        Table meant = table();
+        List<EntryDifference> found = check(meant, c -> {
+            for (int k = 0; k < c.length; k++) {
+                c[k] = meant.at(from.applyAsInt(k));
+            }
+        });
+        assertEquals(1, found.stream().map(EntryDifference::slip).distinct().count(), found.toString());
+        return found.get(0).slip();
+    }
+
+    @Test
+    void entry_a_table_typed_the_wrong_way_round_is_named_as_such() {
+        Table t = table();
+        assertEquals(Slip.MIRRORED, whole(c -> t.cell(t.loadIndex(c), 4 - t.speedIndex(c))));
+        assertEquals(Slip.MIRRORED, whole(c -> t.cell(3 - t.loadIndex(c), t.speedIndex(c))));
+        assertEquals(Slip.MIRRORED, whole(c -> 19 - c));
+    }
+
+    @Test
+    void entry_what_the_hardware_held_before_tells_a_cell_passed_over_and_the_old_table() {
+        Table meant = table();
+        double[] before = meant.toArray();
+        for (int c = 0; c < before.length; c++) {
+            before[c] -= 7.5;
+        }
+        Table old = meant.withValues(before);
+        double[] typed = meant.toArray();
+        typed[6] = before[6];
+        List<EntryDifference> missed =
+                EntryCheck.compare(meant, meant.withValues(typed), java.util.Optional.of(old), STEP, 0, c -> false);
+        assertEquals(
+                List.of(Slip.OLD_FIGURE),
+                missed.stream().map(EntryDifference::slip).toList());
+        List<EntryDifference> all = EntryCheck.compare(meant, old, java.util.Optional.of(old), STEP, 0, c -> false);
+        assertEquals(meant.cells(), all.size());
+        assertTrue(all.stream().allMatch(d -> d.slip() == Slip.OLD_TABLE));
+    }
+
+    /** Hand-worked: a multiplier of 1.20 left at 1 is 1.20/1 − 1 = 20 % lean. */
+    @Test
+    void entry_a_multiplier_left_at_one_was_not_typed() {
+        Table meant = table().with(Quantity.MULTIPLIER, pulses(1.2));
+        double[] typed = meant.toArray();
+        typed[7] = 1;
+        EntryDifference d = EntryCheck.compare(meant, meant.withValues(typed), 0.01, 0, c -> true)
+                .get(0);
+        assertEquals(Slip.NOT_TYPED, d.slip());
+        assertEquals(20, d.mixturePercent(), 1e-9);
+        assertTrue(d.isStop());
+    }
+
+    @Test
+    void entry_pasted_cells_without_headings_take_the_meant_tables_breakpoints_in_either_layout() {
+        Table meant = table();
+        StringBuilder down = new StringBuilder();
+        StringBuilder across = new StringBuilder();
+        for (int i = 0; i < 5; i++) {
+            for (int j = 0; j < 4; j++) {
+                down.append(j == 0 ? "" : "\t")
+                        .append(String.valueOf(meant.at(meant.cell(j, i))).replace('.', ','));
+            }
+            down.append("\r\n");
+        }
+        for (int j = 0; j < 4; j++) {
+            for (int i = 0; i < 5; i++) {
+                across.append(i == 0 ? "" : ";").append(meant.at(meant.cell(j, i)));
+            }
+            across.append('\n');
+        }
+        for (String text : List.of(down.toString(), across.toString())) {
+            var bare = fuelwright.table.BareCells.read(
+                            "pasted", text.getBytes(java.nio.charset.StandardCharsets.UTF_8), meant)
+                    .orElseThrow();
+            assertEquals(meant, bare.value().orElseThrow());
+            assertTrue(bare.issues().get(0).what().contains("no breakpoints"));
+        }
+        String headed = fuelwright.table.TableWriter.write(meant);
+        assertTrue(fuelwright.table.BareCells.read("t", headed.getBytes(java.nio.charset.StandardCharsets.UTF_8), meant)
+                .isEmpty());
+    }
 }

@@ -26,7 +26,8 @@ class ExportsTest {
     @Test
     void export01_all_files_are_there_and_the_corrected_table_is_the_last() {
         Map<String, byte[]> files = Exports.files(MadeUpHandover.with("job", List.of()));
-        assertEquals(Exports.NAMES, List.copyOf(files.keySet()));
+        assertEquals(
+                Exports.NAMES.stream().filter(n -> !n.equals(Exports.HARDWARE)).toList(), List.copyOf(files.keySet()));
         assertEquals(Exports.CORRECTED, Exports.NAMES.get(Exports.NAMES.size() - 1));
     }
 

@@ -1,0 +1,115 @@
+package fuelwright.cli;
+
+import fuelwright.issue.Issue;
+import fuelwright.issue.Loaded;
+import fuelwright.job.HardwareProfile;
+import fuelwright.job.Job;
+import fuelwright.table.Table;
+import fuelwright.work.OpenTable;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import picocli.CommandLine.Option;
+
+/** What the tuning hardware takes, where it isn't the fuel table as it is. */
+final class HardwareOptions {
+
+    @Option(
+            names = "--holds",
+            paramLabel = "WHAT",
+            description = "what a cell of the hardware holds: value, change (in %%) or multiplier (value)")
+    private String holds;
+
+    @Option(
+            names = "--range",
+            paramLabel = "LEAST..MOST",
+            description = "least and greatest figure of a cell that the hardware takes, such as -20..100")
+    private String range;
+
+    @Option(
+            names = "--breakpoints",
+            paramLabel = "F",
+            description = "a table file with the hardware's own breakpoints; its cells don't matter")
+    private Path breakpoints;
+
+    @Option(
+            names = "--orientation",
+            paramLabel = "WAY",
+            description = "how the hardware lays out its grid: speed-down or speed-across (as the fuel table's file)")
+    private String orientation;
+
+    @Option(names = "--decimal-comma", description = "hardware.csv with decimal commas and semicolons")
+    private boolean decimalComma;
+
+    /** The job with what was told of the hardware; refused where the breakpoints can't be used for it. */
+    Loaded<Job> on(Loaded<Job> job) {
+        double[] bounds = bounds();
+        HardwareProfile.Holds held = holds();
+        Optional<Table.Orientation> way = orientation();
+        Optional<Loaded<Table>> axes = Optional.ofNullable(breakpoints).map(OpenTable::read);
+        List<Issue> issues = new ArrayList<>(job.issues());
+        axes.ifPresent(a -> issues.addAll(a.issues()));
+        if (job.value().isEmpty() || axes.isPresent() && axes.get().value().isEmpty()) {
+            return Loaded.refused(issues);
+        }
+        Optional<Table> own = axes.flatMap(Loaded::value);
+        Table fuel = job.value().get().fuelTable().orElseThrow();
+        if (own.isPresent() && own.get().load().kind() != fuel.load().kind()) {
+            issues.add(Issue.error(
+                    String.valueOf(breakpoints.getFileName()),
+                    0,
+                    0,
+                    "its load is " + own.get().load().kind().words() + ", that of the fuel table is "
+                            + fuel.load().kind().words(),
+                    "Give breakpoints of the same load"));
+            return Loaded.refused(issues);
+        }
+        HardwareProfile profile = new HardwareProfile(
+                "", held, bounds[0], bounds[1], own.map(Table::speed), own.map(Table::load), way, decimalComma);
+        return Loaded.of(job.value().get().withHardware(profile), issues);
+    }
+
+    private HardwareProfile.Holds holds() {
+        if (holds == null || holds.equals("value")) {
+            return HardwareProfile.Holds.VALUE;
+        }
+        if (holds.equals("change")) {
+            return HardwareProfile.Holds.PERCENT_CHANGE;
+        }
+        if (holds.equals("multiplier")) {
+            return HardwareProfile.Holds.MULTIPLIER;
+        }
+        throw CommandFailed.usage("--holds " + holds + " must be value, change or multiplier");
+    }
+
+    private Optional<Table.Orientation> orientation() {
+        if (orientation == null) {
+            return Optional.empty();
+        }
+        if (orientation.equals("speed-down")) {
+            return Optional.of(Table.Orientation.SPEED_DOWN);
+        }
+        if (orientation.equals("speed-across")) {
+            return Optional.of(Table.Orientation.SPEED_ACROSS);
+        }
+        throw CommandFailed.usage("--orientation " + orientation + " must be speed-down or speed-across");
+    }
+
+    private double[] bounds() {
+        if (range == null) {
+            return new double[] {Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY};
+        }
+        String[] ends = range.split("\\.\\.", -1);
+        try {
+            double least = Double.parseDouble(ends[0]);
+            double most = Double.parseDouble(ends[ends.length - 1]);
+            if (ends.length == 2 && least < most && Double.isFinite(least) && Double.isFinite(most)) {
+                return new double[] {least, most};
+            }
+        } catch (NumberFormatException e) {
+            // said below, with what is right
+        }
+        throw CommandFailed.usage("--range " + range + " must be two figures with two dots between, such as -20..100");
+    }
+}
