@@ -2,6 +2,7 @@ package fuelwright.cli;
 
 import fuelwright.estimate.CellProposal;
 import fuelwright.estimate.ExpectedMixture;
+import fuelwright.estimate.NextRide;
 import fuelwright.estimate.Standing;
 import fuelwright.estimate.Validation;
 import fuelwright.issue.Issue;
@@ -71,6 +72,7 @@ final class ProposalSummary {
                     analysis.screened().get(ride).ride().name(),
                     analysis.expectedMixture(ride).summary()));
         }
+        analysis.nextRide().regions().forEach(r -> lines.add("Next ride: " + r.words()));
         lines.add("Cautions: " + count(Caution.Level.STOP) + " Stop, " + count(Caution.Level.CHECK) + " Check, "
                 + count(Caution.Level.NOTE) + " Note");
         lines.add("Written to " + folder + ": " + String.join(", ", written));
@@ -122,6 +124,33 @@ final class ProposalSummary {
         return map;
     }
 
+    private static Map<String, Object> asMap(NextRide next) {
+        List<Object> regions = new ArrayList<>();
+        for (NextRide.Region r : next.regions()) {
+            Map<String, Object> one = new LinkedHashMap<>();
+            one.put("speedFromRpm", rounded(r.speedFromRpm()));
+            one.put("speedToRpm", rounded(r.speedToRpm()));
+            one.put("load", r.load().words());
+            one.put("loadFrom", rounded(r.loadFrom()));
+            one.put("loadTo", rounded(r.loadTo()));
+            one.put("seconds", r.seconds());
+            one.put("highLoad", r.highLoad());
+            r.gear().ifPresent(g -> {
+                one.put("gear", g.number());
+                one.put("gearsSeen", g.seen());
+                one.put("roadSpeedKmh", rounded(g.roadSpeedKmh()));
+            });
+            one.put("doubtPercent", rounded(r.doubtPercent()));
+            one.put("doubtAfterPercent", rounded(r.doubtAfterPercent()));
+            regions.add(one);
+        }
+        Map<String, Object> map = new LinkedHashMap<>();
+        map.put("doubtPercent", rounded(next.doubtPercent()));
+        map.put("doubtAfterPercent", rounded(next.doubtAfterPercent()));
+        map.put("regions", regions);
+        return map;
+    }
+
     private Map<String, Object> asMap() {
         Map<String, Object> map = new LinkedHashMap<>();
         Table table = analysis.proposal().before();
@@ -168,6 +197,7 @@ final class ProposalSummary {
             check.put("errorAfterPercent", rounded(v.errorAfterPercent()));
             map.put("leftOutCheck", check);
         });
+        map.put("nextRide", asMap(analysis.nextRide()));
         map.put("cautions", analysis.cautions().stream().map(Said::asMap).toList());
         map.put("remarks", remarks.stream().map(Said::asMap).toList());
         map.put("folder", folder.toString());

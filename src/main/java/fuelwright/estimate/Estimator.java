@@ -1,6 +1,7 @@
 package fuelwright.estimate;
 
 import fuelwright.airflow.BoreForecast;
+import fuelwright.airflow.HighLoad;
 import fuelwright.airflow.Machine;
 import fuelwright.screen.ScreenedRide;
 import fuelwright.table.Axis;
@@ -356,6 +357,26 @@ public final class Estimator {
             block.residualAfter(step(new double[cells.length], cells), still),
             block.residualAfter(step(without.cells(), cells), still)
         };
+    }
+
+    /**
+     * What to ride next. To be called after {@link #run}, whose last sums it uses.
+     *
+     * @param estimate what {@link #run} gave
+     */
+    public NextRide nextRide(Estimate estimate, HighLoad highLoad) {
+        if (readings.isEmpty()) {
+            return NextRide.none();
+        }
+        Posterior posterior = smoothness.posterior(total(blocks), cells, nuisances, table, prior);
+        int newest = readings.size() - 1;
+        return new NextRideSearch(
+                        posterior,
+                        estimate,
+                        highLoad,
+                        readings.stream().map(r -> r.track).toList(),
+                        noise.get(newest))
+                .found();
     }
 
     private static double[] step(double[] to, double[] from) {

@@ -5,6 +5,7 @@ import fuelwright.airflow.Machine;
 import fuelwright.estimate.CellMeans;
 import fuelwright.estimate.Estimate;
 import fuelwright.estimate.Estimator;
+import fuelwright.estimate.NextRide;
 import fuelwright.estimate.Proposal;
 import fuelwright.estimate.ProposalMaker;
 import fuelwright.estimate.Validation;
@@ -64,7 +65,7 @@ public final class Analyse {
         }
     }
 
-    private record Fit(Estimate estimate, CellMeans means, Validation validation) {}
+    private record Fit(Estimate estimate, CellMeans means, Validation validation, NextRide nextRide) {}
 
     /** What the fit and the limits say about the rides. */
     private record FindingsKey(FitKey fit, Limits limits) implements Memo.Key<Findings> {
@@ -129,7 +130,15 @@ public final class Analyse {
         cancellation.check();
         List<Caution> cautions = findings.judge(proposal);
         Analysis analysis = new Analysis(
-                job, highLoad, screened, fit.means, estimate, proposal, Optional.of(fit.validation), cautions);
+                job,
+                highLoad,
+                screened,
+                fit.means,
+                estimate,
+                proposal,
+                Optional.of(fit.validation),
+                fit.nextRide,
+                cautions);
         progress.at(1, "done");
         return Loaded.of(analysis, List.of());
     }
@@ -169,6 +178,8 @@ public final class Analyse {
         progress.at(0.7, "checking on parts left out");
         CellMeans means = estimator.means();
         cancellation.check();
-        return new Fit(estimate, means, estimator.validate());
+        Validation validation = estimator.validate();
+        cancellation.check();
+        return new Fit(estimate, means, validation, estimator.nextRide(estimate, HighLoad.of(of.machine)));
     }
 }

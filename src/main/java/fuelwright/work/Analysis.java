@@ -6,6 +6,7 @@ import fuelwright.estimate.Estimate;
 import fuelwright.estimate.Estimator;
 import fuelwright.estimate.ExpectedMixture;
 import fuelwright.estimate.FlowModel;
+import fuelwright.estimate.NextRide;
 import fuelwright.estimate.Proposal;
 import fuelwright.estimate.Validation;
 import fuelwright.job.Job;
@@ -25,6 +26,7 @@ import java.util.Optional;
  * @param estimate what each cell needs
  * @param proposal what to put into each cell
  * @param validation error before and after on parts of the ride the fit hadn't seen; empty where the ride is too short
+ * @param nextRide what to ride next
  * @param cautions worst first
  */
 public record Analysis(
@@ -35,7 +37,21 @@ public record Analysis(
         Estimate estimate,
         Proposal proposal,
         Optional<Validation> validation,
+        NextRide nextRide,
         List<Caution> cautions) {
+
+    /** An analysis that suggests nothing to ride. */
+    public Analysis(
+            Job job,
+            HighLoad highLoad,
+            List<ScreenedRide> screened,
+            CellMeans means,
+            Estimate estimate,
+            Proposal proposal,
+            Optional<Validation> validation,
+            List<Caution> cautions) {
+        this(job, highLoad, screened, means, estimate, proposal, validation, NextRide.none(), cautions);
+    }
 
     public Analysis {
         screened = List.copyOf(screened);
