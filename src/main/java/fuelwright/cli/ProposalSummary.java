@@ -72,6 +72,9 @@ final class ProposalSummary {
                     analysis.screened().get(ride).ride().name(),
                     analysis.expectedMixture(ride).summary()));
         }
+        analysis.rideToRide()
+                .ifPresent(r ->
+                        lines.add("Ride to ride: " + r.words(!analysis.stops().isEmpty())));
         analysis.nextRide().regions().forEach(r -> lines.add("Next ride: " + r.words()));
         lines.add("Cautions: " + count(Caution.Level.STOP) + " Stop, " + count(Caution.Level.CHECK) + " Check, "
                 + count(Caution.Level.NOTE) + " Note");
@@ -196,6 +199,17 @@ final class ProposalSummary {
             check.put("errorBeforePercent", rounded(v.errorBeforePercent()));
             check.put("errorAfterPercent", rounded(v.errorAfterPercent()));
             map.put("leftOutCheck", check);
+        });
+        analysis.rideToRide().ifPresent(r -> {
+            Map<String, Object> one = new LinkedHashMap<>();
+            one.put("ride", r.ride());
+            one.put("errorPercent", rounded(r.errorPercent()));
+            r.errorBeforePercent().ifPresent(e -> one.put("errorBeforePercent", rounded(e)));
+            r.promisedPercent().ifPresent(e -> one.put("promisedPercent", rounded(e)));
+            r.asPromised().ifPresent(kept -> one.put("asPromised", kept));
+            one.put("cellsLeft", r.cellsLeft());
+            one.put("done", r.done());
+            map.put("rideToRide", one);
         });
         map.put("nextRide", asMap(analysis.nextRide()));
         map.put("cautions", analysis.cautions().stream().map(Said::asMap).toList());

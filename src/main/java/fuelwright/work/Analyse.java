@@ -65,7 +65,8 @@ public final class Analyse {
         }
     }
 
-    private record Fit(Estimate estimate, CellMeans means, Validation validation, NextRide nextRide) {}
+    private record Fit(
+            Estimate estimate, CellMeans means, Validation validation, NextRide nextRide, List<Double> rideErrors) {}
 
     /** What the fit and the limits say about the rides. */
     private record FindingsKey(FitKey fit, Limits limits) implements Memo.Key<Findings> {
@@ -138,6 +139,7 @@ public final class Analyse {
                 proposal,
                 Optional.of(fit.validation),
                 fit.nextRide,
+                Optional.of(RideToRide.of(job, estimate, proposal, fit.rideErrors)),
                 cautions);
         progress.at(1, "done");
         return Loaded.of(analysis, List.of());
@@ -180,6 +182,17 @@ public final class Analyse {
         cancellation.check();
         Validation validation = estimator.validate();
         cancellation.check();
-        return new Fit(estimate, means, validation, estimator.nextRide(estimate, HighLoad.of(of.machine)));
+        return new Fit(
+                estimate,
+                means,
+                validation,
+                estimator.nextRide(estimate, HighLoad.of(of.machine)),
+                errors(of, estimator, validation));
+    }
+
+    /** Error of each ride. With one ride, made with the table that is to be corrected, the check on parts left out has told it. */
+    private static List<Double> errors(FitKey of, Estimator estimator, Validation validation) {
+        boolean told = of.sources.size() == 1 && of.sources.get(0).madeWith().equals(of.fuel);
+        return told ? List.of(validation.errorBeforePercent()) : estimator.rideErrorsPercent();
     }
 }

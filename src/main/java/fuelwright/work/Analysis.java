@@ -27,6 +27,7 @@ import java.util.Optional;
  * @param proposal what to put into each cell
  * @param validation error before and after on parts of the ride the fit hadn't seen; empty where the ride is too short
  * @param nextRide what to ride next
+ * @param rideToRide how the newest ride did, and whether it is done; empty where it wasn't worked out
  * @param cautions worst first
  */
 public record Analysis(
@@ -38,6 +39,7 @@ public record Analysis(
         Proposal proposal,
         Optional<Validation> validation,
         NextRide nextRide,
+        Optional<RideToRide> rideToRide,
         List<Caution> cautions) {
 
     /** An analysis that suggests nothing to ride. */
@@ -50,7 +52,17 @@ public record Analysis(
             Proposal proposal,
             Optional<Validation> validation,
             List<Caution> cautions) {
-        this(job, highLoad, screened, means, estimate, proposal, validation, NextRide.none(), cautions);
+        this(
+                job,
+                highLoad,
+                screened,
+                means,
+                estimate,
+                proposal,
+                validation,
+                NextRide.none(),
+                Optional.empty(),
+                cautions);
     }
 
     public Analysis {

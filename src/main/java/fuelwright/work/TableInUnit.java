@@ -1,7 +1,6 @@
 package fuelwright.work;
 
 import fuelwright.estimate.Decision;
-import fuelwright.estimate.Validation;
 import fuelwright.job.Job;
 import fuelwright.job.JobRide;
 import fuelwright.job.PastTable;
@@ -32,10 +31,7 @@ public final class TableInUnit {
         Map<Integer, Decision> held = new HashMap<>(job.proposal().decisions());
         held.values().removeIf(d -> d.kind() != Decision.Kind.HELD);
         List<PastTable> past = new ArrayList<>(job.past());
-        past.add(new PastTable(
-                old,
-                rides.size(),
-                analysis.validation().map(Validation::errorAfterPercent).orElse(Double.NaN)));
+        past.add(new PastTable(old, rides.size(), RideToRide.promisedPercent(analysis)));
         return job.withFuelTable(analysis.proposal().corrected())
                 .withRides(rides)
                 .withProposal(job.proposal().withDecisions(held))
