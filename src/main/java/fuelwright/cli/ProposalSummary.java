@@ -2,6 +2,7 @@ package fuelwright.cli;
 
 import fuelwright.estimate.CellProposal;
 import fuelwright.estimate.ExpectedMixture;
+import fuelwright.estimate.NextRide;
 import fuelwright.estimate.Standing;
 import fuelwright.estimate.Validation;
 import fuelwright.issue.Issue;
@@ -84,6 +85,10 @@ final class ProposalSummary {
                     analysis.expectedMixture(ride).summary()));
         }
         analysis.hardware().ifPresent(h -> lines.add("Hardware's table: " + h.sentence()));
+        analysis.rideToRide()
+                .ifPresent(r ->
+                        lines.add("Ride to ride: " + r.words(!analysis.stops().isEmpty())));
+        analysis.nextRide().regions().forEach(r -> lines.add("Next ride: " + r.words()));
         lines.add("Cautions: " + count(Caution.Level.STOP) + " Stop, " + count(Caution.Level.CHECK) + " Check, "
                 + count(Caution.Level.NOTE) + " Note");
         lines.add("Written to " + folder + ": " + String.join(", ", written));
@@ -132,6 +137,33 @@ final class ProposalSummary {
         map.put("errorAfterPercent", rounded(e.errorAfterPercent()));
         map.put("highLoadReadings", e.highLoadReadings());
         map.put("leanestAtHighLoadPercent", rounded(e.leanestPercent()));
+        return map;
+    }
+
+    private static Map<String, Object> asMap(NextRide next) {
+        List<Object> regions = new ArrayList<>();
+        for (NextRide.Region r : next.regions()) {
+            Map<String, Object> one = new LinkedHashMap<>();
+            one.put("speedFromRpm", rounded(r.speedFromRpm()));
+            one.put("speedToRpm", rounded(r.speedToRpm()));
+            one.put("load", r.load().words());
+            one.put("loadFrom", rounded(r.loadFrom()));
+            one.put("loadTo", rounded(r.loadTo()));
+            one.put("seconds", r.seconds());
+            one.put("highLoad", r.highLoad());
+            r.gear().ifPresent(g -> {
+                one.put("gear", g.number());
+                one.put("gearsSeen", g.seen());
+                one.put("roadSpeedKmh", rounded(g.roadSpeedKmh()));
+            });
+            one.put("doubtPercent", rounded(r.doubtPercent()));
+            one.put("doubtAfterPercent", rounded(r.doubtAfterPercent()));
+            regions.add(one);
+        }
+        Map<String, Object> map = new LinkedHashMap<>();
+        map.put("doubtPercent", rounded(next.doubtPercent()));
+        map.put("doubtAfterPercent", rounded(next.doubtAfterPercent()));
+        map.put("regions", regions);
         return map;
     }
 
@@ -193,6 +225,18 @@ final class ProposalSummary {
             hardware.put("leanAtHighLoadPercent", rounded(h.leanAtHighLoadPercent()));
             map.put("hardware", hardware);
         });
+        analysis.rideToRide().ifPresent(r -> {
+            Map<String, Object> one = new LinkedHashMap<>();
+            one.put("ride", r.ride());
+            one.put("errorPercent", rounded(r.errorPercent()));
+            r.errorBeforePercent().ifPresent(e -> one.put("errorBeforePercent", rounded(e)));
+            r.promisedPercent().ifPresent(e -> one.put("promisedPercent", rounded(e)));
+            r.asPromised().ifPresent(kept -> one.put("asPromised", kept));
+            one.put("cellsLeft", r.cellsLeft());
+            one.put("done", r.done());
+            map.put("rideToRide", one);
+        });
+        map.put("nextRide", asMap(analysis.nextRide()));
         map.put("cautions", analysis.cautions().stream().map(Said::asMap).toList());
         map.put("remarks", remarks.stream().map(Said::asMap).toList());
         map.put("folder", folder.toString());

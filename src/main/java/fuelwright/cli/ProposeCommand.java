@@ -123,6 +123,7 @@ final class ProposeCommand implements Callable<Integer> {
     public Integer call() {
         refuseToPrecede("--ride-table");
         refuseToPrecede("--with");
+        needEveryTable();
         ProposalSettings settings = settings();
         limits.on(Limits.usual(Machine.unknown().fuel()));
         RideOptions options = reading.rideOptions();
@@ -169,6 +170,21 @@ final class ProposeCommand implements Callable<Integer> {
         ProposalSummary summary = new ProposalSummary(command, analysis, kept, remarks, output.folder(), written);
         summary.print(spec.commandLine().getOut(), spec.commandLine().getErr(), json);
         return summary.exitCode();
+    }
+
+    /** Once the table changed between rides, a ride without a table of its own would be laid to the newest. */
+    private void needEveryTable() {
+        for (int named = rides.size() - 1; named > 0; named--) {
+            for (int i = 0; i < named && rides.get(named).madeWith != null; i++) {
+                if (rides.get(i).madeWith == null) {
+                    throw CommandFailed.usage(
+                            "--ride-table is given for " + rides.get(named).ride.getFileName()
+                                    + " but not for the earlier ride "
+                                    + rides.get(i).ride.getFileName()
+                                    + ": name the table that was in the unit on it too, else it would count against the wrong one");
+                }
+            }
+        }
     }
 
     private ProposalSettings settings() {

@@ -1,6 +1,7 @@
 package fuelwright.estimate;
 
 import fuelwright.airflow.BoreForecast;
+import fuelwright.airflow.HighLoad;
 import fuelwright.airflow.Machine;
 import fuelwright.screen.ScreenedRide;
 import fuelwright.table.Axis;
@@ -356,6 +357,48 @@ public final class Estimator {
             block.residualAfter(step(new double[cells.length], cells), still),
             block.residualAfter(step(without.cells(), cells), still)
         };
+    }
+
+    /**
+     * Root-mean-square mixture error of each ride with the table that it was made with, weighted as in {@link #validate}, %; NaN where none of
+     * its readings counts. To be called after {@link #run}. One pass over the rides.
+     */
+    public List<Double> rideErrorsPercent() {
+        EvidencePass pass = new EvidencePass(delivered, cells, nuisances);
+        List<Double> errors = new ArrayList<>();
+        for (int ride = 0; ride < readings.size(); ride++) {
+            int number = ride;
+            Sums own = new Sums(table.cells(), halfBandwidth);
+            all.stream().flatMap(List::stream).filter(s -> s.ride() == number).forEach(s -> collect(pass, s, r -> own));
+            double[] then = new double[cells.length];
+            for (int c = 0; c < cells.length; c++) {
+                double fuel = readings.get(ride).delivered.value(delivered.speedAt(c), delivered.loadAt(c));
+                then[order.ofCell(c)] = Math.log(fuel / delivered.at(c));
+            }
+            double squares = own.residualAfter(step(then, cells), new double[Nuisance.COUNT]);
+            errors.add(own.readings == 0 ? Double.NaN : 100 * Math.sqrt(squares / own.weight));
+        }
+        return errors;
+    }
+
+    /**
+     * What to ride next. To be called after {@link #run}, whose last sums it uses.
+     *
+     * @param estimate what {@link #run} gave
+     */
+    public NextRide nextRide(Estimate estimate, HighLoad highLoad) {
+        if (readings.isEmpty()) {
+            return NextRide.none();
+        }
+        Posterior posterior = smoothness.posterior(total(blocks), cells, nuisances, table, prior);
+        int newest = readings.size() - 1;
+        return new NextRideSearch(
+                        posterior,
+                        estimate,
+                        highLoad,
+                        readings.stream().map(r -> r.track).toList(),
+                        noise.get(newest))
+                .found();
     }
 
     private static double[] step(double[] to, double[] from) {

@@ -163,6 +163,26 @@ final class Posterior {
         return sd;
     }
 
+    /** Posterior covariance of all cells' ln factors with that of one, exact. O(cells · band). */
+    double[] covariance(int cell) {
+        double[] unit = new double[2 * cells.length];
+        unit[2 * cell + 1] = 1;
+        double[] plain = factor.solve(unit);
+        double[] b = new double[Nuisance.COUNT];
+        for (int q = 0; q < b.length; q++) {
+            b[q] = borderSolved[q][2 * cell + 1];
+        }
+        double[] shift = borderFactor.solve(b);
+        double[] column = new double[cells.length];
+        for (int c = 0; c < column.length; c++) {
+            column[c] = plain[2 * c + 1];
+            for (int q = 0; q < b.length; q++) {
+                column[c] += borderSolved[q][2 * c + 1] * shift[q];
+            }
+        }
+        return column;
+    }
+
     /** Posterior standard deviation of the nuisances. */
     double[] nuisanceUncertainties() {
         SymmetricBand inverse = borderFactor.inverseInBand();

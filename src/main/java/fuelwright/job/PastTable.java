@@ -8,7 +8,8 @@ import java.util.Objects;
  *
  * @param table the table
  * @param ridesSoFar how many of the job's rides had been made when it was replaced
- * @param promisedErrorPercent the mixture error that left-out validation promised for the table that replaced it, %; NaN where there was none
+ * @param promisedErrorPercent mixture error promised for the table that replaced it, %: on readings that the fit hadn't seen, with the gap between
+ *     fit and proposal; NaN where there was none
  */
 public record PastTable(Table table, int ridesSoFar, double promisedErrorPercent) {
 

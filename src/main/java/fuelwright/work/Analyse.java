@@ -5,6 +5,7 @@ import fuelwright.airflow.Machine;
 import fuelwright.estimate.CellMeans;
 import fuelwright.estimate.Estimate;
 import fuelwright.estimate.Estimator;
+import fuelwright.estimate.NextRide;
 import fuelwright.estimate.Proposal;
 import fuelwright.estimate.ProposalMaker;
 import fuelwright.estimate.ProposalSettings;
@@ -67,7 +68,8 @@ public final class Analyse {
         }
     }
 
-    private record Fit(Estimate estimate, CellMeans means, Validation validation) {}
+    private record Fit(
+            Estimate estimate, CellMeans means, Validation validation, NextRide nextRide, List<Double> rideErrors) {}
 
     /** What the fit and the limits say about the rides. */
     private record FindingsKey(FitKey fit, Limits limits) implements Memo.Key<Findings> {
@@ -148,6 +150,8 @@ public final class Analyse {
                 estimate,
                 proposal,
                 Optional.of(fit.validation),
+                fit.nextRide,
+                Optional.of(RideToRide.of(job, estimate, proposal, fit.rideErrors)),
                 cautions,
                 hardware);
         progress.at(1, "done");
@@ -194,6 +198,19 @@ public final class Analyse {
         progress.at(0.7, "checking on parts left out");
         CellMeans means = estimator.means();
         cancellation.check();
-        return new Fit(estimate, means, estimator.validate());
+        Validation validation = estimator.validate();
+        cancellation.check();
+        return new Fit(
+                estimate,
+                means,
+                validation,
+                estimator.nextRide(estimate, HighLoad.of(of.machine)),
+                errors(of, estimator, validation));
+    }
+
+    /** Error of each ride. With one ride, made with the table that is to be corrected, the check on parts left out has told it. */
+    private static List<Double> errors(FitKey of, Estimator estimator, Validation validation) {
+        boolean told = of.sources.size() == 1 && of.sources.get(0).madeWith().equals(of.fuel);
+        return told ? List.of(validation.errorBeforePercent()) : estimator.rideErrorsPercent();
     }
 }

@@ -6,6 +6,7 @@ import fuelwright.estimate.Estimate;
 import fuelwright.estimate.Estimator;
 import fuelwright.estimate.ExpectedMixture;
 import fuelwright.estimate.FlowModel;
+import fuelwright.estimate.NextRide;
 import fuelwright.estimate.Proposal;
 import fuelwright.estimate.Validation;
 import fuelwright.handover.HardwareTable;
@@ -26,6 +27,8 @@ import java.util.Optional;
  * @param estimate what each cell needs
  * @param proposal what to put into each cell
  * @param validation error before and after on parts of the ride the fit hadn't seen; empty where the ride is too short
+ * @param nextRide what to ride next
+ * @param rideToRide how the newest ride did, and whether it is done; empty where it wasn't worked out
  * @param cautions worst first
  * @param hardware what goes into the tuning hardware, where it doesn't take the table as it is
  */
@@ -37,15 +40,12 @@ public record Analysis(
         Estimate estimate,
         Proposal proposal,
         Optional<Validation> validation,
+        NextRide nextRide,
+        Optional<RideToRide> rideToRide,
         List<Caution> cautions,
         Optional<HardwareTable> hardware) {
 
-    public Analysis {
-        screened = List.copyOf(screened);
-        cautions = List.copyOf(cautions);
-    }
-
-    /** For hardware that takes the table as it is. */
+    /** An analysis that suggests nothing to ride. */
     public Analysis(
             Job job,
             HighLoad highLoad,
@@ -55,7 +55,23 @@ public record Analysis(
             Proposal proposal,
             Optional<Validation> validation,
             List<Caution> cautions) {
-        this(job, highLoad, screened, means, estimate, proposal, validation, cautions, Optional.empty());
+        this(
+                job,
+                highLoad,
+                screened,
+                means,
+                estimate,
+                proposal,
+                validation,
+                NextRide.none(),
+                Optional.empty(),
+                cautions,
+                Optional.empty());
+    }
+
+    public Analysis {
+        screened = List.copyOf(screened);
+        cautions = List.copyOf(cautions);
     }
 
     /**

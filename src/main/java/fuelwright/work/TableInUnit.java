@@ -2,7 +2,6 @@ package fuelwright.work;
 
 import fuelwright.estimate.Decision;
 import fuelwright.estimate.Proposal;
-import fuelwright.estimate.Validation;
 import fuelwright.job.HardwareProfile;
 import fuelwright.job.Job;
 import fuelwright.job.JobRide;
@@ -34,10 +33,7 @@ public final class TableInUnit {
         Map<Integer, Decision> held = new HashMap<>(job.proposal().decisions());
         held.values().removeIf(d -> d.kind() != Decision.Kind.HELD);
         List<PastTable> past = new ArrayList<>(job.past());
-        past.add(new PastTable(
-                old,
-                rides.size(),
-                analysis.validation().map(Validation::errorAfterPercent).orElse(Double.NaN)));
+        past.add(new PastTable(old, rides.size(), RideToRide.promisedPercent(analysis)));
         Table now = inUnit(analysis);
         if (!now.sameAxes(old)) {
             held.clear();

@@ -123,6 +123,26 @@ class UsageTest {
     }
 
     @Test
+    void once_a_ride_names_its_table_every_earlier_ride_has_to() {
+        Ran.of(
+                        "propose",
+                        "--table",
+                        TABLE,
+                        "--target",
+                        TARGET,
+                        "--ride",
+                        RIDE,
+                        "--ride",
+                        RIDE,
+                        "--ride-table",
+                        TABLE,
+                        "--out",
+                        home.resolve("x"))
+                .refused(Exit.USAGE, "--ride-table", "earlier ride", "name the table");
+        assertFalse(Files.exists(home.resolve("x")));
+    }
+
+    @Test
     void use06_a_ride_table_belongs_after_its_ride() {
         Ran.of(
                         "propose",

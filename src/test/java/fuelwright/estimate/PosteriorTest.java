@@ -366,4 +366,21 @@ class PosteriorTest {
         sums.add(new int[] {1, 4}, new double[] {0.5, 0.5}, 2, none, 0.1, 1, 1);
         assertEquals(1, sums.readings);
     }
+
+    @Test
+    void columnsOfTheCovarianceAreSymmetricWithTheVariancesOnTheDiagonalAndAReadingMoreTakesWhatTheySay() {
+        Case fit = new Case(5, 60);
+        Posterior posterior = fit.posterior();
+        double[] sd = posterior.cellUncertainties();
+        double[] first = posterior.covariance(3);
+        assertEquals(sd[3] * sd[3], first[3], TOLERANCE);
+        assertEquals(first[9], posterior.covariance(9)[3], TOLERANCE);
+        double weight = 2500;
+        fit.sums.add(new int[] {3}, new double[] {1}, 1, new double[Nuisance.COUNT], 0, weight, 1);
+        double[] after = fit.posterior().cellUncertainties();
+        for (int c = 0; c < CELLS; c++) {
+            double expected = sd[c] * sd[c] - first[c] * first[c] / (first[3] + 1 / weight);
+            assertEquals(expected, after[c] * after[c], TOLERANCE, "cell " + c);
+        }
+    }
 }

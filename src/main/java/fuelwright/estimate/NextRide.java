@@ -1,0 +1,73 @@
+package fuelwright.estimate;
+
+import fuelwright.table.Axis;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/**
+ * What to ride next: the few regions whose riding would shrink the doubt that matters most. A forecast by the fit's own covariance; nothing
+ * is changed by it. Immutable.
+ *
+ * @param regions what helps most first; empty where another ride would hardly tell more
+ * @param doubtPercent weighted root-mean-square uncertainty of the cells now, %
+ * @param doubtAfterPercent the same when all regions have been ridden, %
+ */
+public record NextRide(List<Region> regions, double doubtPercent, double doubtAfterPercent) {
+
+    public NextRide {
+        regions = List.copyOf(regions);
+    }
+
+    /** Nothing to suggest. */
+    public static NextRide none() {
+        return new NextRide(List.of(), 0, 0);
+    }
+
+    /**
+     * A few neighbouring cells to hold the engine in.
+     *
+     * @param cells in the table's order
+     * @param load what the load band is of
+     * @param seconds how long, in all
+     * @param highLoad whether any of the cells is at high load
+     * @param gear where the rides show the gear ratios
+     * @param doubtPercent largest uncertainty of its cells before it is ridden, %
+     * @param doubtAfterPercent the same afterwards, %
+     */
+    public record Region(
+            List<Integer> cells,
+            Axis.Kind load,
+            double speedFromRpm,
+            double speedToRpm,
+            double loadFrom,
+            double loadTo,
+            int seconds,
+            boolean highLoad,
+            Optional<Gearing.Choice> gear,
+            double doubtPercent,
+            double doubtAfterPercent) {
+
+        public Region {
+            cells = List.copyOf(cells);
+        }
+
+        /** The region as a sentence for a rider. */
+        public String words() {
+            return String.format(
+                    Locale.ROOT,
+                    "%d s at %.0f to %.0f rpm with %s %.0f to %.0f %s%s: doubt %.1f %% would become %.1f %%%s",
+                    seconds,
+                    speedFromRpm,
+                    speedToRpm,
+                    load.words(),
+                    loadFrom,
+                    loadTo,
+                    load.unit().symbol(),
+                    gear.map(g -> ", " + g.words()).orElse(""),
+                    doubtPercent,
+                    doubtAfterPercent,
+                    highLoad ? ". High load: only on a dynamometer or a closed course" : "");
+        }
+    }
+}

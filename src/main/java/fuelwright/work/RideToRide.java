@@ -1,0 +1,147 @@
+package fuelwright.work;
+
+import fuelwright.estimate.CellProposal;
+import fuelwright.estimate.Estimate;
+import fuelwright.estimate.Proposal;
+import fuelwright.estimate.Standing;
+import fuelwright.estimate.Validation;
+import fuelwright.job.Job;
+import fuelwright.job.JobRide;
+import fuelwright.job.PastTable;
+import fuelwright.table.Table;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/**
+ * How the newest ride did with the table it was made with, whether that is what was promised, and whether to go on changing. Done: the
+ * newest ride was made with the table that is in the unit, its error is at most 3 % and no more than promised, at least one cell is measured, in every measured cell the shortfall is within
+ * max(1 %, two standard errors), and no high-load cell, measured or not, needs more fuel than that. Errors are weighted like those of
+ * left-out validation. Immutable.
+ *
+ * @param ride name of the newest ride
+ * @param errorPercent its root-mean-square mixture error with the table it was made with, %; NaN where none of it counts
+ * @param errorBeforePercent the same of the ride before it, with its own table; empty where there is none
+ * @param promisedPercent what was promised when its table went into the unit; empty where no promise is known
+ * @param cellsLeft cells that speak against stopping
+ * @param done whether what is left is within what the sensor can tell
+ */
+public record RideToRide(
+        String ride,
+        double errorPercent,
+        Optional<Double> errorBeforePercent,
+        Optional<Double> promisedPercent,
+        int cellsLeft,
+        boolean done) {
+
+    /** Another ride differs from the one promised on: so much above the promise still keeps it (common practice, no source). */
+    private static final double KEPT_FACTOR = 1.25;
+
+    private static final double KEPT_PERCENT = 0.2;
+    /** What a wideband can tell at best, %. */
+    private static final double LEAST_PERCENT = 1;
+
+    /** A ride with more error than this isn't done, however doubtful its cells (common practice, no source). */
+    private static final double MOST_PERCENT = 3;
+
+    private static final double STANDARD_ERRORS = 2;
+
+    /** @param errorsPercent of each ride in order, with the table it was made with */
+    static RideToRide of(Job job, Estimate estimate, Proposal proposal, List<Double> errorsPercent) {
+        int newest = job.rides().size() - 1;
+        JobRide ride = job.rides().get(newest);
+        Optional<Double> promised = job.past().stream()
+                .filter(p -> p.ridesSoFar() <= newest)
+                .reduce((first, second) -> second)
+                .map(PastTable::promisedErrorPercent)
+                .filter(Double::isFinite);
+        Table inUnit = proposal.before();
+        boolean current = ride.madeWith().map(inUnit::equals).orElse(true);
+        int left = left(estimate, proposal);
+        boolean measured = proposal.cells().stream().anyMatch(c -> isMeasured(estimate, c));
+        double error = errorsPercent.get(newest);
+        // Rides that contradict each other leave such doubt in the cells that nothing is beyond it: then the ride
+        // itself must speak.
+        boolean calm =
+                error <= MOST_PERCENT && promised.map(p -> isKept(error, p)).orElse(true);
+        return new RideToRide(
+                ride.ride().name(),
+                error,
+                newest == 0
+                        ? Optional.empty()
+                        : Optional.of(errorsPercent.get(newest - 1)).filter(Double::isFinite),
+                promised,
+                left,
+                current && calm && measured && left == 0);
+    }
+
+    /** Cells whose shortfall, by the estimate, is more than the sensor may be mistaken by. */
+    private static int left(Estimate estimate, Proposal proposal) {
+        int left = 0;
+        for (CellProposal cell : proposal.cells()) {
+            double shortfall = estimate.shortfallPercent(cell.cell());
+            double within = Math.max(LEAST_PERCENT, STANDARD_ERRORS * estimate.uncertaintyPercent(cell.cell()));
+            boolean off = isMeasured(estimate, cell) && Math.abs(shortfall) > within;
+            left += off || cell.highLoad() && shortfall > within ? 1 : 0;
+        }
+        return left;
+    }
+
+    private static boolean isMeasured(Estimate estimate, CellProposal cell) {
+        return estimate.standing(cell.cell()) == Standing.MEASURED;
+    }
+
+    /**
+     * What is promised for the proposed table, %: the error on readings that the fit hadn't seen, and on top the gap that rules, caps,
+     * decisions and rounding leave between fit and proposal, over the cells by their independent readings. NaN where nothing was validated.
+     */
+    static double promisedPercent(Analysis analysis) {
+        double squares = 0;
+        double readings = 0;
+        for (CellProposal cell : analysis.proposal().cells()) {
+            double n = analysis.estimate().independentReadings(cell.cell());
+            double gap = Math.log(cell.neededFactor() / cell.factor());
+            squares += n * gap * gap;
+            readings += n;
+        }
+        double gapPercent = readings > 0 ? 100 * Math.sqrt(squares / readings) : 0;
+        return Math.hypot(
+                analysis.validation().map(Validation::errorAfterPercent).orElse(Double.NaN), gapPercent);
+    }
+
+    /** Whether the newest ride came out as promised; empty where nothing was promised or nothing of it counts. */
+    public Optional<Boolean> asPromised() {
+        return promisedPercent.filter(p -> Double.isFinite(errorPercent)).map(p -> isKept(errorPercent, p));
+    }
+
+    private static boolean isKept(double errorPercent, double promisedPercent) {
+        return errorPercent <= KEPT_FACTOR * promisedPercent + KEPT_PERCENT;
+    }
+
+    /**
+     * As sentences.
+     *
+     * @param stops whether a Stop caution stands: then that comes first
+     */
+    public String words(boolean stops) {
+        StringBuilder words = new StringBuilder();
+        if (Double.isFinite(errorPercent)) {
+            words.append(String.format(
+                    Locale.ROOT, "mixture error %.1f %% on %s with the table it was made with", errorPercent, ride));
+            errorBeforePercent.ifPresent(
+                    e -> words.append(String.format(Locale.ROOT, ", %.1f %% on the ride before it with its own", e)));
+            promisedPercent.ifPresent(p -> words.append(String.format(
+                    Locale.ROOT, "; promised %.1f %%, %s", p, asPromised().orElse(false) ? "kept" : "not kept")));
+        } else {
+            words.append("no reading of ").append(ride).append(" counts");
+        }
+        if (done) {
+            words.append(". What is left is within what the sensor can tell: ")
+                    .append(stops ? "see to the Stop cautions, then stop changing" : "done, stop changing");
+        } else if (cellsLeft > 0) {
+            words.append(". Cells still off by more than the sensor can be mistaken: ")
+                    .append(cellsLeft);
+        }
+        return words.toString();
+    }
+}

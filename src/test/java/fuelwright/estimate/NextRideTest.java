@@ -1,0 +1,113 @@
+package fuelwright.estimate;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import fuelwright.airflow.HighLoad;
+import fuelwright.airflow.Machine;
+import fuelwright.ride.Ride;
+import fuelwright.ride.Role;
+import fuelwright.screen.ScreenedRide;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.function.DoubleUnaryOperator;
+import org.junit.jupiter.api.Test;
+
+/** A made-up ride whose truth is known asks for what it lacks. */
+class NextRideTest {
+
+    private static final MadeUpRide MADE = new MadeUpRide((rpm, load) -> 1.06 - 0.0008 * load, 25, MadeUpRide.SENSOR);
+    private static final DoubleUnaryOperator SPEED = MadeUpRide.wandering(1800, 6800, 41);
+    private static final DoubleUnaryOperator THROTTLE = MadeUpRide.lively(1, 60, 2.1);
+    private static final ScreenedRide OLD = MADE.made("old", 90, SPEED, THROTTLE);
+    private static final HighLoad RULE = HighLoad.byThrottle();
+
+    private static NextRide next(Estimator estimator) {
+        return estimator.nextRide(estimator.run(() -> {}), RULE);
+    }
+
+    private static Estimator estimator(ScreenedRide... rides) {
+        List<Estimator.Source> sources =
+                Arrays.stream(rides).map(r -> new Estimator.Source(r, MADE.old)).toList();
+        return new Estimator(MADE.old, MADE.target, sources, Machine.unknown(), 0);
+    }
+
+    /** Mean uncertainty with three times the weight at high load. */
+    private static double doubt(ScreenedRide... rides) {
+        Estimate estimate = estimator(rides).run(() -> {});
+        double sum = 0;
+        double weights = 0;
+        for (int c = 0; c < MADE.old.cells(); c++) {
+            double w = RULE.at(MADE.old.speedAt(c), MADE.old.loadAt(c), Double.NaN, Double.NaN) ? 3 : 1;
+            sum += w * estimate.uncertaintyPercent(c);
+            weights += w;
+        }
+        return sum / weights;
+    }
+
+    @Test
+    void ridingWhatIsSuggestedTellsMoreThanTheSameSecondsOfTheOldRide() {
+        List<NextRide.Region> regions = next(estimator(OLD)).regions();
+        assertTrue(regions.size() >= 3 && regions.size() <= 5, regions.toString());
+        List<ScreenedRide> suggested = new ArrayList<>(List.of(OLD));
+        double seconds = 0;
+        for (NextRide.Region r : regions) {
+            double speed = (r.speedFromRpm() + r.speedToRpm()) / 2;
+            double halfSpeed = (r.speedToRpm() - r.speedFromRpm()) / 2;
+            double load = (r.loadFrom() + r.loadTo()) / 2;
+            double halfLoad = (r.loadTo() - r.loadFrom()) / 2;
+            suggested.add(MADE.made(
+                    "region " + suggested.size(),
+                    r.seconds(),
+                    t -> speed + halfSpeed * Math.sin(t / 2),
+                    t -> load + halfLoad * Math.sin(t)));
+            seconds += r.seconds();
+        }
+        double before = doubt(OLD);
+        double again = doubt(OLD, MADE.made("again", seconds, SPEED, THROTTLE));
+        double after = doubt(suggested.toArray(ScreenedRide[]::new));
+        assertTrue(after < again && again < before, before + " %, again " + again + " %, suggested " + after + " %");
+    }
+
+    @Test
+    void whatIsPromisedForARegionIsLessThanItsDoubtNowAndHighLoadIsSaid() {
+        NextRide next = next(estimator(OLD));
+        assertTrue(next.doubtAfterPercent() < next.doubtPercent());
+        for (NextRide.Region r : next.regions()) {
+            assertTrue(r.doubtAfterPercent() < r.doubtPercent(), r.words());
+            boolean high = r.cells().stream().anyMatch(c -> MADE.old.loadAt(c) >= HighLoad.THROTTLE_PERCENT);
+            assertEquals(high, r.highLoad());
+            assertEquals(high, r.words().contains("only on a dynamometer or a closed course"), r.words());
+        }
+    }
+
+    @Test
+    void gearsAreFoundFromRoadSpeedAndThoseNotRiddenAreNotCounted() {
+        double[] ratios = {0.0105, 0.015, 0.019};
+        int n = 3000;
+        double[] time = new double[n];
+        double[] rpm = new double[n];
+        double[] kmh = new double[n];
+        for (int i = 0; i < n; i++) {
+            time[i] = i * 0.1;
+            rpm[i] = 3500 + 1500 * Math.sin(i / 70.0);
+            kmh[i] = ratios[i / 1000] * rpm[i] * (1 + 0.004 * Math.sin(i));
+        }
+        Ride ride = new Ride(
+                "gears",
+                fuelwright.ride.Column.of(time),
+                List.of(MadeUpRide.channel(Role.ENGINE_SPEED, rpm), MadeUpRide.channel(Role.ROAD_SPEED, kmh)),
+                List.of(0),
+                List.of());
+        Gearing gearing = Gearing.of(List.of(ride));
+        assertEquals(3, gearing.ratios().length);
+        for (int g = 0; g < 3; g++) {
+            assertEquals(ratios[g], gearing.ratios()[g], 0.01 * ratios[g]);
+        }
+        Gearing.Choice choice = gearing.at(4000).orElseThrow();
+        assertEquals(3, choice.number());
+        assertEquals(76, choice.roadSpeedKmh(), 1);
+        assertTrue(Gearing.of(List.of(OLD.ride())).at(4000).isEmpty());
+    }
+}

@@ -1,0 +1,102 @@
+package fuelwright.work;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import fuelwright.accuracy.SimulatedJob;
+import fuelwright.job.Job;
+import fuelwright.job.JobRide;
+import fuelwright.simulated.Grid;
+import fuelwright.simulated.MachineTables;
+import fuelwright.simulated.RideProfile;
+import fuelwright.simulated.SimulatedMachines;
+import fuelwright.simulated.Simulation;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+/** A simulated machine is ridden, corrected and ridden again. */
+class RideToRideTest {
+
+    private static final MachineTables TABLES = new MachineTables(SimulatedMachines.vTwin720());
+    private static final RideProfile ROAD = RideProfile.road(14);
+
+    private static Analysis analysed(Job job) {
+        return Analyse.run(job, Progress.NONE, Cancellation.NEVER).value().orElseThrow();
+    }
+
+    private static String log(Grid inUnit, long seed) {
+        return Simulation.ride(TABLES, inUnit, ROAD, seed).csv();
+    }
+
+    private static JobRide ride(Grid inUnit, long seed) {
+        return new JobRide(
+                SimulatedJob.of(TABLES, inUnit, List.of(log(inUnit, seed)), true)
+                        .rides()
+                        .get(0)
+                        .ride(),
+                Optional.empty());
+    }
+
+    private static Job withRide(Job job, JobRide ride) {
+        List<JobRide> rides = new ArrayList<>(job.rides());
+        rides.add(ride);
+        return job.withRides(rides);
+    }
+
+    @Test
+    void aFirstRideIsNotDoneTheCorrectedTableIsNotYetAndTheRideWithItKeepsThePromise() {
+        Grid old = TABLES.old(1);
+        Job job = SimulatedJob.of(TABLES, old, List.of(log(old, 1)), true);
+        Analysis first = analysed(job.withProposal(job.proposal().withCaps(60, 60)));
+        RideToRide before = first.rideToRide().orElseThrow();
+        assertFalse(before.done());
+        assertTrue(before.promisedPercent().isEmpty() && before.asPromised().isEmpty());
+
+        Job corrected = TableInUnit.after(first);
+        assertFalse(analysed(corrected).rideToRide().orElseThrow().done(), "nobody rode the corrected table yet");
+
+        Grid inUnit = old.with(first.proposal().corrected().toArray());
+        RideToRide after =
+                analysed(withRide(corrected, ride(inUnit, 2))).rideToRide().orElseThrow();
+        assertEquals(before.errorPercent(), after.errorBeforePercent().orElseThrow(), 0.5);
+        assertTrue(after.errorPercent() < before.errorPercent() / 3, after.toString());
+        assertEquals(Optional.of(true), after.asPromised(), after.toString());
+        assertTrue(after.cellsLeft() < before.cellsLeft() / 3, before.cellsLeft() + " cells, then " + after);
+
+        RideToRide worse =
+                analysed(withRide(corrected, ride(old, 3))).rideToRide().orElseThrow();
+        assertEquals(Optional.of(false), worse.asPromised(), "the corrected table never went in: " + worse);
+        assertFalse(worse.done());
+    }
+
+    private static RideToRide shortRide(Grid inUnit, long seed) {
+        String log = Simulation.ride(TABLES, inUnit, RideProfile.road(4), seed).csv();
+        return analysed(SimulatedJob.of(TABLES, inUnit, List.of(log), true))
+                .rideToRide()
+                .orElseThrow();
+    }
+
+    @Test
+    void withTheRightTableNextToNothingIsLeftAndWithFuelMissingItIsNeverDone() {
+        Grid lean = TABLES.truth().combine(TABLES.truth(), (a, b) -> 0.96 * a);
+        for (long seed = 4; seed < 6; seed++) {
+            RideToRide right = shortRide(TABLES.truth(), seed);
+            assertTrue(right.cellsLeft() <= 3, right.toString());
+            RideToRide wrong = shortRide(lean, seed);
+            assertFalse(wrong.done(), wrong.toString());
+            assertTrue(wrong.cellsLeft() > 2 * right.cellsLeft(), right + ", lean " + wrong);
+            assertTrue(wrong.words(false).contains("Cells still off"), wrong.words(false));
+        }
+    }
+
+    @Test
+    void doneIsSaidAfterTheStopCautions() {
+        RideToRide done = new RideToRide("b", 0.9, Optional.of(8.0), Optional.of(1.0), 0, true);
+        assertTrue(done.words(false).contains("promised 1.0 %, kept"), done.words(false));
+        assertTrue(done.words(false).endsWith("done, stop changing"), done.words(false));
+        assertTrue(done.words(true).contains("see to the Stop cautions"), done.words(true));
+    }
+}
