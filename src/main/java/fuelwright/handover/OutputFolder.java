@@ -149,6 +149,44 @@ public final class OutputFolder {
             throw e;
         }
         discard(work);
+        clearLeftOvers(target);
+    }
+
+    /**
+     * Clears what killed writes left, once a whole write is in place: earlier, old and new files could mix. Old files that a killed write
+     * had moved aside come back where this write brought none of that name.
+     */
+    private static void clearLeftOvers(Path target) {
+        for (int n = 1; n <= MOST_TEMPORARY_NAMES; n++) {
+            Path left = target.resolve(temporaryName("fuelwright", n));
+            if (!Files.isDirectory(left, LinkOption.NOFOLLOW_LINKS)) {
+                continue;
+            }
+            try {
+                bringBack(left.resolve("old"), target);
+                discard(left);
+            } catch (IOException e) {
+                return; // the write itself is done; what is left stays hidden until the next one
+            }
+        }
+    }
+
+    private static void bringBack(Path old, Path target) throws IOException {
+        if (!Files.isDirectory(old, LinkOption.NOFOLLOW_LINKS)) {
+            return;
+        }
+        try (var files = Files.list(old)) {
+            for (Path file : files.toList()) {
+                Path back = target.resolve(file.getFileName());
+                if (!Files.exists(back, LinkOption.NOFOLLOW_LINKS)) {
+                    Files.move(file, back, StandardCopyOption.ATOMIC_MOVE);
+                }
+            }
+        }
+    }
+
+    private static String temporaryName(String name, int n) {
+        return "." + name + ".part-" + n;
     }
 
     private static void move(Path from, Path to, Deque<Path[]> moved) throws IOException {
@@ -202,7 +240,7 @@ public final class OutputFolder {
 
     private static Path temporaryFolder(Path parent, String name) throws IOException {
         for (int n = 1; n <= MOST_TEMPORARY_NAMES; n++) {
-            Path candidate = parent.resolve("." + name + ".part-" + n);
+            Path candidate = parent.resolve(temporaryName(name, n));
             if (!Files.exists(candidate, LinkOption.NOFOLLOW_LINKS)) {
                 return Files.createDirectory(candidate);
             }

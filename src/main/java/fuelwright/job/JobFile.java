@@ -47,8 +47,8 @@ public final class JobFile {
     private static final long MOST_BYTES = 2L << 30;
     private static final int MOST_BYTES_OF_TEXT = 32 << 20;
     private static final ObjectMapper MAPPER = new ObjectMapper().enable(SerializationFeature.INDENT_OUTPUT);
-    /** The first moment that a zip archive can name. */
-    private static final LocalDateTime NO_TIME = LocalDateTime.of(1980, 1, 1, 0, 0);
+    /** Not the first moment that a zip archive can name: with that one the machine's time zone is written, too. */
+    private static final LocalDateTime NO_TIME = LocalDateTime.of(1980, 2, 1, 0, 0);
 
     private JobFile() {}
 

@@ -74,14 +74,14 @@ final class JobJson {
         ObjectNode node = JsonNodeFactory.instance.objectNode();
         ArrayNode off = node.putArray("off");
         s.off().stream().sorted().forEach(screen -> off.add(screen.name()));
-        node.put("coolantAtLeastC", s.coolantAtLeastC());
-        node.put("speedAtLeastRpm", s.speedAtLeastRpm());
-        node.put("lambdaFrom", s.lambdaFrom());
-        node.put("lambdaTo", s.lambdaTo());
-        node.put("throttleRateAtMost", s.throttleRateAtMost());
-        node.put("speedRateAtMost", s.speedRateAtMost());
-        node.put("afterFuelCutS", s.afterFuelCutS());
-        node.put("frozenS", s.frozenS());
+        put(node, "coolantAtLeastC", s.coolantAtLeastC());
+        put(node, "speedAtLeastRpm", s.speedAtLeastRpm());
+        put(node, "lambdaFrom", s.lambdaFrom());
+        put(node, "lambdaTo", s.lambdaTo());
+        put(node, "throttleRateAtMost", s.throttleRateAtMost());
+        put(node, "speedRateAtMost", s.speedRateAtMost());
+        put(node, "afterFuelCutS", s.afterFuelCutS());
+        put(node, "frozenS", s.frozenS());
         return node;
     }
 
@@ -103,11 +103,11 @@ final class JobJson {
 
     static ObjectNode proposal(ProposalSettings p) {
         ObjectNode node = JsonNodeFactory.instance.objectNode();
-        node.put("maxAddPercent", p.maxAddPercent());
-        node.put("maxCutPercent", p.maxCutPercent());
-        node.put("step", p.step());
-        node.put("deadTimeMs", p.deadTimeMs());
-        node.put("richSideZ", p.richSideZ());
+        put(node, "maxAddPercent", p.maxAddPercent());
+        put(node, "maxCutPercent", p.maxCutPercent());
+        put(node, "step", p.step());
+        put(node, "deadTimeMs", p.deadTimeMs());
+        put(node, "richSideZ", p.richSideZ());
         ArrayNode decisions = node.putArray("decisions");
         p.decisions()
                 .forEach((cell, d) -> decisions
@@ -123,7 +123,7 @@ final class JobJson {
         Map<Integer, Decision> decisions = new TreeMap<>();
         node.path("decisions")
                 .forEach(x -> decisions.put(
-                        x.path("cell").asInt(),
+                        whole(x, "cell"),
                         new Decision(Decision.Kind.valueOf(x.path("kind").asText()), needed(x, "value"))));
         return new ProposalSettings(
                 number(node, "maxAddPercent").orElse(d.maxAddPercent()),
@@ -145,7 +145,7 @@ final class JobJson {
         for (Map.Entry<String, JsonNode> entry : node.properties()) {
             Optional<Limit> limit = Limit.ofKey(entry.getKey());
             if (limit.isPresent()) {
-                limits = limits.with(limit.get(), entry.getValue().asDouble());
+                limits = limits.with(limit.get(), needed(node, entry.getKey()));
             }
         }
         return limits;
@@ -222,9 +222,46 @@ final class JobJson {
         return answers;
     }
 
+    /** JSON has no infinity and no NaN: words stand for them. */
+    private static void put(ObjectNode node, String name, double value) {
+        if (Double.isFinite(value)) {
+            node.put(name, value);
+        } else {
+            node.put(name, Double.toString(value));
+        }
+    }
+
+    /**
+     * Empty where it isn't there.
+     *
+     * @throws IllegalArgumentException if it is there but isn't a number: another figure must not silently take its place
+     */
     static OptionalDouble number(JsonNode node, String name) {
         JsonNode value = node.path(name);
-        return value.isNumber() ? OptionalDouble.of(value.asDouble()) : OptionalDouble.empty();
+        if (value.isMissingNode()) {
+            return OptionalDouble.empty();
+        }
+        if (value.isNumber()) {
+            return OptionalDouble.of(value.asDouble());
+        }
+        switch (value.asText()) {
+            case "NaN":
+                return OptionalDouble.of(Double.NaN);
+            case "Infinity":
+                return OptionalDouble.of(Double.POSITIVE_INFINITY);
+            case "-Infinity":
+                return OptionalDouble.of(Double.NEGATIVE_INFINITY);
+            default:
+                throw new IllegalArgumentException(name + " isn't a number");
+        }
+    }
+
+    private static int whole(JsonNode node, String name) {
+        JsonNode value = node.path(name);
+        if (!value.isIntegralNumber() || !value.canConvertToInt()) {
+            throw new IllegalArgumentException(name + " isn't a whole number");
+        }
+        return value.intValue();
     }
 
     /** @throws IllegalArgumentException if it isn't there */

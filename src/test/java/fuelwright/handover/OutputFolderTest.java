@@ -54,6 +54,20 @@ class OutputFolderTest {
     }
 
     @Test
+    void out03b_what_a_killed_write_left_is_cleared_by_the_next_and_nothing_set_aside_is_lost() throws IOException {
+        Path out = Files.createDirectory(home.resolve("out"));
+        Path killed =
+                Files.createDirectories(out.resolve(".fuelwright.part-1/old")).getParent();
+        Files.writeString(killed.resolve("old/one.csv"), "older");
+        Files.writeString(killed.resolve("old/other.csv"), "set aside");
+        Files.createDirectories(out.resolve(".fuelwright.part-7/new"));
+        OutputFolder.write(out, files("1"), false);
+        assertEquals(List.of("one.csv", "other.csv", "two.csv"), names(out));
+        assertEquals("1", Files.readString(out.resolve("one.csv")));
+        assertEquals("set aside", Files.readString(out.resolve("other.csv")));
+    }
+
+    @Test
     void out04_one_file_that_is_there_keeps_all_from_being_written() throws IOException {
         Path out = Files.createDirectory(home.resolve("out"));
         Files.writeString(out.resolve("two.csv"), "older");

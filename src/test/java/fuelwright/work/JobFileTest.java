@@ -31,6 +31,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
+import java.util.TimeZone;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 import java.util.zip.ZipOutputStream;
@@ -122,6 +123,44 @@ class JobFileTest {
         assertArrayEquals(Files.readAllBytes(file), Files.readAllBytes(again));
         SaveJob.save(open(file).value().orElseThrow(), again);
         assertArrayEquals(Files.readAllBytes(file), Files.readAllBytes(again));
+    }
+
+    @Test
+    void theBytesDoNotDependOnTheTimeZone() {
+        TimeZone zone = TimeZone.getDefault();
+        byte[] here = bytes(Job.empty(), folder.resolve("a.fwjob"));
+        try {
+            TimeZone.setDefault(TimeZone.getTimeZone("Pacific/Auckland"));
+            assertArrayEquals(here, bytes(Job.empty(), folder.resolve("a.fwjob")));
+        } finally {
+            TimeZone.setDefault(zone);
+        }
+    }
+
+    @Test
+    void figuresThatJsonCannotWriteComeBack() {
+        Job job = Job.empty()
+                .withScreens(Job.empty().screens().withLambda(0.7, Double.POSITIVE_INFINITY))
+                .withProposal(Job.empty().proposal().withCaps(Double.POSITIVE_INFINITY, 5));
+        StoredJob read =
+                JobFile.read("x", bytes(job, folder.resolve("a.fwjob"))).value().orElseThrow();
+        assertEquals(job, read.job());
+    }
+
+    @Test
+    void aFigureThatIsNoneIsNamedAndNeverReplacedByTheUsualOne() throws IOException {
+        byte[] good = bytes(full(), folder.resolve("a.fwjob"));
+        Map<String, String> cases = Map.of(
+                "\"maxCutPercent\" : 4.0", "\"maxCutPercent\" : \"four\"",
+                "\"lambdaTo\" : 1.35", "\"lambdaTo\" : null",
+                "\"cell\" : 3", "\"cell\" : \"third\"",
+                "\"lean-excess\" : 0.03", "\"lean-excess\" : true");
+        for (Map.Entry<String, String> each : cases.entrySet()) {
+            Loaded<StoredJob> read = JobFile.read("x", edited(good, each.getKey(), each.getValue()));
+            assertTrue(read.value().isEmpty(), each.getValue());
+            String name = each.getKey().substring(1, each.getKey().indexOf('"', 1));
+            assertTrue(read.issues().get(0).what().contains(name), read.issues().toString());
+        }
     }
 
     /** One file of each version that was ever written; they must open for ever. Made by saving {@link #full}. */

@@ -9,6 +9,7 @@ import fuelwright.work.JobLock;
 import fuelwright.work.OpenJob;
 import fuelwright.work.SaveJob;
 import fuelwright.work.StateFolder;
+import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
@@ -117,11 +118,17 @@ public final class JobDesk {
             notices.all().add(Issue.error("", 0, 0, Words.of("job.norides"), Words.of("job.norides.todo")));
             return;
         }
+        boolean own = lock != null
+                && lock.isHeld()
+                && file.get().filter(target::equals).isPresent();
         errand.run(
                 "save",
                 Duration.ZERO,
                 Words.of("doing.saving"),
                 (p, c) -> {
+                    if (!own) {
+                        refuseTaken(target);
+                    }
                     services.saveJob(sourced, target);
                     services.state().opened(target);
                     return target;
@@ -132,6 +139,15 @@ public final class JobDesk {
                     follow(session.job());
                     then.accept(done);
                 });
+    }
+
+    /** What another window works on must not be written over under its hands. */
+    private static void refuseTaken(Path target) throws IOException {
+        try (JobLock look = JobLock.on(target)) {
+            if (!look.isHeld()) {
+                throw new IOException(Words.of("job.save.taken", target.getFileName()));
+            }
+        }
     }
 
     private void belongsTo(Optional<Path> now) {

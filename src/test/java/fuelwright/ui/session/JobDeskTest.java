@@ -1,5 +1,6 @@
 package fuelwright.ui.session;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -71,7 +72,7 @@ class JobDeskTest {
     }
 
     @Test
-    void theSameJobInTwoWindowsIsTold() {
+    void theSameJobInTwoWindowsIsTold() throws Exception {
         Path file = folder.resolve("a.fwjob");
         session.desk().saveAs(file, done -> {});
         Session second = start();
@@ -81,6 +82,14 @@ class JobDeskTest {
                 () -> second.issues().toString());
         second.edit(job -> job.withName("x"));
         assertFalse(second.desk().save(), "not over the other's file");
+        byte[] before = Files.readAllBytes(file);
+        second.desk().saveAs(file, done -> {
+            throw new AssertionError("saved over the other's file");
+        });
+        assertTrue(
+                second.issues().stream().anyMatch(i -> i.what().contains("open in another window")),
+                () -> second.issues().toString());
+        assertArrayEquals(before, Files.readAllBytes(file));
         second.close();
         session.close();
         Session third = start();
