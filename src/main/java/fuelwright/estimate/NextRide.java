@@ -52,11 +52,11 @@ public record NextRide(List<Region> regions, double doubtPercent, double doubtAf
             cells = List.copyOf(cells);
         }
 
-        /** The region as a sentence for a rider. */
+        /** The region as a sentence for a rider. What the doubt becomes isn't said: readings of one stretch agree too well to promise it. */
         public String words() {
             return String.format(
                     Locale.ROOT,
-                    "%d s at %.0f to %.0f rpm with %s %.0f to %.0f %s%s: doubt %.1f %% would become %.1f %%%s",
+                    "at least %d s at %.0f to %.0f rpm with %s %.0f to %.0f %s%s: doubt now %.1f %%%s",
                     seconds,
                     speedFromRpm,
                     speedToRpm,
@@ -66,7 +66,6 @@ public record NextRide(List<Region> regions, double doubtPercent, double doubtAf
                     load.unit().symbol(),
                     gear.map(g -> ", " + g.words()).orElse(""),
                     doubtPercent,
-                    doubtAfterPercent,
                     highLoad ? ". High load: only on a dynamometer or a closed course" : "");
         }
     }

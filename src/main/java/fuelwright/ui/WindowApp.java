@@ -31,6 +31,8 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.function.Supplier;
 import javafx.application.Application;
+import javafx.geometry.Rectangle2D;
+import javafx.stage.Screen;
 
 /**
  * The window, opened on the sample job. For pictures and trials: {@code --stage=rides} opens that stage, {@code --theme=dark} that theme,
@@ -89,6 +91,7 @@ public class WindowApp extends Application {
                 }
             });
         }
+        fill(stage, Screen.getPrimary().getVisualBounds());
         stage.setMaximized(true);
         stage.show();
         shell.focusStage();
@@ -100,6 +103,14 @@ public class WindowApp extends Application {
         if (!files.isEmpty()) {
             session.open(files);
         }
+    }
+
+    /** The whole screen also where no window manager maximises. */
+    private static void fill(javafx.stage.Stage stage, Rectangle2D screen) {
+        stage.setX(screen.getMinX());
+        stage.setY(screen.getMinY());
+        stage.setWidth(screen.getWidth());
+        stage.setHeight(screen.getHeight());
     }
 
     /** What makes each stage's pane. */

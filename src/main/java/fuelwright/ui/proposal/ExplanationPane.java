@@ -5,6 +5,7 @@ import fuelwright.safety.Caution;
 import fuelwright.ui.plot.ReadingStrip;
 import fuelwright.ui.theme.Parts;
 import fuelwright.ui.theme.Words;
+import java.util.List;
 import java.util.Locale;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -28,6 +29,7 @@ final class ExplanationPane {
         this.model = model;
         box.getStyleClass().add("explanation-inner");
         model.explanationProperty().addListener((p, old, now) -> fill());
+        model.mapProperty().addListener((p, old, now) -> fill());
         model.blockProperty().addListener((p, old, now) -> fill());
         model.session().themeProperty().addListener((p, old, now) -> fill());
         fill();
@@ -51,6 +53,14 @@ final class ExplanationPane {
                             Parts.text(Words.of("explain.none"), "muted"),
                             Parts.text(Words.of("explain.none.block"), "muted"),
                             Parts.text(Words.of("explain.none.signs"), "muted"));
+            model.rideToRide()
+                    .ifPresent(words -> box.getChildren()
+                            .addAll(Parts.label(Words.of("explain.ridetoride"), "section"), Parts.text(words)));
+            List<String> next = model.nextRide();
+            if (!next.isEmpty()) {
+                box.getChildren().add(Parts.label(Words.of("explain.nextride"), "section"));
+                next.forEach(words -> box.getChildren().add(Parts.text(words, "muted")));
+            }
             return;
         }
         Label change = Parts.label(e.change(), "big-figure");

@@ -10,8 +10,10 @@ import fuelwright.ui.plot.Slice;
 import fuelwright.ui.session.CellReadings;
 import fuelwright.ui.session.Session;
 import fuelwright.ui.theme.Figures;
+import fuelwright.ui.theme.Parts;
 import fuelwright.ui.theme.Words;
 import fuelwright.work.Analysis;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SortedSet;
@@ -94,6 +96,22 @@ public final class ProposalModel {
                                 Figures.plain(v.errorAfterPercent(), 1))
                         + " " + cells)
                 .orElse(cells);
+    }
+
+    /** What to ride next, a sentence each; empty where there is no proposal. */
+    List<String> nextRide() {
+        return session.analysis() == null
+                ? List.of()
+                : session.analysis().nextRide().regions().stream()
+                        .map(r -> Parts.sentence(r.words()))
+                        .toList();
+    }
+
+    /** How the newest ride did; empty where there is no proposal. */
+    Optional<String> rideToRide() {
+        return Optional.ofNullable(session.analysis())
+                .flatMap(a -> a.rideToRide()
+                        .map(r -> Parts.sentence(r.words(!a.stops().isEmpty()))));
     }
 
     /** The readings near the selected cell; empty where no cell is selected or nothing was read near it. */

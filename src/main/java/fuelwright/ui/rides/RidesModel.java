@@ -133,17 +133,32 @@ public final class RidesModel {
             return;
         }
         List<Trace.Mark> marks = marks(now);
+        Analysis analysis = session.staleProperty().get() ? null : session.analysis();
+        Mixture notation = session.mixture();
         if (trace.get() == null || trace.get().clock() != now.lanes().clock()) {
             trace.set(now.lanes());
         }
         session.look(
                 LANE + "-shade",
-                (p, c) -> RideTrace.shaded(now.lanes(), screened.filter(s -> s.ride() == now.ride()), marks),
+                (p, c) -> RideTrace.shaded(
+                        expecting(now, analysis, notation), screened.filter(s -> s.ride() == now.ride()), marks),
                 shaded -> {
                     if (picture.get() == now) {
                         trace.set(shaded);
                     }
                 });
+    }
+
+    /** The lanes with the expected mixture, where the analysis has the ride. */
+    private static Trace expecting(RidePicture of, Analysis analysis, Mixture notation) {
+        if (analysis != null) {
+            for (int i = 0; i < analysis.screened().size(); i++) {
+                if (analysis.screened().get(i).ride() == of.ride()) {
+                    return RideTrace.expecting(of.lanes(), analysis.expectedMixture(i), notation);
+                }
+            }
+        }
+        return of.lanes();
     }
 
     private List<Trace.Mark> marks(RidePicture of) {

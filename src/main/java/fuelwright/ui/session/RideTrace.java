@@ -1,5 +1,6 @@
 package fuelwright.ui.session;
 
+import fuelwright.estimate.ExpectedMixture;
 import fuelwright.ride.Channel;
 import fuelwright.ride.Column;
 import fuelwright.ride.Ride;
@@ -47,6 +48,22 @@ public final class RideTrace {
         add(lanes, ride, Role.MANIFOLD_PRESSURE, "lane.pressure", "kPa", "lane-3", 0, 400, 0);
         RideClock clock = new RideClock(ride.size(), ride.timeS()::at, ride.segmentStarts());
         return new Trace(clock, lanes, Shading.none(ride.size()), List.of(OutKind.DATA), row -> "", List.of());
+    }
+
+    /** The same with the mixture that the ride would have had with the proposed table, where it has one sensor. */
+    public static Trace expecting(Trace lanes, ExpectedMixture expected, Mixture notation) {
+        String mixture = Words.of("lane.mixture", 1);
+        return new Trace(
+                lanes.clock(),
+                lanes.lanes().stream()
+                        .map(lane -> lane.name().equals(mixture)
+                                ? lane.expecting(row -> expected.lambda(row) * notation.scale())
+                                : lane)
+                        .toList(),
+                lanes.shading(),
+                lanes.kinds(),
+                lanes.reason(),
+                lanes.marks());
     }
 
     /** The same, shaded where rows don't count, with marks. */
