@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.Consumer;
 
 /**
  * Everything that the work on one machine consists of. Immutable: every change gives a new job, so undo is a stack of jobs.
@@ -76,84 +77,24 @@ public record Job(
     }
 
     public Job withName(String other) {
-        return new Job(
-                other,
-                machine,
-                fuelTable,
-                targetTable,
-                rides,
-                screens,
-                proposal,
-                limits,
-                displayRatio,
-                hardware,
-                answers,
-                past);
+        return with(d -> d.name = other);
     }
 
     /** With another machine; limits that nobody changed become the usual ones of its fuel. */
     public Job withMachine(Machine other) {
-        return new Job(
-                name,
-                other,
-                fuelTable,
-                targetTable,
-                rides,
-                screens,
-                proposal,
-                limits,
-                displayRatio,
-                hardware,
-                answers,
-                past);
+        return with(d -> d.machine = other);
     }
 
     public Job withFuelTable(Table other) {
-        return new Job(
-                name,
-                machine,
-                Optional.of(other),
-                targetTable,
-                rides,
-                screens,
-                proposal,
-                limits,
-                displayRatio,
-                hardware,
-                answers,
-                past);
+        return with(d -> d.fuelTable = Optional.of(other));
     }
 
     public Job withTargetTable(Table other) {
-        return new Job(
-                name,
-                machine,
-                fuelTable,
-                Optional.of(other),
-                rides,
-                screens,
-                proposal,
-                limits,
-                displayRatio,
-                hardware,
-                answers,
-                past);
+        return with(d -> d.targetTable = Optional.of(other));
     }
 
     public Job withRides(List<JobRide> other) {
-        return new Job(
-                name,
-                machine,
-                fuelTable,
-                targetTable,
-                other,
-                screens,
-                proposal,
-                limits,
-                displayRatio,
-                hardware,
-                answers,
-                past);
+        return with(d -> d.rides = other);
     }
 
     /** The job with one more ride at the end. */
@@ -164,120 +105,90 @@ public record Job(
     }
 
     public Job withScreens(ScreenSettings other) {
-        return new Job(
-                name,
-                machine,
-                fuelTable,
-                targetTable,
-                rides,
-                other,
-                proposal,
-                limits,
-                displayRatio,
-                hardware,
-                answers,
-                past);
+        return with(d -> d.screens = other);
     }
 
     public Job withProposal(ProposalSettings other) {
-        return new Job(
-                name,
-                machine,
-                fuelTable,
-                targetTable,
-                rides,
-                screens,
-                other,
-                limits,
-                displayRatio,
-                hardware,
-                answers,
-                past);
+        return with(d -> d.proposal = other);
     }
 
     /** With other limits, taken for the machine's fuel. */
     public Job withLimits(Limits other) {
-        return new Job(
-                name,
-                machine,
-                fuelTable,
-                targetTable,
-                rides,
-                screens,
-                proposal,
-                other,
-                displayRatio,
-                hardware,
-                answers,
-                past);
+        return with(d -> d.limits = other);
     }
 
     public Job withDisplayRatio(double other) {
-        return new Job(
-                name,
-                machine,
-                fuelTable,
-                targetTable,
-                rides,
-                screens,
-                proposal,
-                limits,
-                other,
-                hardware,
-                answers,
-                past);
+        return with(d -> d.displayRatio = other);
     }
 
     public Job withHardware(HardwareProfile other) {
-        return new Job(
-                name,
-                machine,
-                fuelTable,
-                targetTable,
-                rides,
-                screens,
-                proposal,
-                limits,
-                displayRatio,
-                other,
-                answers,
-                past);
+        return with(d -> d.hardware = other);
     }
 
     public Job withAnswers(List<Answer> other) {
-        return new Job(
-                name,
-                machine,
-                fuelTable,
-                targetTable,
-                rides,
-                screens,
-                proposal,
-                limits,
-                displayRatio,
-                hardware,
-                other,
-                past);
+        return with(d -> d.answers = other);
     }
 
     public Job withPast(List<PastTable> other) {
-        return new Job(
-                name,
-                machine,
-                fuelTable,
-                targetTable,
-                rides,
-                screens,
-                proposal,
-                limits,
-                displayRatio,
-                hardware,
-                answers,
-                other);
+        return with(d -> d.past = other);
     }
 
     /** Whether there is enough for a proposal: both tables and a ride. */
     public boolean isReady() {
         return fuelTable.isPresent() && targetTable.isPresent() && !rides.isEmpty();
+    }
+
+    /** The same with something changed. */
+    private Job with(Consumer<Draft> change) {
+        Draft draft = new Draft(this);
+        change.accept(draft);
+        return draft.done();
+    }
+
+    /** The parts while one of them is changed. */
+    private static final class Draft {
+        private String name;
+        private Machine machine;
+        private Optional<Table> fuelTable;
+        private Optional<Table> targetTable;
+        private List<JobRide> rides;
+        private ScreenSettings screens;
+        private ProposalSettings proposal;
+        private Limits limits;
+        private double displayRatio;
+        private HardwareProfile hardware;
+        private List<Answer> answers;
+        private List<PastTable> past;
+
+        Draft(Job from) {
+            name = from.name;
+            machine = from.machine;
+            fuelTable = from.fuelTable;
+            targetTable = from.targetTable;
+            rides = from.rides;
+            screens = from.screens;
+            proposal = from.proposal;
+            limits = from.limits;
+            displayRatio = from.displayRatio;
+            hardware = from.hardware;
+            answers = from.answers;
+            past = from.past;
+        }
+
+        Job done() {
+            return new Job(
+                    name,
+                    machine,
+                    fuelTable,
+                    targetTable,
+                    rides,
+                    screens,
+                    proposal,
+                    limits,
+                    displayRatio,
+                    hardware,
+                    answers,
+                    past);
+        }
     }
 }

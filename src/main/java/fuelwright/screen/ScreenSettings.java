@@ -4,6 +4,7 @@ import java.util.Collections;
 import java.util.EnumSet;
 import java.util.Objects;
 import java.util.Set;
+import java.util.function.Consumer;
 
 /**
  * Thresholds of the screens and which are on. Defaults are common practice, no source, chosen careful.
@@ -71,93 +72,78 @@ public record ScreenSettings(
     }
 
     public ScreenSettings withCoolantAtLeast(double atLeastC) {
-        return new ScreenSettings(
-                off,
-                atLeastC,
-                speedAtLeastRpm,
-                lambdaFrom,
-                lambdaTo,
-                throttleRateAtMost,
-                speedRateAtMost,
-                afterFuelCutS,
-                frozenS);
+        return with(d -> d.coolantAtLeastC = atLeastC);
     }
 
     public ScreenSettings withSpeedAtLeast(double atLeastRpm) {
-        return new ScreenSettings(
-                off,
-                coolantAtLeastC,
-                atLeastRpm,
-                lambdaFrom,
-                lambdaTo,
-                throttleRateAtMost,
-                speedRateAtMost,
-                afterFuelCutS,
-                frozenS);
+        return with(d -> d.speedAtLeastRpm = atLeastRpm);
     }
 
     public ScreenSettings withLambda(double from, double to) {
-        return new ScreenSettings(
-                off,
-                coolantAtLeastC,
-                speedAtLeastRpm,
-                from,
-                to,
-                throttleRateAtMost,
-                speedRateAtMost,
-                afterFuelCutS,
-                frozenS);
+        return with(d -> {
+            d.lambdaFrom = from;
+            d.lambdaTo = to;
+        });
     }
 
     public ScreenSettings withThrottleRate(double atMost) {
-        return new ScreenSettings(
-                off,
-                coolantAtLeastC,
-                speedAtLeastRpm,
-                lambdaFrom,
-                lambdaTo,
-                atMost,
-                speedRateAtMost,
-                afterFuelCutS,
-                frozenS);
+        return with(d -> d.throttleRateAtMost = atMost);
     }
 
     public ScreenSettings withSpeedRate(double atMost) {
-        return new ScreenSettings(
-                off,
-                coolantAtLeastC,
-                speedAtLeastRpm,
-                lambdaFrom,
-                lambdaTo,
-                throttleRateAtMost,
-                atMost,
-                afterFuelCutS,
-                frozenS);
+        return with(d -> d.speedRateAtMost = atMost);
     }
 
     public ScreenSettings withAfterFuelCut(double s) {
-        return new ScreenSettings(
-                off,
-                coolantAtLeastC,
-                speedAtLeastRpm,
-                lambdaFrom,
-                lambdaTo,
-                throttleRateAtMost,
-                speedRateAtMost,
-                s,
-                frozenS);
+        return with(d -> d.afterFuelCutS = s);
     }
 
     public ScreenSettings withFrozen(double s) {
-        return new ScreenSettings(
-                off,
-                coolantAtLeastC,
-                speedAtLeastRpm,
-                lambdaFrom,
-                lambdaTo,
-                throttleRateAtMost,
-                speedRateAtMost,
-                afterFuelCutS,
-                s);
+        return with(d -> d.frozenS = s);
+    }
+
+    /** The same with something changed. */
+    private ScreenSettings with(Consumer<Draft> change) {
+        Draft draft = new Draft(this);
+        change.accept(draft);
+        return draft.done();
+    }
+
+    /** The parts while some of them are changed. */
+    private static final class Draft {
+        private Set<Screen> off;
+        private double coolantAtLeastC;
+        private double speedAtLeastRpm;
+        private double lambdaFrom;
+        private double lambdaTo;
+        private double throttleRateAtMost;
+        private double speedRateAtMost;
+        private double afterFuelCutS;
+        private double frozenS;
+
+        Draft(ScreenSettings from) {
+            off = from.off;
+            coolantAtLeastC = from.coolantAtLeastC;
+            speedAtLeastRpm = from.speedAtLeastRpm;
+            lambdaFrom = from.lambdaFrom;
+            lambdaTo = from.lambdaTo;
+            throttleRateAtMost = from.throttleRateAtMost;
+            speedRateAtMost = from.speedRateAtMost;
+            afterFuelCutS = from.afterFuelCutS;
+            frozenS = from.frozenS;
+        }
+
+        ScreenSettings done() {
+            return new ScreenSettings(
+                    off,
+                    coolantAtLeastC,
+                    speedAtLeastRpm,
+                    lambdaFrom,
+                    lambdaTo,
+                    throttleRateAtMost,
+                    speedRateAtMost,
+                    afterFuelCutS,
+                    frozenS);
+        }
     }
 }
