@@ -59,16 +59,7 @@ public record ScreenSettings(
         } else {
             set.add(screen);
         }
-        return new ScreenSettings(
-                set,
-                coolantAtLeastC,
-                speedAtLeastRpm,
-                lambdaFrom,
-                lambdaTo,
-                throttleRateAtMost,
-                speedRateAtMost,
-                afterFuelCutS,
-                frozenS);
+        return with(d -> d.off = set);
     }
 
     public ScreenSettings withCoolantAtLeast(double atLeastC) {

@@ -7,6 +7,7 @@ import fuelwright.screen.Screen;
 import fuelwright.screen.ScreenedRide;
 import fuelwright.ui.plot.HeatMap;
 import fuelwright.ui.session.CellReadings;
+import fuelwright.ui.session.NearReadings;
 import fuelwright.ui.session.Session;
 import fuelwright.ui.session.TableWords;
 import fuelwright.ui.theme.Figures;
@@ -39,12 +40,14 @@ public final class EvidenceModel {
     }
 
     private final Session session;
+    private final NearReadings near;
     private final ObjectProperty<EvidenceMap.Shown> shown = new SimpleObjectProperty<>(EvidenceMap.Shown.SHORTFALL);
     private final ReadOnlyObjectWrapper<HeatMap> map = new ReadOnlyObjectWrapper<>();
     private final ReadOnlyObjectWrapper<CellFacts> cell = new ReadOnlyObjectWrapper<>();
 
     public EvidenceModel(Session session) {
         this.session = session;
+        this.near = new NearReadings(session, "evidence");
         session.analysisProperty().addListener((p, old, now) -> update());
         session.themeProperty().addListener((p, old, now) -> update());
         session.cellProperty().addListener((p, old, now) -> updateCell());
@@ -97,14 +100,9 @@ public final class EvidenceModel {
                 lines);
     }
 
-    /** The readings near the selected cell; empty where no cell is selected or nothing was read near it. */
-    Optional<CellReadings> readings() {
-        if (cell.get() == null) {
-            return Optional.empty();
-        }
-        CellReadings near =
-                CellReadings.of(session.analysis(), session.cellProperty().get());
-        return near.counting() + near.screenedOut() > 0 ? Optional.of(near) : Optional.empty();
+    /** The readings near the selected cell; null while they aren't there. */
+    ReadOnlyObjectProperty<CellReadings> nearProperty() {
+        return near.readingsProperty();
     }
 
     /** Where the selected cell's readings come from: a line for each ride, and one for each screen that kept some out. */
@@ -119,18 +117,6 @@ public final class EvidenceModel {
                 .forEach((screen, count) ->
                         lines.add(new Fact(Words.of("evidence.out", screen.words()), Figures.count(count))));
         return lines;
-    }
-
-    double shortfallPercent() {
-        return session.analysis()
-                .estimate()
-                .shortfallPercent(session.cellProperty().get());
-    }
-
-    double uncertaintyPercent() {
-        return session.analysis()
-                .estimate()
-                .uncertaintyPercent(session.cellProperty().get());
     }
 
     /** What holds for all cells: sensor, validation, what was kept out, remarks. */

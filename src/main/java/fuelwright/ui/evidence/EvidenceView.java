@@ -60,6 +60,7 @@ public final class EvidenceView implements StagePane {
         facts.getStyleClass().add("explanation-inner");
         model.mapProperty().addListener((p, old, now) -> refresh());
         model.cellProperty().addListener((p, old, now) -> explain());
+        model.nearProperty().addListener((p, old, now) -> explain());
         refresh();
     }
 
@@ -125,7 +126,9 @@ public final class EvidenceView implements StagePane {
                                     figure,
                                     Parts.text(Words.of("evidence.shortfall.words"), "muted")),
                             lines);
-            model.readings().ifPresent(near -> facts.getChildren().add(readings.of(near)));
+            if (model.nearProperty().get() != null) {
+                facts.getChildren().add(readings.of(model.nearProperty().get()));
+            }
         } else {
             facts.getChildren().add(Parts.text(Words.of("evidence.none"), "muted"));
         }

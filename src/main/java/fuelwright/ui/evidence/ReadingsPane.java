@@ -69,8 +69,8 @@ final class ReadingsPane {
                 strip.show(
                         model.session().themeProperty().get(),
                         near.shortfallsPercent(),
-                        model.shortfallPercent(),
-                        model.uncertaintyPercent());
+                        near.fittedPercent(),
+                        near.uncertaintyPercent());
                 return strip;
         }
     }
@@ -84,8 +84,8 @@ final class ReadingsPane {
         scatter.show(
                 model.session().themeProperty().get(),
                 dots,
-                model.shortfallPercent(),
-                model.uncertaintyPercent(),
+                near.fittedPercent(),
+                near.uncertaintyPercent(),
                 Words.of(title));
         return scatter;
     }

@@ -2,39 +2,33 @@ package fuelwright.ui.machine;
 
 import fuelwright.airflow.PlateArea;
 import fuelwright.airflow.ThrottleBody;
-import fuelwright.ui.plot.CanvasInk;
 import fuelwright.ui.plot.Ink;
-import fuelwright.ui.plot.Plot;
+import fuelwright.ui.plot.PlotPane;
 import fuelwright.ui.theme.Figures;
 import fuelwright.ui.theme.Fonts;
 import fuelwright.ui.theme.Palette;
 import fuelwright.ui.theme.Theme;
 import fuelwright.ui.theme.Words;
 import javafx.geometry.VPos;
-import javafx.scene.AccessibleRole;
-import javafx.scene.canvas.Canvas;
-import javafx.scene.layout.Region;
 import javafx.scene.text.TextAlignment;
 
 /**
  * Both bores at the same scale: each from the side, with its plate, and from the end, with what is open. From the end the plate is an
  * ellipse: as wide as the bore along the shaft and, across it, the bore times cos ψ / cos ψ0, as {@link PlateArea} has it.
  */
-final class BoreDrawing extends Region implements Plot {
+final class BoreDrawing extends PlotPane {
 
     private static final double HEADING = 24;
     private static final double FOOT = 26;
     private static final int STEPS = 72;
 
-    private final Canvas canvas = new Canvas();
     private ThrottleBody before;
     private ThrottleBody after;
     private double throttlePercent;
     private Theme theme = Theme.LIGHT;
 
     BoreDrawing() {
-        getChildren().add(canvas);
-        setAccessibleRole(AccessibleRole.IMAGE_VIEW);
+        super(120, 0);
         setMinSize(240, 300);
         setPrefSize(290, 310);
     }
@@ -54,20 +48,6 @@ final class BoreDrawing extends Region implements Plot {
                                 Figures.plain(PlateArea.atThrottle(before, throttlePercent), 0),
                                 Figures.plain(PlateArea.atThrottle(after, throttlePercent), 0)));
         redraw();
-    }
-
-    @Override
-    protected void layoutChildren() {
-        canvas.setWidth(getWidth());
-        canvas.setHeight(getHeight());
-        redraw();
-    }
-
-    private void redraw() {
-        Ink ink = CanvasInk.on(canvas);
-        if (canvas.getWidth() > 120) {
-            paint(ink, canvas.getWidth(), canvas.getHeight());
-        }
     }
 
     @Override

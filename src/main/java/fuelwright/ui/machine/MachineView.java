@@ -1,17 +1,16 @@
 package fuelwright.ui.machine;
 
 import fuelwright.airflow.Machine;
-import fuelwright.mixture.Fuel;
 import fuelwright.ui.plot.CurvesPlot;
 import fuelwright.ui.plot.HeatGrid;
 import fuelwright.ui.theme.Figures;
+import fuelwright.ui.theme.FuelChoice;
 import fuelwright.ui.theme.Parts;
 import fuelwright.ui.theme.StagePane;
 import fuelwright.ui.theme.Words;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.CheckBox;
-import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.Slider;
 import javafx.scene.control.TextField;
@@ -21,7 +20,6 @@ import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
-import javafx.util.StringConverter;
 
 /** The stage Machine: a form, and the check list before the first start; on the right what to take care of. */
 public final class MachineView implements StagePane {
@@ -269,26 +267,8 @@ public final class MachineView implements StagePane {
         });
     }
 
-    private ComboBox<Fuel> fuel() {
-        ComboBox<Fuel> box = new ComboBox<>();
-        box.getItems().setAll(Fuel.values());
-        box.setMaxWidth(Double.MAX_VALUE);
-        box.setAccessibleText(Words.of("machine.fuel"));
-        box.setConverter(new StringConverter<>() {
-            @Override
-            public String toString(Fuel fuel) {
-                return fuel == null
-                        ? ""
-                        : Words.of("machine.fuel.item", fuel.words(), Figures.shortest(fuel.stoichiometricRatio()));
-            }
-
-            @Override
-            public Fuel fromString(String text) {
-                return Fuel.PETROL;
-            }
-        });
-        box.valueProperty().bindBidirectional(model.fuelProperty());
-        return box;
+    private FuelChoice fuel() {
+        return new FuelChoice(model.fuelProperty());
     }
 
     @Override

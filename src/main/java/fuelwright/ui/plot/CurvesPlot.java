@@ -2,15 +2,11 @@ package fuelwright.ui.plot;
 
 import fuelwright.ui.theme.Theme;
 import java.util.function.IntConsumer;
-import javafx.scene.AccessibleRole;
-import javafx.scene.canvas.Canvas;
 import javafx.scene.input.MouseEvent;
-import javafx.scene.layout.Region;
 
 /** {@link Curves} on the screen. A click chooses the breakpoint below it. */
-public final class CurvesPlot extends Region implements Plot {
+public final class CurvesPlot extends PlotPane {
 
-    private final Canvas canvas = new Canvas();
     private final IntConsumer choose;
     private Curves curves;
     private int selected = -1;
@@ -18,9 +14,8 @@ public final class CurvesPlot extends Region implements Plot {
 
     /** @param choose told the cell of the breakpoint that was clicked */
     public CurvesPlot(IntConsumer choose) {
+        super(120, 90);
         this.choose = choose;
-        getChildren().add(canvas);
-        setAccessibleRole(AccessibleRole.IMAGE_VIEW);
         setMinSize(240, 160);
         setPrefSize(720, 520);
         addEventHandler(MouseEvent.MOUSE_PRESSED, e -> {
@@ -59,20 +54,6 @@ public final class CurvesPlot extends Region implements Plot {
             best = Math.abs(curves.xs().get(i) - value) < Math.abs(curves.xs().get(best) - value) ? i : best;
         }
         return best;
-    }
-
-    @Override
-    protected void layoutChildren() {
-        canvas.setWidth(getWidth());
-        canvas.setHeight(getHeight());
-        redraw();
-    }
-
-    private void redraw() {
-        Ink ink = CanvasInk.on(canvas);
-        if (canvas.getWidth() > 120 && canvas.getHeight() > 90) {
-            paint(ink, canvas.getWidth(), canvas.getHeight());
-        }
     }
 
     @Override

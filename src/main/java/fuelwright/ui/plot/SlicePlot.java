@@ -4,15 +4,11 @@ import fuelwright.ui.theme.Figures;
 import fuelwright.ui.theme.Theme;
 import fuelwright.ui.theme.Words;
 import java.util.function.IntConsumer;
-import javafx.scene.AccessibleRole;
-import javafx.scene.canvas.Canvas;
 import javafx.scene.input.MouseEvent;
-import javafx.scene.layout.Region;
 
 /** A {@link Slice} on the screen. A click chooses the point below it. */
-public final class SlicePlot extends Region implements Plot {
+public final class SlicePlot extends PlotPane {
 
-    private final Canvas canvas = new Canvas();
     private final IntConsumer choose;
     private Slice slice;
     private int selected = -1;
@@ -20,10 +16,9 @@ public final class SlicePlot extends Region implements Plot {
 
     /** @param choose told the cell that was clicked */
     public SlicePlot(IntConsumer choose) {
+        super(120, 0);
         this.choose = choose;
-        getChildren().add(canvas);
         setFocusTraversable(true);
-        setAccessibleRole(AccessibleRole.IMAGE_VIEW);
         setMinSize(320, 240);
         setPrefSize(720, 520);
         addEventHandler(MouseEvent.MOUSE_PRESSED, e -> {
@@ -71,20 +66,6 @@ public final class SlicePlot extends Region implements Plot {
                 / slice.points().size();
         int point = (int) Math.floor((x - SlicePainter.LEFT) / step);
         return point >= 0 && point < slice.points().size() ? point : -1;
-    }
-
-    @Override
-    protected void layoutChildren() {
-        canvas.setWidth(getWidth());
-        canvas.setHeight(getHeight());
-        redraw();
-    }
-
-    private void redraw() {
-        Ink ink = CanvasInk.on(canvas);
-        if (canvas.getWidth() > 120) {
-            paint(ink, canvas.getWidth(), canvas.getHeight());
-        }
     }
 
     @Override

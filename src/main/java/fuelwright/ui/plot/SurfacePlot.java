@@ -3,21 +3,17 @@ package fuelwright.ui.plot;
 import fuelwright.ui.theme.Theme;
 import fuelwright.ui.theme.Words;
 import java.util.function.IntConsumer;
-import javafx.scene.AccessibleRole;
-import javafx.scene.canvas.Canvas;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.input.ScrollEvent;
-import javafx.scene.layout.Region;
 
 /** A {@link Surface} on the screen: turned by dragging and by the arrow keys, zoomed by wheel and by + and −. A click chooses the nearest cell. */
-public final class SurfacePlot extends Region implements Plot {
+public final class SurfacePlot extends PlotPane {
 
     private static final double DEGREES_PER_PIXEL = 0.4;
     private static final double KEY_DEG = 5;
     private static final double ZOOM_STEP = 1.12;
 
-    private final Canvas canvas = new Canvas();
     private final IntConsumer choose;
     private Surface surface;
     private int selected = -1;
@@ -30,10 +26,9 @@ public final class SurfacePlot extends Region implements Plot {
 
     /** @param choose told the cell that was clicked */
     public SurfacePlot(IntConsumer choose) {
+        super(120, 0);
         this.choose = choose;
-        getChildren().add(canvas);
         setFocusTraversable(true);
-        setAccessibleRole(AccessibleRole.IMAGE_VIEW);
         setAccessibleHelp(Words.of("surface.help"));
         setMinSize(320, 240);
         setPrefSize(720, 520);
@@ -129,20 +124,6 @@ public final class SurfacePlot extends Region implements Plot {
     private void zoom(double factor) {
         projection = projection.zoomed(factor);
         redraw();
-    }
-
-    @Override
-    protected void layoutChildren() {
-        canvas.setWidth(getWidth());
-        canvas.setHeight(getHeight());
-        redraw();
-    }
-
-    private void redraw() {
-        Ink ink = CanvasInk.on(canvas);
-        if (canvas.getWidth() > 120) {
-            paint(ink, canvas.getWidth(), canvas.getHeight());
-        }
     }
 
     @Override

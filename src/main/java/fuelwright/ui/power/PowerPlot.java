@@ -3,9 +3,8 @@ package fuelwright.ui.power;
 import fuelwright.power.PowerCurve;
 import fuelwright.power.PowerCurve.Point;
 import fuelwright.power.PullComparison;
-import fuelwright.ui.plot.CanvasInk;
 import fuelwright.ui.plot.Ink;
-import fuelwright.ui.plot.Plot;
+import fuelwright.ui.plot.PlotPane;
 import fuelwright.ui.theme.Figures;
 import fuelwright.ui.theme.Fonts;
 import fuelwright.ui.theme.Palette;
@@ -15,14 +14,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import javafx.geometry.VPos;
-import javafx.scene.AccessibleRole;
-import javafx.scene.canvas.Canvas;
-import javafx.scene.layout.Region;
 import javafx.scene.paint.Color;
 import javafx.scene.text.TextAlignment;
 
 /** Power above, torque below, over engine speed; one or two pulls, each in its colour with a band of twice the standard error, peaks marked. */
-final class PowerPlot extends Region implements Plot {
+final class PowerPlot extends PlotPane {
 
     private static final double LEFT = 56;
     private static final double RIGHT = 20;
@@ -32,7 +28,6 @@ final class PowerPlot extends Region implements Plot {
     private static final int LINES = 6;
     private static final String[] COLOURS = {"lane-0", "lane-2"};
 
-    private final Canvas canvas = new Canvas();
     private List<PowerCurve> curves = List.of();
     private Optional<PullComparison> comparison = Optional.empty();
     private Palette palette = Theme.LIGHT.palette();
@@ -41,8 +36,7 @@ final class PowerPlot extends Region implements Plot {
     private double highRpm;
 
     PowerPlot() {
-        getChildren().add(canvas);
-        setAccessibleRole(AccessibleRole.IMAGE_VIEW);
+        super(120, 0);
         setMinSize(320, 240);
     }
 
@@ -51,20 +45,6 @@ final class PowerPlot extends Region implements Plot {
         comparison = compared;
         palette = theme.palette();
         redraw();
-    }
-
-    @Override
-    protected void layoutChildren() {
-        canvas.setWidth(getWidth());
-        canvas.setHeight(getHeight());
-        redraw();
-    }
-
-    private void redraw() {
-        Ink ink = CanvasInk.on(canvas);
-        if (canvas.getWidth() > 120) {
-            paint(ink, canvas.getWidth(), canvas.getHeight());
-        }
     }
 
     @Override

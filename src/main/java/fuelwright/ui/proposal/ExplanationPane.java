@@ -3,6 +3,7 @@ package fuelwright.ui.proposal;
 import fuelwright.estimate.Decision;
 import fuelwright.safety.Caution;
 import fuelwright.ui.plot.ReadingStrip;
+import fuelwright.ui.session.CellReadings;
 import fuelwright.ui.theme.Parts;
 import fuelwright.ui.theme.Words;
 import java.util.List;
@@ -29,6 +30,7 @@ final class ExplanationPane {
         this.model = model;
         box.getStyleClass().add("explanation-inner");
         model.explanationProperty().addListener((p, old, now) -> fill());
+        model.nearProperty().addListener((p, old, now) -> fill());
         model.mapProperty().addListener((p, old, now) -> fill());
         model.blockProperty().addListener((p, old, now) -> fill());
         model.session().themeProperty().addListener((p, old, now) -> fill());
@@ -106,16 +108,17 @@ final class ExplanationPane {
 
     private VBox strip() {
         VBox part = new VBox(4);
-        model.readings().ifPresent(r -> {
+        CellReadings r = model.nearProperty().get();
+        if (r != null) {
             ReadingStrip strip = new ReadingStrip(STRIP_WIDTH);
             strip.show(
                     model.session().themeProperty().get(),
                     r.shortfallsPercent(),
-                    model.shortfallPercent(),
-                    model.uncertaintyPercent());
+                    r.fittedPercent(),
+                    r.uncertaintyPercent());
             part.getChildren().addAll(Parts.label(Words.of("strip.title"), "section"), strip);
             part.getChildren().add(Parts.text(model.outWords(r), "muted", "small"));
-        });
+        }
         Parts.show(part, !part.getChildren().isEmpty());
         return part;
     }

@@ -8,6 +8,7 @@ import fuelwright.table.Table;
 import fuelwright.ui.plot.HeatMap;
 import fuelwright.ui.plot.Slice;
 import fuelwright.ui.session.CellReadings;
+import fuelwright.ui.session.NearReadings;
 import fuelwright.ui.session.Session;
 import fuelwright.ui.theme.Figures;
 import fuelwright.ui.theme.Parts;
@@ -18,6 +19,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SortedSet;
 import java.util.TreeMap;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.IntFunction;
 import java.util.function.ToDoubleFunction;
@@ -35,6 +37,7 @@ import javafx.beans.property.SimpleObjectProperty;
 public final class ProposalModel {
 
     private final Session session;
+    private final NearReadings near;
     private final ObjectProperty<ProposalMap.Shown> shown = new SimpleObjectProperty<>(ProposalMap.Shown.CHANGE);
     private final IntegerProperty range = new SimpleIntegerProperty(0);
     private final ReadOnlyObjectWrapper<HeatMap> map = new ReadOnlyObjectWrapper<>();
@@ -45,6 +48,7 @@ public final class ProposalModel {
 
     public ProposalModel(Session session) {
         this.session = session;
+        this.near = new NearReadings(session, "proposal");
         session.analysisProperty().addListener((p, old, now) -> update());
         session.cellProperty().addListener((p, old, now) -> updateCell());
         session.themeProperty().addListener((p, old, now) -> update());
@@ -114,14 +118,9 @@ public final class ProposalModel {
                         .map(r -> Parts.sentence(r.words(!a.stops().isEmpty()))));
     }
 
-    /** The readings near the selected cell; empty where no cell is selected or nothing was read near it. */
-    Optional<CellReadings> readings() {
-        if (explanation.get() == null) {
-            return Optional.empty();
-        }
-        CellReadings near =
-                CellReadings.of(session.analysis(), session.cellProperty().get());
-        return near.counting() + near.screenedOut() > 0 ? Optional.of(near) : Optional.empty();
+    /** The readings near the selected cell; null while they aren't there. */
+    ReadOnlyObjectProperty<CellReadings> nearProperty() {
+        return near.readingsProperty();
     }
 
     /** How many readings near the cell count, and what was screened out there and why. */
@@ -134,18 +133,6 @@ public final class ProposalModel {
                 .map(e -> e.getKey().words() + " " + Figures.count(e.getValue()))
                 .collect(Collectors.joining(", "));
         return counts + " " + Words.of("strip.out", Figures.count(near.screenedOut()), reasons);
-    }
-
-    double shortfallPercent() {
-        return session.analysis()
-                .estimate()
-                .shortfallPercent(session.cellProperty().get());
-    }
-
-    double uncertaintyPercent() {
-        return session.analysis()
-                .estimate()
-                .uncertaintyPercent(session.cellProperty().get());
     }
 
     /** The range in use: the chosen one, or the smallest that holds everything. */
@@ -223,17 +210,22 @@ public final class ProposalModel {
         }
     }
 
-    /** The selected cell's row or column as curves; empty where there is no proposal. Without a selected cell: the middle one's. */
-    Optional<Slice> slice(boolean alongSpeed) {
+    /**
+     * The selected cell's row or column as curves, worked out beside the window's thread. Without a selected cell: the middle one's.
+     *
+     * @param then told the newest one asked for; null where there is no proposal
+     */
+    void slice(boolean alongSpeed, Consumer<Slice> then) {
         Analysis analysis = session.analysis();
         if (analysis == null) {
-            return Optional.empty();
+            then.accept(null);
+            return;
         }
         Table table = analysis.proposal().before();
         int cell = session.cellProperty().get() >= 0
                 ? session.cellProperty().get()
                 : table.cell(table.load().size() / 2, table.speed().size() / 2);
-        return Optional.of(ProposalSlice.of(analysis, cell, alongSpeed));
+        session.look("look-slice", (p, c) -> ProposalSlice.of(analysis, cell, alongSpeed), then);
     }
 
     /** Gives what is selected back to the program. */

@@ -155,10 +155,12 @@ public final class ProposalView implements StagePane {
 
     private void drawSlice() {
         if (look != Look.MAP) {
-            slice.show(
-                    model.slice(look == Look.SPEED).orElse(null),
-                    model.session().cellProperty().get(),
-                    model.session().themeProperty().get());
+            model.slice(
+                    look == Look.SPEED,
+                    now -> slice.show(
+                            now,
+                            model.session().cellProperty().get(),
+                            model.session().themeProperty().get()));
         }
     }
 

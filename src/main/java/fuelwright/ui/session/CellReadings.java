@@ -20,8 +20,15 @@ import java.util.Optional;
  * @param readings those that count, at most {@value #MOST}, spread evenly over all of them
  * @param byRide how many readings count, for each ride of the job
  * @param out how many were screened out, by reason
+ * @param fittedPercent the cell's fitted shortfall, %
+ * @param uncertaintyPercent its standard error, %
  */
-public record CellReadings(List<Reading> readings, List<Integer> byRide, Map<Screen, Integer> out) {
+public record CellReadings(
+        List<Reading> readings,
+        List<Integer> byRide,
+        Map<Screen, Integer> out,
+        double fittedPercent,
+        double uncertaintyPercent) {
 
     /**
      * One reading.
@@ -78,7 +85,12 @@ public record CellReadings(List<Reading> readings, List<Integer> byRide, Map<Scr
         for (int i = 0; i < all.size(); i += step) {
             some.add(all.get(i));
         }
-        return new CellReadings(some, byRide, out);
+        return new CellReadings(
+                some,
+                byRide,
+                out,
+                analysis.estimate().shortfallPercent(cell),
+                analysis.estimate().uncertaintyPercent(cell));
     }
 
     private static void collect(

@@ -24,6 +24,7 @@ import javafx.beans.property.ReadOnlyObjectWrapper;
 /** The job's file: saving, opening, what isn't saved yet, and the copy that outlives a crash. */
 public final class JobDesk {
 
+    private static final String KEEPING = Runner.LOOK + "-keep";
     private static final Duration KEEP_AFTER = Duration.ofSeconds(3);
 
     private final Session session;
@@ -63,7 +64,7 @@ public final class JobDesk {
         if (unsaved.get()) {
             keep(job);
         } else {
-            runner.cancel("look-keep");
+            runner.cancel(KEEPING);
             services.state().settled();
         }
     }
@@ -71,28 +72,15 @@ public final class JobDesk {
     private void keep(Job job) {
         Job sourced = book.sourced(job);
         Optional<Path> where = file.get();
-        runner.latest(
-                "look-keep",
+        session.look(
+                KEEPING,
                 KEEP_AFTER,
                 (p, c) -> {
                     services.state().keep(sourced, where);
                     return sourced;
                 },
-                new Runner.Listener<Job>() {
-                    @Override
-                    public void at(double fraction, String words) {
-                        // too short to be told
-                    }
-
-                    @Override
-                    public void done(Job kept) {
-                        // nobody waits for it
-                    }
-
-                    @Override
-                    public void failed(Exception problem) {
-                        notices.failed(problem);
-                    }
+                kept -> {
+                    // nobody waits for it
                 });
     }
 

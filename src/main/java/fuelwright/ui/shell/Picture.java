@@ -5,7 +5,6 @@ import fuelwright.ui.plot.SvgInk;
 import fuelwright.ui.theme.Theme;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -69,21 +68,20 @@ final class Picture {
         return ((Node) plot).snapshot(how, null);
     }
 
-    /**
-     * Writes a file, of the kind that its name ends in; PNG where that says nothing.
-     *
-     * @throws UncheckedIOException if it can't be written
-     */
-    void write(Path file) {
-        try {
-            if (file.toString().toLowerCase(Locale.ROOT).endsWith(".svg")) {
-                Files.writeString(file, svg(), StandardCharsets.UTF_8);
-            } else {
-                ImageIO.write(buffered(dots()), "png", file.toFile());
-            }
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
+    /** Writes a picture that was taken. May be called on any thread. */
+    @FunctionalInterface
+    interface Taken {
+        void write() throws IOException;
+    }
+
+    /** Takes it now, to be written later: of the kind that the file's name ends in, PNG where that says nothing. */
+    Taken take(Path file) {
+        if (file.toString().toLowerCase(Locale.ROOT).endsWith(".svg")) {
+            String svg = svg();
+            return () -> Files.writeString(file, svg, StandardCharsets.UTF_8);
         }
+        WritableImage dots = dots();
+        return () -> ImageIO.write(buffered(dots), "png", file.toFile());
     }
 
     private static BufferedImage buffered(WritableImage image) {

@@ -9,7 +9,7 @@ import fuelwright.ui.theme.StagePane;
 import fuelwright.ui.theme.TextSize;
 import fuelwright.ui.theme.Words;
 import java.io.File;
-import java.io.UncheckedIOException;
+import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -200,20 +200,31 @@ public final class Shell {
 
     private void savePicture() {
         picture()
-                .ifPresent(picture ->
-                        AskFiles.picture(root, session.stageProperty().get().words(), file -> {
-                            try {
-                                picture.write(file);
-                            } catch (UncheckedIOException e) {
-                                session.issues()
-                                        .add(Issue.error(
-                                                String.valueOf(file.getFileName()),
-                                                0,
-                                                0,
-                                                Words.of("picture.failed"),
-                                                Words.of("picture.failed.todo")));
-                            }
-                        }));
+                .ifPresent(picture -> AskFiles.picture(
+                        root, session.stageProperty().get().words(), file -> write(picture.take(file), file)));
+    }
+
+    private void write(Picture.Taken taken, Path file) {
+        session.look("look-picture", (p, c) -> written(taken), ok -> {
+            if (!ok) {
+                session.issues()
+                        .add(Issue.error(
+                                String.valueOf(file.getFileName()),
+                                0,
+                                0,
+                                Words.of("picture.failed"),
+                                Words.of("picture.failed.todo")));
+            }
+        });
+    }
+
+    private static boolean written(Picture.Taken picture) {
+        try {
+            picture.write();
+            return true;
+        } catch (IOException e) {
+            return false;
+        }
     }
 
     private void drops() {

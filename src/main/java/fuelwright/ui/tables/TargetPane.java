@@ -1,16 +1,13 @@
 package fuelwright.ui.tables;
 
-import fuelwright.mixture.Fuel;
-import fuelwright.ui.theme.Figures;
+import fuelwright.ui.theme.FuelChoice;
 import fuelwright.ui.theme.Parts;
 import fuelwright.ui.theme.Words;
 import javafx.beans.property.StringProperty;
 import javafx.scene.control.Button;
-import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.VBox;
-import javafx.util.StringConverter;
 
 /** A target table from four choices, each with its reason; the map shows what would be taken. */
 final class TargetPane extends VBox {
@@ -53,23 +50,7 @@ final class TargetPane extends VBox {
     }
 
     private static VBox fuel(TargetModel model) {
-        ComboBox<Fuel> box = new ComboBox<>();
-        box.getItems().setAll(Fuel.values());
-        box.setAccessibleText(Words.of("machine.fuel"));
-        box.setConverter(new StringConverter<>() {
-            @Override
-            public String toString(Fuel fuel) {
-                return fuel == null
-                        ? ""
-                        : Words.of("machine.fuel.item", fuel.words(), Figures.shortest(fuel.stoichiometricRatio()));
-            }
-
-            @Override
-            public Fuel fromString(String text) {
-                return Fuel.PETROL;
-            }
-        });
-        box.valueProperty().bindBidirectional(model.fuelProperty());
+        FuelChoice box = new FuelChoice(model.fuelProperty());
         return new VBox(
                 4,
                 Parts.label(Words.of("machine.fuel"), "strong"),

@@ -69,8 +69,8 @@ class PictureTest {
         Path png = folder.resolve("map.png");
         double width = onWindow(() -> {
             Picture picture = Picture.of(shell.root(), Theme.LIGHT).orElseThrow();
-            picture.write(png);
-            picture.write(folder.resolve("map.svg"));
+            picture.take(png).write();
+            picture.take(folder.resolve("map.svg")).write();
             return shell.scene().getWidth();
         });
         var image = ImageIO.read(png.toFile());
