@@ -1,5 +1,6 @@
 package fuelwright.issue;
 
+import java.util.Locale;
 import java.util.Objects;
 
 /**
@@ -58,6 +59,10 @@ public record Issue(Severity severity, String file, int line, int column, String
     /** One line for a person: place, what, what to do. */
     public String sentence() {
         String where = place();
-        return (where.isEmpty() ? "" : where + ": ") + what + (todo.isEmpty() ? "" : ". " + todo);
+        return (where.isEmpty() ? "" : where + ": ") + what + (todo.isEmpty() ? "" : ". " + capital(todo));
+    }
+
+    private static String capital(String words) {
+        return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
     }
 }

@@ -95,8 +95,15 @@ public final class HandoverModel {
                 cells);
     }
 
-    /** A cell as it is typed. */
-    public record Typed(String place, String before, String after) {}
+    /**
+     * A cell as it is typed.
+     *
+     * @param place which one
+     * @param before the old figure with its unit
+     * @param after the figure to type
+     * @param unit its unit; empty where it has none
+     */
+    public record Typed(String place, String before, String after, String unit) {}
 
     /** The selected cell; empty where none is. */
     public Optional<Typed> selected() {
@@ -110,7 +117,8 @@ public final class HandoverModel {
         return Optional.of(new Typed(
                 TableWords.cell(table, cell),
                 TableWords.figure(table, c.before()),
-                Figures.plain(c.after(), TableWords.decimals(table))));
+                Figures.plain(c.after(), TableWords.decimals(table)),
+                table.quantity().unit().equals("1") ? "" : table.quantity().unit()));
     }
 
     /** Whether a table may go out now: there is one, it belongs to the job as it is, and no Stop caution is unread. */

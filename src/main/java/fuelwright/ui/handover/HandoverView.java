@@ -163,7 +163,10 @@ public final class HandoverView implements StagePane {
                 .ifPresent(cell -> box.getChildren()
                         .addAll(
                                 Parts.text(cell.place(), "section"),
-                                Parts.label(cell.after(), "big-figure"),
+                                Parts.row(
+                                        8,
+                                        Parts.label(cell.after(), "big-figure"),
+                                        Parts.label(cell.unit(), "unit-word")),
                                 Parts.text(Words.of("handover.cell.before", cell.before()), "muted")));
         Parts.show(box, !box.getChildren().isEmpty());
     }

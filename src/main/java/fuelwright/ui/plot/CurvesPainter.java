@@ -90,16 +90,16 @@ final class CurvesPainter {
             ink.fillText(Figures.plain(at, decimals), LEFT - 8, y(at));
         }
         ink.setTextAlign(TextAlignment.CENTER);
+        List<Double> ticks = ticks();
         double before = Double.NEGATIVE_INFINITY;
-        double end = x(curves.xs().get(curves.xs().size() - 1));
-        for (int i = 0; i < curves.xs().size(); i++) {
-            double at = x(curves.xs().get(i));
-            boolean last = i == curves.xs().size() - 1;
+        double end = x(ticks.get(ticks.size() - 1));
+        for (double tick : ticks) {
+            double at = x(tick);
             ink.setStroke(palette.line());
             ink.strokeLine(at, bottom, at, bottom + 4);
-            if (at - before >= Fonts.grown(38) && (last || end - at >= Fonts.grown(38))) {
+            if (at - before >= Fonts.grown(38) && (at == end || end - at >= Fonts.grown(38))) {
                 ink.setFill(palette.muted());
-                ink.fillText(Figures.shortest(curves.xs().get(i)), at, bottom + 14);
+                ink.fillText(Figures.shortest(tick), at, bottom + 14);
                 before = at;
             }
         }
@@ -108,6 +108,21 @@ final class CurvesPainter {
         ink.fillText(curves.xTitle(), (LEFT + right) / 2, bottom + 34);
         ink.setTextAlign(TextAlignment.LEFT);
         ink.fillText(curves.yTitle(), 4, 9);
+    }
+
+    /** The table's breakpoints; where the curves are of no table, round figures. */
+    private List<Double> ticks() {
+        if (!curves.cells().isEmpty()) {
+            return curves.xs();
+        }
+        double first = curves.xs().get(0);
+        double last = curves.xs().get(curves.xs().size() - 1);
+        double each = Curves.step(last - first, 5);
+        List<Double> round = new ArrayList<>();
+        for (double at = Math.ceil(first / each - 1e-9) * each; at <= last + each * 1e-9; at += each) {
+            round.add(at);
+        }
+        return round;
     }
 
     private Color colour(Curves.Weight weight) {

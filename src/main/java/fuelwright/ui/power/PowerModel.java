@@ -9,10 +9,12 @@ import fuelwright.power.RoadLoad;
 import fuelwright.ride.Ride;
 import fuelwright.ui.session.Session;
 import fuelwright.ui.theme.Figures;
+import fuelwright.ui.theme.Parts;
 import fuelwright.ui.theme.Words;
 import fuelwright.work.PowerPulls;
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -83,6 +85,17 @@ public final class PowerModel {
 
     ReadOnlyObjectProperty<Shown> shownProperty() {
         return shown.getReadOnlyProperty();
+    }
+
+    /** Why there is no curve, a sentence each; pulls of one ride that fail alike are told once. */
+    static List<String> refusals(List<Issue> issues) {
+        Map<String, List<Issue>> alike = new LinkedHashMap<>();
+        issues.forEach(i -> alike.computeIfAbsent(i.file() + '\n' + i.todo(), k -> new ArrayList<>())
+                .add(i));
+        return alike.values().stream()
+                .map(all -> Parts.sentence(all.get(0).sentence())
+                        + (all.size() > 1 ? " " + Words.of("power.more", all.size() - 1) : ""))
+                .toList();
     }
 
     /** What is wrong with a field, a sentence. */

@@ -145,10 +145,7 @@ public final class PowerView extends VBox {
                 outcome.flatMap(o -> o.comparisons().stream().findFirst());
         why.getChildren().clear();
         if (curves.isEmpty()) {
-            String[] sentences = shown.issues().stream()
-                    .map(i -> i.sentence() + ".")
-                    .distinct()
-                    .toArray(String[]::new);
+            String[] sentences = PowerModel.refusals(shown.issues()).toArray(String[]::new);
             why.getChildren()
                     .add(Parts.callout(
                             "note",
