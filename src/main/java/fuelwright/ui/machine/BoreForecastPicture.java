@@ -23,9 +23,8 @@ import java.util.Optional;
  *
  * @param range ±% of the map's colours
  * @param words the bold curve in words
- * @param order which curve is which: their names run together at the right
  */
-record BoreForecastPicture(Curves curves, HeatMap map, int range, String words, String order) {
+record BoreForecastPicture(Curves curves, HeatMap map, int range, String words) {
 
     private static final int COLUMNS = 7;
     private static final double FIRST_RPM = 1000;
@@ -73,19 +72,11 @@ record BoreForecastPicture(Curves curves, HeatMap map, int range, String words, 
             Curves.Line bold = curves.lines().get(CURVES / 2);
             String words = Words.of(
                     "machine.forecast.words",
-                    bold.name().replace(" rpm", ""),
+                    bold.name(),
                     Figures.signed(bold.ys().get(0), 1),
                     Figures.shortest(curves.xs().get(0)),
                     Figures.signed(bold.ys().get(bold.ys().size() - 1), 1));
-            String order = curves.lines().stream()
-                    .map(l -> l.name().isEmpty() ? "" : l.name().replace(" rpm", ""))
-                    .collect(java.util.stream.Collectors.joining(", "));
-            List<Curves.Line> shown = curves.lines().stream()
-                    .map(l -> l == bold ? l : new Curves.Line("", l.ys(), l.weight()))
-                    .toList();
-            Curves drawn = new Curves(curves.xs(), shown, curves.xTitle(), curves.yTitle(), List.of());
-            return new BoreForecastPicture(
-                    drawn, map(change, range), range, words, Words.of("machine.forecast.order", order));
+            return new BoreForecastPicture(curves, map(change, range), range, words);
         }
 
         private double percent(double rpm, double throttle) {
@@ -131,7 +122,7 @@ record BoreForecastPicture(Curves curves, HeatMap map, int range, String words, 
             for (int i = 0; i < CURVES; i++) {
                 double rpm = 100 * Math.rint((LEAST_RPM + i * (top - LEAST_RPM) / (CURVES - 1)) / 100);
                 lines.add(new Curves.Line(
-                        Figures.plain(rpm, 0) + " rpm",
+                        Figures.plain(rpm, 0),
                         xs.stream().map(t -> percent(rpm, t)).toList(),
                         i == CURVES / 2 ? Curves.Weight.BOLD : Curves.Weight.CHOSEN));
             }

@@ -161,7 +161,6 @@ public final class MachineView implements StagePane {
                             ? Words.of("machine.forecast.empty")
                             : Words.of("machine.forecast.what") + " "
                                     + Words.of("machine.forecast.range", picture.range()) + " "
-                                    + picture.order() + " "
                                     + model.tableKeeps());
         };
         model.forecastProperty().addListener((p, old, now) -> show.run());

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import javafx.geometry.VPos;
 import javafx.scene.paint.Color;
+import javafx.scene.text.Font;
 import javafx.scene.text.TextAlignment;
 
 /** Draws {@link Curves}: grid lines at round figures, quiet lines first, the bold one with a dot at each breakpoint. */
@@ -16,6 +17,8 @@ final class CurvesPainter {
     static final double TOP = 26;
     static final double BOTTOM = 46;
     private static final double NAME_HEIGHT = 13;
+    /** Up to so many curves can be named on themselves. */
+    private static final int FEW = 6;
 
     private final Ink ink;
     private final Curves curves;
@@ -158,8 +161,48 @@ final class CurvesPainter {
         }
     }
 
-    /** Names at the right ends: the bold one has its place, the others keep away from it and from each other, or go. */
+    /** Names at the right ends, or, where few curves run together there, on the curves where these are furthest apart. */
     private void names(List<Curves.Line> named) {
+        int end = curves.xs().size() - 1;
+        if (named.size() <= FEW && apart(named, end) < Fonts.grown(NAME_HEIGHT)) {
+            int widest = 0;
+            for (int i = 1; i < end; i++) {
+                widest = apart(named, i) > apart(named, widest) ? i : widest;
+            }
+            for (Curves.Line line : named) {
+                nameOn(line, widest);
+            }
+        } else {
+            namesAtEnds(named);
+        }
+    }
+
+    /** Least distance between two of the lines at a breakpoint, pixels. */
+    private double apart(List<Curves.Line> lines, int at) {
+        double[] ys =
+                lines.stream().mapToDouble(l -> y(l.ys().get(at))).sorted().toArray();
+        double least = Double.POSITIVE_INFINITY;
+        for (int i = 1; i < ys.length; i++) {
+            least = Math.min(least, ys[i] - ys[i - 1]);
+        }
+        return least;
+    }
+
+    private void nameOn(Curves.Line line, int at) {
+        Font font = setNameFont(line);
+        double width = Fonts.width(line.name(), font) + 6;
+        double height = Fonts.grown(NAME_HEIGHT);
+        double x = x(curves.xs().get(at));
+        double y = y(line.ys().get(at));
+        ink.setFill(palette.surface());
+        ink.fillRect(x - width / 2, y - height / 2, width, height);
+        ink.setFill(nameColour(line));
+        ink.setTextAlign(TextAlignment.CENTER);
+        ink.fillText(line.name(), x, y);
+    }
+
+    /** The bold one has its place, the others keep away from it and from each other, or go. */
+    private void namesAtEnds(List<Curves.Line> named) {
         List<Double> taken = new ArrayList<>();
         ink.setTextAlign(TextAlignment.LEFT);
         for (int i = named.size() - 1; i >= 0; i--) {
@@ -169,11 +212,19 @@ final class CurvesPainter {
                 continue;
             }
             taken.add(at);
-            boolean bold = line.weight() == Curves.Weight.BOLD;
-            ink.setFont(Fonts.figure(11, bold));
-            ink.setFill(
-                    bold ? palette.accent() : line.weight() == Curves.Weight.CHOSEN ? palette.ink() : palette.muted());
+            setNameFont(line);
+            ink.setFill(nameColour(line));
             ink.fillText(line.name(), right + 8, at);
         }
+    }
+
+    private Font setNameFont(Curves.Line line) {
+        Font font = Fonts.figure(11, line.weight() == Curves.Weight.BOLD);
+        ink.setFont(font);
+        return font;
+    }
+
+    private Color nameColour(Curves.Line line) {
+        return line.weight() == Curves.Weight.QUIET ? palette.muted() : colour(line.weight());
     }
 }
