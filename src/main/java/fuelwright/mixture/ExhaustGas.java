@@ -1,8 +1,7 @@
 package fuelwright.mixture;
 
 /**
- * A dry exhaust gas analysis, by volume, and the lambda that it tells (Brettschneider, Bosch Technische Berichte 6, 1979, in its usual
- * form):
+ * A dry exhaust gas analysis, by volume, and the lambda that it tells (Brettschneider 1979, in its usual form):
  *
  * <pre>
  *     CO2 + CO/2 + O2 + NO/2 + [Hcv/4 · 3.5/(3.5 + CO/CO2) − Ocv/2]·(CO2 + CO)

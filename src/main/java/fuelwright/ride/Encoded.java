@@ -51,7 +51,7 @@ record Encoded(ByteSource bytes, long start, Charset charset, String words) {
             new Magic("an old office document (save it as CSV)", 0xd0, 0xcf, 0x11, 0xe0),
             new Magic("a PDF document", '%', 'P', 'D', 'F', '-'),
             new Magic("a gzip archive (unpack it first)", 0x1f, 0x8b),
-            new Magic("a 7-Zip archive (unpack it first)", '7', 'z', 0xbc, 0xaf),
+            new Magic("a 7z archive (unpack it first)", '7', 'z', 0xbc, 0xaf),
             new Magic("a program", 0x7f, 'E', 'L', 'F'));
 
     static Loaded<Encoded> of(String name, ByteSource source, RideOptions options) throws IOException {

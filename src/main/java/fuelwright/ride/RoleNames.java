@@ -62,16 +62,16 @@ final class RoleNames {
                 Role.SHORT_TRIM,
                 2);
         other(" (narrow ?band|narrow) ", "a narrow-band sensor: it tells rich from lean, not how much");
-        rule(" (wide ?band|wb|wbo2|uego|lsu) .*\\b(volts?|voltage|v|output) ", Role.WIDEBAND_VOLTS, 3);
+        rule(" (wide ?band|wb|wb ?o2|uego) .*\\b(volts?|voltage|v|output) ", Role.WIDEBAND_VOLTS, 3);
         rule(
-                " (o2|oxygen|o2s\\d*|ho2s\\d*|bank \\d( sensor \\d)?|sensor \\d|o2 sensor)\\b.*\\b(equiv(alence)? ratio|lambda|wr) ",
+                " (o2|oxygen|o2s\\d*|ho2s\\d*|bank \\d( sensor \\d)?|sensor \\d|o2 sensor)\\b.*\\b(equiv(alence)? ratio|lambda) ",
                 Role.LAMBDA,
                 3);
         rule(" (lambda|λ) ", Role.LAMBDA, 3);
         rule(" lambda ?\\d* ", Role.LAMBDA, 3);
         rule(" (equiv(alence)?( ratio)?|phi|fuel air( equiv(alence)?)?( ratio)?|eq ratio) ", Role.EQUIVALENCE_RATIO, 3);
         rule(" (afr|a f|a f ratio|air fuel( ratio)?|afr ?\\d+|luft kraftstoff\\w*) ", Role.AFR, 3);
-        rule(" (wide ?band|wbo2|uego|wb|wb ?\\d|mixture|gemisch) ", Role.LAMBDA, 2);
+        rule(" (wide ?band|uego|wb|wb ?o2|wb ?\\d|mixture|gemisch) ", Role.LAMBDA, 2);
         other(
                 " (o2|oxygen|o2s|ho2s|o2 ?\\d|lambdasonde|sonde|ego) ",
                 "an oxygen sensor's voltage tells rich from lean, not how much");
@@ -104,7 +104,7 @@ final class RoleNames {
                 3);
         rule(
                 " (inj|injector|injection|fuel)( \\d)? (pulse|pulse ?width|pw|time|duration|open|opening|opening time|on time)( \\d)? "
-                        + "| pulse ?width | pw ?1? | ipw | einspritzzeit | inj ms | injection ",
+                        + "| pulse ?width | pw ?\\d? | ipw | einspritzzeit | inj ms | injection ",
                 Role.INJECTOR_PULSE,
                 3);
         rule(

@@ -121,7 +121,9 @@ class DialectSpecTest {
         spec(
                 "R-D-26 units after a space",
                 "time,engine speed,throttle\n0 s,1200 rpm,0 %\n0.5 s,3120.5 rpm,18.4 %\n1.25 s,4800 rpm,100 %\n");
-        spec("R-D-27 empty brackets", "time (),ENGINE_RPM (),THROTTLE ()\n0,1200,0\n0.5,3120.5,18.4\n1.25,4800,100\n");
+        spec(
+                "R-D-27 empty brackets",
+                "time (),engine speed (),throttle ()\n0,1200,0\n0.5,3120.5,18.4\n1.25,4800,100\n");
         spec(
                 "R-D-28 delimiter at the end of rows, not of the headings",
                 POINT.replace("\n", ",\n").replaceFirst(",\n", "\n"));

@@ -118,16 +118,14 @@ class RoleSpecTest {
                         .at(10));
         assertEquals(
                 1.1,
-                channel(
-                                read("O2S1_WR equivalence ratio", i -> i == 10 ? 1.1 : 1 + 0.001 * i),
-                                "O2S1_WR equivalence ratio")
+                channel(read("O2S11 equivalence ratio", i -> i == 10 ? 1.1 : 1 + 0.001 * i), "O2S11 equivalence ratio")
                         .values()
                         .at(10));
         assertEquals(
                 1.1,
                 channel(
-                                read("FUEL_AIR_COMMANDED_EQUIV_RATIO ()", i -> i == 10 ? 1.1 : 1),
-                                "FUEL_AIR_COMMANDED_EQUIV_RATIO ()")
+                                read("Fuel/air commanded equivalence ratio ()", i -> i == 10 ? 1.1 : 1),
+                                "Fuel/air commanded equivalence ratio ()")
                         .values()
                         .at(10));
     }
