@@ -156,13 +156,13 @@ final class ProposalSummary {
                 one.put("gearsSeen", g.seen());
                 one.put("roadSpeedKmh", rounded(g.roadSpeedKmh()));
             });
-            one.put("doubtPercent", rounded(r.doubtPercent()));
-            one.put("doubtAfterPercent", rounded(r.doubtAfterPercent()));
+            one.put("uncertaintyPercent", rounded(r.uncertaintyPercent()));
+            one.put("uncertaintyAfterPercent", rounded(r.uncertaintyAfterPercent()));
             regions.add(one);
         }
         Map<String, Object> map = new LinkedHashMap<>();
-        map.put("doubtPercent", rounded(next.doubtPercent()));
-        map.put("doubtAfterPercent", rounded(next.doubtAfterPercent()));
+        map.put("uncertaintyPercent", rounded(next.uncertaintyPercent()));
+        map.put("uncertaintyAfterPercent", rounded(next.uncertaintyAfterPercent()));
         map.put("regions", regions);
         return map;
     }

@@ -30,7 +30,7 @@ final class EstimateWords {
         if (prior.isForecast()) {
             remarks.add(String.format(
                     Locale.ROOT,
-                    "The rides bear out %.0f %% of the bore forecast, with %.1f times its stated doubt",
+                    "The rides bear out %.0f %% of the bore forecast, with %.1f times its stated uncertainty",
                     100 * smoothness.trust(),
                     smoothness.spread()));
         }

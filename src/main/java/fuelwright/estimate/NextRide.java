@@ -6,14 +6,14 @@ import java.util.Locale;
 import java.util.Optional;
 
 /**
- * What to ride next: the few regions whose riding would shrink the doubt that matters most. A forecast by the fit's own covariance; nothing
+ * What to ride next: the few regions whose riding would shrink the uncertainty that matters most. A forecast by the fit's own covariance; nothing
  * is changed by it. Immutable.
  *
  * @param regions what helps most first; empty where another ride would hardly tell more
- * @param doubtPercent weighted root-mean-square uncertainty of the cells now, %
- * @param doubtAfterPercent the same when all regions have been ridden, %
+ * @param uncertaintyPercent weighted root-mean-square uncertainty of the cells now, %
+ * @param uncertaintyAfterPercent the same when all regions have been ridden, %
  */
-public record NextRide(List<Region> regions, double doubtPercent, double doubtAfterPercent) {
+public record NextRide(List<Region> regions, double uncertaintyPercent, double uncertaintyAfterPercent) {
 
     public NextRide {
         regions = List.copyOf(regions);
@@ -32,8 +32,8 @@ public record NextRide(List<Region> regions, double doubtPercent, double doubtAf
      * @param seconds how long, in all
      * @param highLoad whether any of the cells is at high load
      * @param gear where the rides show the gear ratios
-     * @param doubtPercent largest uncertainty of its cells before it is ridden, %
-     * @param doubtAfterPercent the same afterwards, %
+     * @param uncertaintyPercent largest uncertainty of its cells before it is ridden, %
+     * @param uncertaintyAfterPercent the same afterwards, %
      */
     public record Region(
             List<Integer> cells,
@@ -45,18 +45,18 @@ public record NextRide(List<Region> regions, double doubtPercent, double doubtAf
             int seconds,
             boolean highLoad,
             Optional<Gearing.Choice> gear,
-            double doubtPercent,
-            double doubtAfterPercent) {
+            double uncertaintyPercent,
+            double uncertaintyAfterPercent) {
 
         public Region {
             cells = List.copyOf(cells);
         }
 
-        /** The region as a sentence for a rider. What the doubt becomes isn't said: readings of one stretch agree too well to promise it. */
+        /** The region as a sentence for a rider. What the uncertainty becomes isn't said: readings of one stretch agree too well to promise it. */
         public String words() {
             return String.format(
                     Locale.ROOT,
-                    "at least %d s at %.0f to %.0f rpm with %s %.0f to %.0f %s%s: doubt now %.1f %%%s",
+                    "at least %d s at %.0f to %.0f rpm with %s %.0f to %.0f %s%s: uncertainty now ±%.1f %%%s",
                     seconds,
                     speedFromRpm,
                     speedToRpm,
@@ -65,7 +65,7 @@ public record NextRide(List<Region> regions, double doubtPercent, double doubtAf
                     loadTo,
                     load.unit().symbol(),
                     gear.map(g -> ", " + g.words()).orElse(""),
-                    doubtPercent,
+                    uncertaintyPercent,
                     highLoad ? ". High load: only on a dynamometer or a closed course" : "");
         }
     }

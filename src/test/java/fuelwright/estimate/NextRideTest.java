@@ -73,9 +73,9 @@ class NextRideTest {
     @Test
     void whatIsPromisedForARegionIsLessThanItsDoubtNowAndHighLoadIsSaid() {
         NextRide next = next(estimator(OLD));
-        assertTrue(next.doubtAfterPercent() < next.doubtPercent());
+        assertTrue(next.uncertaintyAfterPercent() < next.uncertaintyPercent());
         for (NextRide.Region r : next.regions()) {
-            assertTrue(r.doubtAfterPercent() < r.doubtPercent(), r.words());
+            assertTrue(r.uncertaintyAfterPercent() < r.uncertaintyPercent(), r.words());
             boolean high = r.cells().stream().anyMatch(c -> MADE.old.loadAt(c) >= HighLoad.THROTTLE_PERCENT);
             assertEquals(high, r.highLoad());
             assertEquals(high, r.words().contains("only on a dynamometer or a closed course"), r.words());
