@@ -51,8 +51,9 @@ final class Said {
         return new Issue(issue.severity(), issue.file(), issue.line(), issue.column(), issue.what(), todo).sentence();
     }
 
+    /** What was decided in reading isn't called a note: Note is a level of cautions, which stand in the same stream. */
     private static String line(Issue issue) {
-        return (issue.severity() == Issue.Severity.WARNING ? "Look · " : "Note · ") + sentence(issue);
+        return (issue.severity() == Issue.Severity.WARNING ? "Look · " : "Read · ") + sentence(issue);
     }
 
     static Map<String, Object> asMap(Caution caution) {

@@ -219,7 +219,7 @@ final class LeanUnderLoad implements Rule {
             out.add(new Caution(
                     "lean-tip-in",
                     anyGrave(events) ? Caution.Level.STOP : Caution.Level.CHECK,
-                    "Lean as the throttle opens",
+                    "Lean at tip-in",
                     times(events) + ", right after load rose and gone while it stayed high. Worst: "
                             + place(d, events.get(0)),
                     "Look at the accel enrichment: the fuel table can't cure this",

@@ -29,7 +29,7 @@ public record Machine(
         List<Double> cylinderShare,
         Vehicle vehicle) {
 
-    /** Stoichiometric ratio of the fuel in every tank here: gasoline as {@code common practice, no source}. */
+    /** Stoichiometric ratio of the fuel in every tank here: petrol as {@code common practice, no source}. */
     public static final double STOICHIOMETRIC = 14.6;
 
     public Machine {
