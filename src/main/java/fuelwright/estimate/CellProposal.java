@@ -58,7 +58,7 @@ public record CellProposal(
     public enum Kind {
         OBSERVED("plain mean of the readings"),
         FITTED("fitted with delay, lag and neighbours"),
-        RICH_SIDE("rich-side rule: doubt adds fuel at high load"),
+        RICH_SIDE("rich-side rule: uncertainty adds fuel at high load"),
         NOT_LEANED("not leaned: not measured well enough at high load"),
         CAP_ON_ADDING("capped: most added in one pass"),
         CAP_ON_TAKING("capped: most taken in one pass"),

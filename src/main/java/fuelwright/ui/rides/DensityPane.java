@@ -4,13 +4,13 @@ import fuelwright.table.Table;
 import fuelwright.ui.plot.HeatCell;
 import fuelwright.ui.plot.HeatGrid;
 import fuelwright.ui.plot.HeatMap;
+import fuelwright.ui.session.TableWords;
 import fuelwright.ui.theme.Figures;
 import fuelwright.ui.theme.Palette;
 import fuelwright.ui.theme.Parts;
 import fuelwright.ui.theme.Words;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.IntStream;
 import javafx.geometry.Point2D;
 import javafx.scene.Node;
 import javafx.scene.canvas.Canvas;
@@ -97,19 +97,11 @@ final class DensityPane {
                             : HeatCell.plain("", palette.surface(), place + ": " + Words.of("rides.density.never")));
         }
         return new HeatMap(
-                IntStream.range(0, table.speed().size())
-                        .mapToObj(i -> Figures.shortest(table.speed().at(i)))
-                        .toList(),
-                IntStream.range(0, table.load().size())
-                        .mapToObj(i -> Figures.shortest(table.load().at(i)))
-                        .toList(),
-                title(table.speed().kind().words(), table.speed().kind().unit().symbol()),
-                title(table.load().kind().words(), table.load().kind().unit().symbol()),
+                TableWords.breakpoints(table.speed()),
+                TableWords.breakpoints(table.load()),
+                TableWords.axisTitle(table.speed()),
+                TableWords.axisTitle(table.load()),
                 cells);
-    }
-
-    private static String title(String words, String unit) {
-        return Parts.capital(words) + " [" + unit + "]";
     }
 
     private void drawPath() {
