@@ -46,6 +46,8 @@ public final class AccuracyStudy {
     private static final int PLAIN_READINGS = 10;
     /** Rows that must have fallen to a high-load cell for it to count as ridden. */
     private static final int RIDDEN_ROWS = 20;
+    /** How many times the riding shows what more of it would bring. */
+    private static final int MORE_RIDING = 3;
 
     private final Trial trial;
     private final Grid old;
@@ -73,6 +75,7 @@ public final class AccuracyStudy {
             double withForecast,
             double leanest,
             double coverage,
+            double ridden,
             List<Double> parts) {}
 
     /** @param arguments numbers of the trials to run; none: all */
@@ -81,8 +84,8 @@ public final class AccuracyStudy {
         List<Row> rows = new ArrayList<>();
         System.out.println(
                 "| trial | before | floor | cell mean | fit | proposal | proposal with forecast | leanest ridden"
-                        + " high-load cell | coverage |");
-        System.out.println("| --- | --- | --- | --- | --- | --- | --- | --- | --- |");
+                        + " high-load cell | coverage | fit, three times the riding |");
+        System.out.println("| --- | --- | --- | --- | --- | --- | --- | --- | --- | --- |");
         for (int i = 0; i < trials.size(); i++) {
             String number = Integer.toString(i);
             if (arguments.length == 0 || Arrays.asList(arguments).contains(number)) {
@@ -108,7 +111,7 @@ public final class AccuracyStudy {
     private static String line(Row r) {
         return String.format(
                 Locale.ROOT,
-                "| %s | %.1f | %.2f | %.2f | %.2f | %.2f | %.2f | %+.1f | %.0f |",
+                "| %s | %.1f | %.2f | %.2f | %.2f | %.2f | %.2f | %+.1f | %.0f | %.2f |",
                 r.name,
                 r.before,
                 r.floor,
@@ -117,7 +120,8 @@ public final class AccuracyStudy {
                 r.proposed,
                 r.withForecast,
                 r.leanest,
-                r.coverage);
+                r.coverage,
+                r.ridden);
     }
 
     private static Row summary(String name, List<Row> rows, double quantile) {
@@ -131,6 +135,7 @@ public final class AccuracyStudy {
                 at(quantile, rows.stream().mapToDouble(Row::withForecast).toArray()),
                 at(quantile, rows.stream().mapToDouble(Row::leanest).toArray()),
                 at(1 - quantile, rows.stream().mapToDouble(Row::coverage).toArray()),
+                at(quantile, rows.stream().mapToDouble(Row::ridden).toArray()),
                 List.of());
     }
 
@@ -144,13 +149,10 @@ public final class AccuracyStudy {
         Analysis forecast = analysis(described());
         Table fuel = plain.estimate().table();
         double[] means = old.toArray();
-        double[] fitted = old.toArray();
         for (int c = 0; c < means.length; c++) {
             Optional<CellMeans.Mean> mean = plain.means().at(c).filter(m -> m.readings() >= PLAIN_READINGS);
             double factor = mean.map(m -> 1 + m.meanShortfallPercent() / 100).orElse(1.0);
             means[c] = fuel.quantity().corrected(means[c], factor, deadTimeMs);
-            fitted[c] = fuel.quantity()
-                    .corrected(fitted[c], Math.exp(forecast.estimate().logFactor(c)), deadTimeMs);
         }
         Grid proposed = old.with(forecast.proposal().corrected().toArray());
         double leanest = rides.stream()
@@ -166,11 +168,14 @@ public final class AccuracyStudy {
                 error(old),
                 error(trial.tables().truth()),
                 error(old.with(means)),
-                error(old.with(fitted)),
+                fitError(forecast.estimate()),
                 error(old.with(plain.proposal().corrected().toArray())),
                 error(proposed),
                 leanest,
                 coverage(forecast.estimate()),
+                fitError(new AccuracyStudy(trial.ridden(MORE_RIDING))
+                        .analysis(described())
+                        .estimate()),
                 parts(forecast));
     }
 
@@ -189,13 +194,18 @@ public final class AccuracyStudy {
                     sources,
                     analysis.job().machine(),
                     deadTimeMs);
-            double[] cells = old.toArray();
-            for (int c = 0; c < cells.length; c++) {
-                cells[c] = fuel.quantity().corrected(cells[c], Math.exp(estimate.logFactor(c)), deadTimeMs);
-            }
-            errors.add(error(old.with(cells)));
+            errors.add(fitError(estimate));
         }
         return errors;
+    }
+
+    /** Error of a ride with the table that the fit alone would give, %. */
+    private double fitError(Estimate estimate) {
+        double[] cells = old.toArray();
+        for (int c = 0; c < cells.length; c++) {
+            cells[c] = estimate.table().quantity().corrected(cells[c], Math.exp(estimate.logFactor(c)), deadTimeMs);
+        }
+        return error(old.with(cells));
     }
 
     private double error(Grid table) {

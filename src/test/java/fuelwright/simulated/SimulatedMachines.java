@@ -84,7 +84,7 @@ public final class SimulatedMachines {
                 .build());
         machines.add(twin("twin, a sensor for each cylinder, one lean")
                 .recorder(LAMBDA_20.with(Mixture.LAMBDA_EACH_CYLINDER))
-                .cylinderShare(1.02, 0.96)
+                .cylinderShare(1.03, 0.97)
                 .build());
         machines.add(triple("triple, lag in lambda, long fixed delay")
                 .sensor(new Sensor(0.12, true, 0.70, 1.40, 0.006, 0.015, 0))

@@ -59,6 +59,15 @@ public final class Trial {
         return rides;
     }
 
+    /** The same machine after so many times as many rides of the same kinds. */
+    public Trial ridden(int times) {
+        List<RideProfile> more = new ArrayList<>();
+        for (int i = 0; i < times; i++) {
+            more.addAll(profiles);
+        }
+        return new Trial(name, machine, nearly, List.copyOf(more), seed);
+    }
+
     /** Another ride by the same kind of rider, within the same limits, to judge a corrected table on. */
     public SimulatedRide exam() {
         RideProfile first = profiles.get(0);
