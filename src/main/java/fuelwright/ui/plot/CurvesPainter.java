@@ -194,7 +194,7 @@ final class CurvesPainter {
         double height = Fonts.grown(NAME_HEIGHT);
         double x = x(curves.xs().get(at));
         double y = y(line.ys().get(at));
-        ink.setFill(palette.surface());
+        ink.setFill(palette.card());
         ink.fillRect(x - width / 2, y - height / 2, width, height);
         ink.setFill(nameColour(line));
         ink.setTextAlign(TextAlignment.CENTER);

@@ -6,7 +6,6 @@ import fuelwright.ui.theme.Palette;
 import java.util.Set;
 import javafx.geometry.VPos;
 import javafx.scene.paint.Color;
-import javafx.scene.text.Font;
 import javafx.scene.text.TextAlignment;
 
 /** Draws a {@link HeatMap}: fills, hatching, figures, the line around high load, Stop frames, the selection, the axes. */
@@ -171,44 +170,69 @@ final class GridPainter {
     }
 
     private void axes(int selected) {
+        columnAxis(g, selected, (LEFT + LEFT + shape.columns() * cellWidth) / 2);
+        rowAxis(g, selected, (TOP + bottom()) / 2);
+    }
+
+    /** Where the cells end, pixels from the top. */
+    double bottom() {
+        return TOP + shape.rows() * cellHeight;
+    }
+
+    /** The colour behind the map. */
+    void ground(Ink ink, double width, double height) {
+        ink.setFill(palette.surface());
+        ink.fillRect(0, 0, width, height);
+    }
+
+    /** Breakpoints below the columns, and their title around {@code titleX}. */
+    void columnAxis(Ink ink, int selected, double titleX) {
         boolean speedDown = shape.view() == GridShape.View.SPEED_DOWN;
-        double bottom = TOP + shape.rows() * cellHeight;
-        double right = LEFT + shape.columns() * cellWidth;
-        double axisSize = cellWidth < LEAST_WIDTH ? 11 : Math.max(9, Math.min(12, cellWidth / 3.6));
-        Font font = Fonts.fitted(axisSize, false);
-        Font bold = Fonts.fitted(axisSize, true);
-        g.setTextBaseline(VPos.CENTER);
         int step = cellWidth < LEAST_WIDTH ? (int) Math.ceil(38 / cellWidth) : 1;
-        int rowStep = (int) Math.max(1, Math.ceil(13 / cellHeight));
+        ink.setTextBaseline(VPos.CENTER);
+        ink.setTextAlign(TextAlignment.CENTER);
         for (int column = 0; column < shape.columns(); column += step) {
-            boolean chosen = selected >= 0 && shape.column(selected) == column;
-            g.setTextAlign(TextAlignment.CENTER);
-            g.setFill(chosen ? palette.ink() : palette.muted());
-            g.setFont(chosen ? bold : font);
-            g.fillText(
+            chooseLabel(ink, selected >= 0 && shape.column(selected) == column);
+            ink.fillText(
                     (speedDown ? map.loads() : map.speeds()).get(column),
                     LEFT + (column + 0.5) * cellWidth,
-                    bottom + 12);
+                    bottom() + 12);
         }
-        for (int row = 0; row < shape.rows(); row += rowStep) {
-            boolean chosen = selected >= 0 && shape.row(selected) == row;
+        chooseTitle(ink);
+        ink.fillText(speedDown ? map.loadTitle() : map.speedTitle(), titleX, bottom() + 32);
+    }
+
+    /** Breakpoints left of the rows, and their title around {@code titleY}. */
+    void rowAxis(Ink ink, int selected, double titleY) {
+        boolean speedDown = shape.view() == GridShape.View.SPEED_DOWN;
+        int step = (int) Math.max(1, Math.ceil(13 / cellHeight));
+        ink.setTextBaseline(VPos.CENTER);
+        ink.setTextAlign(TextAlignment.RIGHT);
+        for (int row = 0; row < shape.rows(); row += step) {
             int cell = shape.cell(0, row);
-            g.setTextAlign(TextAlignment.RIGHT);
-            g.setFill(chosen ? palette.ink() : palette.muted());
-            g.setFont(chosen ? bold : font);
+            chooseLabel(ink, selected >= 0 && shape.row(selected) == row);
             String label = speedDown
                     ? map.speeds().get(cell % shape.speeds())
                     : map.loads().get(cell / shape.speeds());
-            g.fillText(label, LEFT - 8, TOP + (row + 0.5) * cellHeight);
+            ink.fillText(label, LEFT - 8, TOP + (row + 0.5) * cellHeight);
         }
-        g.setFill(palette.muted());
-        g.setFont(Fonts.text(12, false));
-        g.setTextAlign(TextAlignment.CENTER);
-        g.fillText(speedDown ? map.loadTitle() : map.speedTitle(), (LEFT + right) / 2, bottom + 32);
-        g.save();
-        g.translate(9, (TOP + bottom) / 2);
-        g.rotate(-90);
-        g.fillText(speedDown ? map.speedTitle() : map.loadTitle(), 0, 0);
-        g.restore();
+        chooseTitle(ink);
+        ink.save();
+        ink.translate(9, titleY);
+        ink.rotate(-90);
+        ink.fillText(speedDown ? map.speedTitle() : map.loadTitle(), 0, 0);
+        ink.restore();
+    }
+
+    private void chooseLabel(Ink ink, boolean chosen) {
+        double size = cellWidth < LEAST_WIDTH ? 11 : Math.max(9, Math.min(12, cellWidth / 3.6));
+        ink.setFill(chosen ? palette.ink() : palette.muted());
+        ink.setFont(Fonts.fitted(size, chosen));
+    }
+
+    private void chooseTitle(Ink ink) {
+        ink.setFill(palette.muted());
+        ink.setFont(Fonts.text(12, false));
+        ink.setTextAlign(TextAlignment.CENTER);
     }
 }

@@ -9,6 +9,7 @@ import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleBooleanProperty;
 import javafx.beans.property.SimpleIntegerProperty;
 import javafx.beans.property.SimpleObjectProperty;
+import javafx.geometry.Rectangle2D;
 import javafx.scene.AccessibleAttribute;
 import javafx.scene.AccessibleRole;
 import javafx.scene.canvas.Canvas;
@@ -28,6 +29,8 @@ public final class HeatGrid extends Region implements Plot {
     private static final double READABLE_HEIGHT = 22;
 
     private final Canvas canvas = new Canvas();
+    private final StandingAxes axes = new StandingAxes();
+    private final ObjectProperty<Rectangle2D> seen = new SimpleObjectProperty<>();
     private final ObjectProperty<HeatMap> map = new SimpleObjectProperty<>();
     private final ObjectProperty<GridShape.View> view = new SimpleObjectProperty<>(GridShape.View.CHART);
     private final ObjectProperty<Theme> theme = new SimpleObjectProperty<>(Theme.LIGHT);
@@ -40,7 +43,7 @@ public final class HeatGrid extends Region implements Plot {
     private int hovered = -1;
 
     public HeatGrid() {
-        getChildren().add(canvas);
+        getChildren().addAll(canvas, axes);
         getStyleClass().add("heat-grid");
         setFocusTraversable(true);
         setAccessibleRole(AccessibleRole.TABLE_VIEW);
@@ -52,6 +55,7 @@ public final class HeatGrid extends Region implements Plot {
         theme.addListener((p, old, now) -> redraw());
         selected.addListener((p, old, now) -> redraw());
         block.addListener((p, old, now) -> redraw());
+        seen.addListener((p, old, now) -> stand());
         dimmed.addListener((p, old, now) -> canvas.setOpacity(now ? DIMMED : 1));
         focusedProperty().addListener((p, old, now) -> redraw());
         addEventHandler(MouseEvent.MOUSE_PRESSED, this::pressed);
@@ -86,6 +90,11 @@ public final class HeatGrid extends Region implements Plot {
     /** Whether the figures are out of date: then they are drawn faintly. */
     public BooleanProperty dimmedProperty() {
         return dimmed;
+    }
+
+    /** The part of this region that is in sight, where it scrolls: the axes stay at its edges. Null where all of it is. */
+    public ObjectProperty<Rectangle2D> seenProperty() {
+        return seen;
     }
 
     private GridShape shape() {
@@ -127,8 +136,8 @@ public final class HeatGrid extends Region implements Plot {
     }
 
     /** Where a cell is drawn, in this region. */
-    public javafx.geometry.Rectangle2D boundsOf(int cell) {
-        return new javafx.geometry.Rectangle2D(
+    public Rectangle2D boundsOf(int cell) {
+        return new Rectangle2D(
                 GridPainter.LEFT + shape().column(cell) * cellWidth(),
                 GridPainter.TOP + shape().row(cell) * cellHeight(),
                 Math.max(0, cellWidth()),
@@ -247,6 +256,7 @@ public final class HeatGrid extends Region implements Plot {
             return;
         }
         paint(ink, canvas.getWidth(), canvas.getHeight());
+        stand();
         notifyAccessibleAttributeChanged(AccessibleAttribute.TEXT);
     }
 
@@ -255,9 +265,27 @@ public final class HeatGrid extends Region implements Plot {
         if (map.get() == null) {
             return;
         }
-        int cell = selected.get() < map.get().cells().size() ? selected.get() : -1;
-        new GridPainter(ink, map.get(), shape(), theme.get().palette(), cellWidth(width), cellHeight(height))
-                .paint(cell, block.get(), hovered, isFocused());
+        painter(ink, width, height).paint(chosen(), block.get(), hovered, isFocused());
+    }
+
+    private GridPainter painter(Ink ink, double width, double height) {
+        return new GridPainter(ink, map.get(), shape(), theme.get().palette(), cellWidth(width), cellHeight(height));
+    }
+
+    private int chosen() {
+        return selected.get() < map.get().cells().size() ? selected.get() : -1;
+    }
+
+    /** Draws the axes where the edges in sight are. */
+    private void stand() {
+        Rectangle2D part = seen.get();
+        boolean scrolls = part != null
+                && map.get() != null
+                && (part.getWidth() < getWidth() - 1 || part.getHeight() < getHeight() - 1);
+        axes.setVisible(scrolls);
+        if (scrolls) {
+            axes.paint(part, painter(null, getWidth(), getHeight()), chosen());
+        }
     }
 
     @Override

@@ -23,6 +23,8 @@ final class EditableGrid extends StackPane {
     private static final String BEGINS_A_FIGURE = "0123456789.,+-−";
     private static final double LEAST_FIELD_WIDTH = 64;
     private static final double LEAST_FIELD_HEIGHT = 28;
+    private static final double AXIS_WIDTH = HeatGrid.readableSize(0, 0).getWidth();
+    private static final double AXIS_HEIGHT = HeatGrid.readableSize(0, 0).getHeight();
 
     private final TablesModel model;
     private final HeatGrid grid = new HeatGrid();
@@ -51,6 +53,10 @@ final class EditableGrid extends StackPane {
         scroll.setFocusTraversable(false);
         scroll.getStyleClass().addAll("plain-scroll", "edge-to-edge");
         getChildren().add(scroll);
+        scroll.hvalueProperty().addListener((p, old, now) -> look());
+        scroll.vvalueProperty().addListener((p, old, now) -> look());
+        scroll.viewportBoundsProperty().addListener((p, old, now) -> look());
+        grid.layoutBoundsProperty().addListener((p, old, now) -> look());
         grid.addEventHandler(KeyEvent.KEY_PRESSED, this::pressed);
         grid.addEventHandler(KeyEvent.KEY_TYPED, this::typed);
         grid.addEventHandler(MouseEvent.MOUSE_CLICKED, e -> {
@@ -88,6 +94,15 @@ final class EditableGrid extends StackPane {
         grid.setPrefSize(least.getWidth(), least.getHeight());
     }
 
+    /** Tells the map which part of it is in sight. */
+    private void look() {
+        double width = Math.min(scroll.getViewportBounds().getWidth(), grid.getWidth());
+        double height = Math.min(scroll.getViewportBounds().getHeight(), grid.getHeight());
+        double x = Math.rint(scroll.getHvalue() * (grid.getWidth() - width));
+        double y = Math.rint(scroll.getVvalue() * (grid.getHeight() - height));
+        grid.seenProperty().set(new Rectangle2D(x, y, width, height));
+    }
+
     /** Scrolls until the selected cell is seen. */
     private void reveal() {
         int cell = model.cellProperty().get();
@@ -97,16 +112,17 @@ final class EditableGrid extends StackPane {
             return;
         }
         Rectangle2D at = grid.boundsOf(cell);
+        // The axes cover the left and the lower edge of what is in sight.
         scroll.setHvalue(scrolled(
                 scroll.getHvalue(),
-                at.getMinX(),
+                at.getMinX() - AXIS_WIDTH,
                 at.getMaxX(),
                 grid.getWidth(),
                 scroll.getViewportBounds().getWidth()));
         scroll.setVvalue(scrolled(
                 scroll.getVvalue(),
                 at.getMinY(),
-                at.getMaxY(),
+                at.getMaxY() + AXIS_HEIGHT,
                 grid.getHeight(),
                 scroll.getViewportBounds().getHeight()));
     }
