@@ -15,6 +15,7 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -203,7 +204,7 @@ public final class StateFolder {
         }
     }
 
-    /** Work left by runs that are over. */
+    /** Work left by runs that are over, the newest first. */
     public synchronized List<Left> left() {
         List<Left> all = new ArrayList<>();
         if (folder.isEmpty() || !Files.isDirectory(folder.get())) {
@@ -224,6 +225,8 @@ public final class StateFolder {
         } catch (IOException | InvalidPathException e) {
             return List.of();
         }
+        all.sort(Comparator.comparing((Left work) -> work.copy().toFile().lastModified())
+                .reversed());
         return all;
     }
 

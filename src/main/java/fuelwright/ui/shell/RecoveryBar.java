@@ -4,35 +4,45 @@ import fuelwright.ui.session.JobDesk;
 import fuelwright.ui.theme.Parts;
 import fuelwright.ui.theme.Words;
 import fuelwright.work.StateFolder;
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.function.Consumer;
 import javafx.scene.layout.VBox;
 
-/** Says that work was left unsaved when the program last ended, and offers to go on with it. */
+/** Says that work was left unsaved when the program last ended, and offers to go on with it: one piece of work at a time, the newest first. */
 final class RecoveryBar extends VBox {
 
+    private final JobDesk desk;
+    private final Deque<StateFolder.Left> left;
+
     RecoveryBar(JobDesk desk) {
-        super(8);
+        this.desk = desk;
+        this.left = new ArrayDeque<>(desk.left());
         setId("recovery");
-        for (StateFolder.Left work : desk.left()) {
-            VBox bar = Parts.callout("check", Words.of("job.recovered", work.name()));
-            bar.getChildren()
-                    .add(Parts.row(
-                            8,
-                            Parts.button(
-                                    "job.recovered.take",
-                                    () -> {
-                                        getChildren().remove(bar);
-                                        desk.take(work);
-                                    },
-                                    "primary",
-                                    "compact"),
-                            Parts.button(
-                                    "job.recovered.drop",
-                                    () -> {
-                                        getChildren().remove(bar);
-                                        desk.drop(work);
-                                    },
-                                    "compact")));
-            getChildren().add(bar);
+        showNext();
+    }
+
+    private void showNext() {
+        getChildren().clear();
+        if (left.isEmpty()) {
+            return;
         }
+        StateFolder.Left work = left.peek();
+        String words = left.size() == 1
+                ? Words.of("job.recovered", work.name())
+                : Words.of("job.recovered", work.name()) + " " + Words.of("job.recovered.more", left.size() - 1);
+        VBox bar = Parts.callout("check", words);
+        bar.getChildren()
+                .add(Parts.row(
+                        8,
+                        Parts.button("job.recovered.take", () -> settle(desk::take), "primary", "compact"),
+                        Parts.button("job.recovered.drop", () -> settle(desk::drop), "compact")));
+        getChildren().add(bar);
+    }
+
+    private void settle(Consumer<StateFolder.Left> decision) {
+        StateFolder.Left work = left.remove();
+        showNext();
+        decision.accept(work);
     }
 }
