@@ -14,6 +14,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.function.IntFunction;
+import java.util.stream.IntStream;
 
 /**
  * From screened rides to what each cell needs: Gauss–Newton rounds of one evidence pass and one solve each, in which noise, delay, lag,
@@ -30,6 +31,13 @@ public final class Estimator {
     private static final int TRIED_ROWS = 30_000;
     /** Delays and lags tried before the rounds, as multiples of the usual ones, so that the rounds start on the right slope. */
     private static final double[] DELAY_TRIALS = {0.4, 0.7, 1, 1.5, 2.2, 3.2};
+
+    /** Delays tried for the picture: so many, evenly, in steps of so much, at least this far, at most so many times the one found. */
+    private static final int PROFILED = 16;
+
+    private static final double ROUND_DELAY_S = 0.005;
+    private static final double LEAST_TRIED_S = 0.15;
+    private static final double MOST_TRIED = 2.4;
 
     private static final double[] LAG_TRIALS = {0.5, 1, 2};
 
@@ -199,7 +207,7 @@ public final class Estimator {
 
     private double[] kept(double[] values) {
         double[] inside = values.clone();
-        for (Nuisance nuisance : List.of(Nuisance.FIXED_DELAY, Nuisance.CYCLES, Nuisance.GAS)) {
+        for (Nuisance nuisance : Nuisance.DELAYS) {
             inside[nuisance.ordinal()] = Math.max(0, inside[nuisance.ordinal()]);
         }
         int lag = Nuisance.LAG.ordinal();
@@ -219,7 +227,7 @@ public final class Estimator {
 
     private double[] scaled(double delay, double lag) {
         double[] trial = Nuisance.starts();
-        for (Nuisance part : List.of(Nuisance.FIXED_DELAY, Nuisance.CYCLES, Nuisance.GAS)) {
+        for (Nuisance part : Nuisance.DELAYS) {
             trial[part.ordinal()] *= delay;
         }
         trial[Nuisance.LAG.ordinal()] *= lag;
@@ -399,6 +407,43 @@ public final class Estimator {
                         readings.stream().map(r -> r.track).toList(),
                         noise.get(newest))
                 .found();
+    }
+
+    /** What speaks for the delay that was found. To be called after {@link #run}: some passes over a sample of the rides. */
+    public DelayProfile delayProfile() {
+        double used = delayS(nuisances);
+        double stepS = ROUND_DELAY_S
+                * Math.ceil(Math.max(LEAST_TRIED_S, MOST_TRIED * used) / (PROFILED - 1) / ROUND_DELAY_S - 1e-9);
+        double[] delays = new double[PROFILED + 1];
+        for (int i = 0; i < PROFILED; i++) {
+            delays[i] = i * stepS;
+        }
+        delays[PROFILED] = used;
+        double[] deviances =
+                Arrays.stream(delays).parallel().map(this::devianceWith).toArray();
+        double least = Arrays.stream(deviances).min().orElseThrow();
+        List<DelayProfile.Tried> all = IntStream.range(0, delays.length)
+                .mapToObj(i -> new DelayProfile.Tried(delays[i], Math.sqrt(deviances[i] - least)))
+                .toList();
+        return new DelayProfile(all.subList(0, PROFILED), all.get(PROFILED));
+    }
+
+    private static double delayS(double[] nuisances) {
+        return Nuisance.sensor(nuisances).delayS(DelayProfile.SPEED_RPM, DelayProfile.FLOW_G_PER_S);
+    }
+
+    /** Deviance with another delay, held there, shared out among its parts as it is. */
+    private double devianceWith(double delayS) {
+        double now = delayS(nuisances);
+        double[] trial = nuisances.clone();
+        for (Nuisance part : Nuisance.DELAYS) {
+            trial[part.ordinal()] *= now > 0 ? delayS / now : 0;
+        }
+        if (!(now > 0)) {
+            trial[Nuisance.FIXED_DELAY.ordinal()] = delayS;
+        }
+        Sums held = sums(few, trial).without(Nuisance.DELAYS);
+        return smoothness.posterior(held, cells, trial, table, prior).deviance();
     }
 
     private static double[] step(double[] to, double[] from) {

@@ -1,5 +1,7 @@
 package fuelwright.estimate;
 
+import java.util.List;
+
 /**
  * What shapes a reading besides the table, estimated together with the cells so that the cells don't take its blame. Each has a value
  * to start from and a standard deviation that says how far the rides may move it (common practice, no source, unless said).
@@ -23,6 +25,8 @@ enum Nuisance {
     WARM_UP(0, 0.01);
 
     static final int COUNT = values().length;
+    /** The parts of the dead time. */
+    static final List<Nuisance> DELAYS = List.of(FIXED_DELAY, CYCLES, GAS);
 
     final double start;
     final double spread;

@@ -1,5 +1,8 @@
 package fuelwright.estimate;
 
+import java.util.Arrays;
+import java.util.List;
+
 /**
  * Evidence as sums that add up over rides, blocks and cores: the normal equations of weighted residuals r with derivatives J by the
  * cells (band) and by the nuisances (border), around one point. Mutable, not thread-safe.
@@ -56,6 +59,22 @@ final class Sums {
         residualResidual += factor * other.residualResidual;
         weight += factor * other.weight;
         readings += (int) Math.round(factor * other.readings);
+    }
+
+    /** The same evidence with some nuisances held where they are: nothing depends on them. Changes this one. */
+    Sums without(List<Nuisance> held) {
+        for (Nuisance nuisance : held) {
+            int q = nuisance.ordinal();
+            for (double[] cell : cellNuisance) {
+                cell[q] = 0;
+            }
+            for (double[] other : nuisanceNuisance) {
+                other[q] = 0;
+            }
+            Arrays.fill(nuisanceNuisance[q], 0);
+            nuisanceResidual[q] = 0;
+        }
+        return this;
     }
 
     /**

@@ -2,6 +2,7 @@ package fuelwright.work;
 
 import fuelwright.airflow.HighLoad;
 import fuelwright.estimate.CellMeans;
+import fuelwright.estimate.DelayProfile;
 import fuelwright.estimate.Estimate;
 import fuelwright.estimate.Estimator;
 import fuelwright.estimate.ExpectedMixture;
@@ -16,6 +17,7 @@ import fuelwright.screen.ScreenedRide;
 import fuelwright.table.Table;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * Everything that follows from a job, computed in one go: what window, command line, exports and report show.
@@ -80,16 +82,34 @@ public record Analysis(
      * @param ride number of the ride in the job
      */
     public ExpectedMixture expectedMixture(int ride) {
-        Table madeWith = job.rides().get(ride).madeWith().orElseGet(proposal::before);
-        double deadTimeMs = job.proposal().deadTimeMs();
         return ExpectedMixture.of(
-                new Estimator.Source(screened.get(ride), madeWith),
+                source(ride),
                 proposal.corrected(),
                 Usable.targetLambda(job),
-                FlowModel.of(job.machine(), madeWith, deadTimeMs),
+                FlowModel.of(job.machine(), madeWith(ride), job.proposal().deadTimeMs()),
                 estimate.sensor().model(),
                 highLoad,
-                deadTimeMs);
+                job.proposal().deadTimeMs());
+    }
+
+    /** What speaks for the delay that was found. Worked out when asked for, by fitting anew. */
+    public DelayProfile delayProfile(Runnable check) {
+        Estimator estimator = new Estimator(
+                proposal.before(),
+                Usable.targetLambda(job),
+                IntStream.range(0, screened.size()).mapToObj(this::source).toList(),
+                job.machine(),
+                job.proposal().deadTimeMs());
+        estimator.run(check);
+        return estimator.delayProfile();
+    }
+
+    private Estimator.Source source(int ride) {
+        return new Estimator.Source(screened.get(ride), madeWith(ride));
+    }
+
+    private Table madeWith(int ride) {
+        return job.rides().get(ride).madeWith().orElseGet(proposal::before);
     }
 
     /** Cautions of level Stop. */

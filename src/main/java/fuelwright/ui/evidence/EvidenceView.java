@@ -29,11 +29,13 @@ public final class EvidenceView implements StagePane {
     private final StackPane root = new StackPane();
     private final VBox facts = new VBox(12);
     private final ReadingsPane readings;
+    private final DelayPane delay;
     private final Node explanation = Parts.scroll(facts);
 
     public EvidenceView(EvidenceModel model) {
         this.model = model;
         readings = new ReadingsPane(model);
+        delay = new DelayPane(model.session());
         grid.mapProperty().bind(model.mapProperty());
         grid.themeProperty().bind(model.session().themeProperty());
         grid.selectedProperty().bindBidirectional(model.session().cellProperty());
@@ -139,7 +141,7 @@ public final class EvidenceView implements StagePane {
         model.sentences().forEach(s -> all.getChildren().add(Parts.text(s, "muted")));
         VBox counts = new VBox(Parts.label(Words.of("evidence.kept"), "section"));
         model.counts().forEach(f -> counts.getChildren().add(Parts.fact(f.words(), f.figure())));
-        facts.getChildren().addAll(all, counts);
+        facts.getChildren().addAll(all, delay, counts);
     }
 
     @Override
