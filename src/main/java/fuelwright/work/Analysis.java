@@ -2,6 +2,7 @@ package fuelwright.work;
 
 import fuelwright.airflow.HighLoad;
 import fuelwright.estimate.CellMeans;
+import fuelwright.estimate.CellNeed;
 import fuelwright.estimate.Estimate;
 import fuelwright.estimate.Estimator;
 import fuelwright.estimate.ExpectedMixture;
@@ -11,11 +12,14 @@ import fuelwright.estimate.Proposal;
 import fuelwright.estimate.Validation;
 import fuelwright.handover.HardwareTable;
 import fuelwright.job.Job;
+import fuelwright.job.JobRide;
+import fuelwright.job.Results;
 import fuelwright.safety.Caution;
 import fuelwright.screen.ScreenedRide;
 import fuelwright.table.Table;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * Everything that follows from a job, computed in one go: what window, command line, exports and report show.
@@ -90,6 +94,17 @@ public record Analysis(
                 estimate.sensor().model(),
                 highLoad,
                 deadTimeMs);
+    }
+
+    /** What is kept with the job. Finding peaks of power is one pass over each ride. */
+    public Results results() {
+        double error = rideToRide.map(RideToRide::errorPercent).orElse(Double.NaN);
+        return new Results(
+                CellNeed.of(estimate),
+                Double.isFinite(error) ? OptionalDouble.of(error) : OptionalDouble.empty(),
+                rideToRide.map(RideToRide::done).orElse(false),
+                stops().size(),
+                PowerPulls.peaks(job.rides().stream().map(JobRide::ride).toList()));
     }
 
     /** Cautions of level Stop. */

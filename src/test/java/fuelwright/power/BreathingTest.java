@@ -25,7 +25,9 @@ class BreathingTest {
         assertEquals(0, b.gainPercent(0), 1e-9);
         assertEquals(100 * (4 / 3.0 - 1), b.gainPercent(1), 1e-9, "the dead time delivers nothing");
         assertEquals(100 * (7.5 * 0.81 / (5 * 0.9) - 1), b.gainPercent(3), 1e-9, "fuel that enriches isn't air");
-        assertTrue(b.efficiencyAfter(0).isEmpty());
+        assertEquals(Breathing.Amount.RELATIVE, b.amount());
+        assertEquals(100, b.before(3).getAsDouble(), 1e-9, "most air before");
+        assertEquals(100 * 7.5 * 0.81 / (5 * 0.9), b.after(3).getAsDouble(), 1e-9);
     }
 
     /** 600 cm³, efficiency 90 %, 100 kPa, 25 °C: 52.580 g/s at 10 000 rpm, from the gas law. */
@@ -36,7 +38,7 @@ class BreathingTest {
         Breathing b = Breathing.of(before, Optional.empty(), after, Optional.empty(), 0)
                 .orElseThrow();
         assertEquals(12.5, b.gainPercent(3), 1e-9);
-        double mg = b.airMgPerCycle(3, 600, 101, 25).getAsDouble();
+        double mg = b.airMgPerCycle(3, b.after(3).getAsDouble(), 600, 101, 25);
         assertEquals(52.580, mg / 1000 * 10000 / 120, 0.001);
     }
 
