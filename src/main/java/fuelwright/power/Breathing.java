@@ -173,6 +173,28 @@ public final class Breathing {
         return is[cell] / was[cell] * errors[cell];
     }
 
+    /** The gain read off between cells; NaN beyond the axes, and where a cell beside is not known. */
+    public double gainPercentAt(double speedRpm, double load) {
+        if (!within(after.speed(), speedRpm) || !within(after.load(), load)) {
+            return Double.NaN;
+        }
+        double speedAt = after.speed().position(speedRpm);
+        double loadAt = after.load().position(load);
+        int left = Math.min((int) speedAt, after.speed().size() - 2);
+        int below = Math.min((int) loadAt, after.load().size() - 2);
+        double sum = 0;
+        for (int corner = 0; corner < 4; corner++) {
+            int right = corner % 2;
+            int above = corner / 2;
+            double share = (right == 1 ? speedAt - left : 1 - speedAt + left)
+                    * (above == 1 ? loadAt - below : 1 - loadAt + below);
+            if (share > 1e-9) {
+                sum += share * gainPercent(after.cell(below + above, left + right));
+            }
+        }
+        return sum;
+    }
+
     /** What {@link #before} and {@link #after} hold. */
     public Amount amount() {
         return amount;
