@@ -56,9 +56,12 @@ final class RecordsSummary {
                 + (found.size() < all ? ", of " + all + " altogether" : ""));
         for (JobRecord each : found) {
             lines.add("");
-            lines.add(each.place() + (each.name().isEmpty() ? "" : ": " + each.name()));
-            each.trouble().ifPresent(i -> lines.add("  can't be read: " + Said.sentence(i)));
-            JobFacts.of(each).forEach(f -> lines.add("  " + padded(f.what(), 26) + f.figure()));
+            lines.add(each.place() + (each.stored().isPresent() ? ": " + each.name() : ""));
+            if (found.size() > 1 || each.stored().isEmpty()) {
+                lines.add("  " + JobFacts.line(each));
+            } else {
+                JobFacts.of(each).forEach(f -> lines.add("  " + padded(f.what(), 26) + f.figure()));
+            }
         }
         Map<String, Object> map = new LinkedHashMap<>();
         map.put("all", all);

@@ -101,7 +101,7 @@ public record Analysis(
         double error = rideToRide.map(RideToRide::errorPercent).orElse(Double.NaN);
         return new Results(
                 CellNeed.of(estimate),
-                Double.isFinite(error) ? OptionalDouble.of(error) : OptionalDouble.empty(),
+                Double.isFinite(error) ? OptionalDouble.of(Math.rint(1000 * error) / 1000) : OptionalDouble.empty(),
                 rideToRide.map(RideToRide::done).orElse(false),
                 stops().size(),
                 PowerPulls.peaks(job.rides().stream().map(JobRide::ride).toList()));

@@ -4,6 +4,7 @@ import fuelwright.airflow.Machine;
 import fuelwright.airflow.ThrottleBody;
 import fuelwright.estimate.CellNeed;
 import fuelwright.estimate.Standing;
+import fuelwright.issue.Issue;
 import fuelwright.job.Job;
 import fuelwright.job.PastTable;
 import fuelwright.job.Results;
@@ -39,6 +40,38 @@ public final class JobFacts {
             results(record, facts);
         });
         return facts;
+    }
+
+    /** The most telling of them on one line; of a job that can't be read, why. */
+    public static String line(JobRecord record) {
+        if (record.stored().isEmpty()) {
+            return "can't be read: " + record.trouble().map(Issue::what).orElse("");
+        }
+        StoredJob stored = record.stored().get();
+        List<String> parts = new ArrayList<>();
+        Machine machine = stored.job().machine();
+        machine.displacementCc().ifPresent(cc -> parts.add(figure(cc) + " cm³"));
+        if (machine.hasBodyChange()) {
+            parts.add(bore(machine.before()) + " → " + bore(machine.after()) + " mm");
+        }
+        parts.add(stored.rides().size() + (stored.rides().size() == 1 ? " ride" : " rides"));
+        record.results().ifPresent(r -> {
+            r.errorPercent().ifPresent(e -> parts.add(said("error %.1f %%%s", e, r.done() ? ", done" : "")));
+            if (r.stops() > 0) {
+                parts.add(r.stops() + " Stop");
+            }
+        });
+        parts.add(record.gain().value().map(g -> "part gave " + mean(g)).orElseGet(record::whyNoGain));
+        return String.join(", ", parts);
+    }
+
+    private static String mean(Breathing gain) {
+        double mean = IntStream.range(0, gain.cells())
+                .filter(gain::isKnown)
+                .mapToDouble(gain::gainPercent)
+                .average()
+                .orElseThrow();
+        return signed(mean) + " % air on average";
     }
 
     private static void machine(Machine machine, List<Fact> facts) {

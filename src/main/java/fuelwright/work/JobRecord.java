@@ -75,9 +75,10 @@ public record JobRecord(
                 .isPresent();
     }
 
-    /** What the job calls itself; of one that can't be read, the file's name. */
+    /** What the job calls itself, on one line; of one that can't be read, the file's name. */
     public String name() {
-        return stored.map(s -> s.job().name()).orElse(String.valueOf(file.getFileName()));
+        return stored.map(s -> s.job().name().strip().replaceAll("\\s+", " "))
+                .orElse(String.valueOf(file.getFileName()));
     }
 
     public Optional<Results> results() {
@@ -104,8 +105,7 @@ public record JobRecord(
 
     private String everything() {
         StringBuilder all = new StringBuilder(place).append('\n').append(name());
-        JobFacts.of(this)
-                .forEach(f -> all.append('\n').append(f.what()).append(' ').append(f.figure()));
+        JobFacts.of(this).forEach(f -> all.append('\n').append(f.figure().replace("cm³", "cm³ cc")));
         stored.ifPresent(s -> {
             Job job = s.job();
             s.rides().stream()
