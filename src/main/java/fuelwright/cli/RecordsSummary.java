@@ -2,6 +2,7 @@ package fuelwright.cli;
 
 import fuelwright.airflow.Machine;
 import fuelwright.airflow.ThrottleBody;
+import fuelwright.issue.Loaded;
 import fuelwright.job.Job;
 import fuelwright.job.Results;
 import fuelwright.power.Breathing;
@@ -185,8 +186,7 @@ final class RecordsSummary {
             map.put("rides", s.rides().size());
         });
         job.results().ifPresent(r -> results(r, map));
-        map.put("gain", job.gain().value().map(RecordsSummary::asMap).orElse(null));
-        map.put("whyNoGain", job.gain().value().isPresent() ? null : job.whyNoGain());
+        map.put("partGave", asMap(job.gain()));
         map.put("remarks", job.issues().stream().map(Said::asMap).toList());
         return map;
     }
@@ -207,8 +207,14 @@ final class RecordsSummary {
         map.put("peaks", r.peaks());
     }
 
-    /** What a part gave, cell by cell. */
-    static Map<String, Object> asMap(Breathing gain) {
+    /** What a part gave, cell by cell, or why that isn't known. */
+    static Map<String, Object> asMap(Loaded<Breathing> gain) {
+        return gain.value()
+                .map(RecordsSummary::asMap)
+                .orElseGet(() -> Map.of("unknown", gain.issues().get(0).what()));
+    }
+
+    private static Map<String, Object> asMap(Breathing gain) {
         Map<String, Object> map = new LinkedHashMap<>();
         map.put("knownCells", gain.knownCells());
         map.put("cells", gain.cells());

@@ -11,9 +11,12 @@ import fuelwright.estimate.NextRide;
 import fuelwright.estimate.Proposal;
 import fuelwright.estimate.Validation;
 import fuelwright.handover.HardwareTable;
+import fuelwright.issue.Loaded;
 import fuelwright.job.Job;
 import fuelwright.job.JobRide;
+import fuelwright.job.PartGain;
 import fuelwright.job.Results;
+import fuelwright.power.Breathing;
 import fuelwright.safety.Caution;
 import fuelwright.screen.ScreenedRide;
 import fuelwright.table.Table;
@@ -105,6 +108,11 @@ public record Analysis(
                 rideToRide.map(RideToRide::done).orElse(false),
                 stops().size(),
                 PowerPulls.peaks(job.rides().stream().map(JobRide::ride).toList()));
+    }
+
+    /** What the part gave, cell by cell, or why that can't be told. */
+    public Loaded<Breathing> partGain() {
+        return PartGain.of(job, CellNeed.of(estimate));
     }
 
     /** Cautions of level Stop. */

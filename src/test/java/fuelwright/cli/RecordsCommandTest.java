@@ -66,8 +66,10 @@ class RecordsCommandTest {
         JsonNode all = json("records", jobs, "--json");
         assertEquals("twins/a.fwjob", all.at("/jobs/2/place").asText());
         assertEquals(44, all.at("/jobs/2/boreAfterMm").asDouble());
-        assertTrue(all.at("/jobs/2/gain/knownCells").asInt() > 40);
-        assertEquals("no results are kept with it", all.at("/jobs/1/whyNoGain").asText());
+        assertTrue(all.at("/jobs/2/partGave/knownCells").asInt() > 40);
+        assertEquals(
+                "no results are kept with it",
+                all.at("/jobs/1/partGave/unknown").asText());
     }
 
     @Test
