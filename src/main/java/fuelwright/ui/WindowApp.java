@@ -8,6 +8,8 @@ import fuelwright.ui.handover.HandoverModel;
 import fuelwright.ui.handover.HandoverView;
 import fuelwright.ui.machine.MachineModel;
 import fuelwright.ui.machine.MachineView;
+import fuelwright.ui.power.GainModel;
+import fuelwright.ui.power.GainView;
 import fuelwright.ui.power.PowerModel;
 import fuelwright.ui.power.PowerView;
 import fuelwright.ui.proposal.ProposalModel;
@@ -72,8 +74,7 @@ public class WindowApp extends Application {
         session.afrProperty().set(getParameters().getUnnamed().contains("--afr"));
         setUserAgentStylesheet(session.themeProperty().get().base());
         Shell shell = new Shell(session, panes(session));
-        PowerView power = new PowerView(new PowerModel(session));
-        shell.addPage(Words.of("action.power"), power, power::open);
+        pages(session, shell);
         stage.setScene(shell.scene());
         stage.titleProperty().bind(shell.title());
         stage.setOnCloseRequest(e -> {
@@ -111,6 +112,12 @@ public class WindowApp extends Application {
         stage.setY(screen.getMinY());
         stage.setWidth(screen.getWidth());
         stage.setHeight(screen.getHeight());
+    }
+
+    /** The pages that lie over the stages. */
+    static void pages(Session session, Shell shell) {
+        shell.addPage(Words.of("action.power"), new PowerView(new PowerModel(session)));
+        shell.addPage(Words.of("action.gain"), new GainView(new GainModel(session)));
     }
 
     /** What makes each stage's pane. */

@@ -5,6 +5,7 @@ import fuelwright.ui.session.Session;
 import fuelwright.ui.session.Stage;
 import fuelwright.ui.theme.AskFiles;
 import fuelwright.ui.theme.Fonts;
+import fuelwright.ui.theme.OverPage;
 import fuelwright.ui.theme.StagePane;
 import fuelwright.ui.theme.TextSize;
 import fuelwright.ui.theme.Words;
@@ -91,9 +92,9 @@ public final class Shell {
      *
      * @param name what opening it is called among the actions
      */
-    public void addPage(String name, Node page, Runnable open) {
+    public void addPage(String name, OverPage page) {
         place.getChildren().add(page);
-        action(name, (KeyCombination) null, open);
+        action(name, (KeyCombination) null, page::open);
     }
 
     public Scene scene() {
