@@ -14,6 +14,8 @@ import fuelwright.ui.power.PowerModel;
 import fuelwright.ui.power.PowerView;
 import fuelwright.ui.proposal.ProposalModel;
 import fuelwright.ui.proposal.ProposalView;
+import fuelwright.ui.records.RecordsModel;
+import fuelwright.ui.records.RecordsView;
 import fuelwright.ui.rides.RidesModel;
 import fuelwright.ui.rides.RidesView;
 import fuelwright.ui.session.BackgroundRunner;
@@ -118,6 +120,7 @@ public class WindowApp extends Application {
     static void pages(Session session, Shell shell) {
         shell.addPage(Words.of("action.power"), new PowerView(new PowerModel(session)));
         shell.addPage(Words.of("action.gain"), new GainView(new GainModel(session)));
+        shell.addPage(Words.of("action.records"), new RecordsView(new RecordsModel(session)));
     }
 
     /** What makes each stage's pane. */

@@ -67,7 +67,7 @@ public record JobRecord(
     }
 
     /** Whether it lacks results although it holds all that they follow from. */
-    boolean canBeWorkedOut() {
+    public boolean canBeWorkedOut() {
         return stored.filter(s -> s.results().isEmpty()
                         && s.job().fuelTable().isPresent()
                         && s.job().targetTable().isPresent()
