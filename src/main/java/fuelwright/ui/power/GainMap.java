@@ -12,6 +12,7 @@ import fuelwright.ui.theme.Words;
 import fuelwright.work.JobsCompared;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.function.IntFunction;
 import java.util.stream.IntStream;
 import javafx.scene.paint.Color;
@@ -40,8 +41,12 @@ public record GainMap(HeatMap map, int range, double most) {
 
     private static final double AIR_C = 25;
 
-    /** @param displacementCc cm³, for the mass of air that an efficiency stands for */
-    public static GainMap of(Breathing gain, Shown shown, OptionalDouble displacementCc, Palette palette) {
+    /**
+     * @param displacementCc cm³, for the mass of air that an efficiency stands for
+     * @param stops cells that a Stop caution concerns: what looks like a gain there may be the old table's own hole
+     */
+    public static GainMap of(
+            Breathing gain, Shown shown, OptionalDouble displacementCc, Set<Integer> stops, Palette palette) {
         if (shown == Shown.GAIN) {
             int range = range(IntStream.range(0, gain.cells())
                     .filter(gain::isKnown)
@@ -51,7 +56,9 @@ public record GainMap(HeatMap map, int range, double most) {
             return new GainMap(
                     grid(
                             gain.axes(),
-                            c -> gain.isKnown(c) ? change(gain, c, range, palette) : nothing(gain, c, palette)),
+                            c -> gain.isKnown(c)
+                                    ? change(gain, c, range, stops.contains(c), palette)
+                                    : nothing(gain, c, palette)),
                     range,
                     0);
         }
@@ -110,7 +117,7 @@ public record GainMap(HeatMap map, int range, double most) {
         return HeatCell.plain("", palette.surface(), Words.of("gain.cell.none", TableWords.cell(gain.axes(), cell)));
     }
 
-    private static HeatCell change(Breathing gain, int cell, int range, Palette palette) {
+    private static HeatCell change(Breathing gain, int cell, int range, boolean stop, Palette palette) {
         double error = gain.gainErrorPercent(cell);
         double certainty = 1 - Math.min(1, error / VERY_UNSURE_PERCENT);
         Color full = palette.diverging().at(gain.gainPercent(cell) / range);
@@ -121,7 +128,7 @@ public record GainMap(HeatMap map, int range, double most) {
                 Colours.mix(palette.surface(), full, 0.5 + 0.5 * certainty),
                 certainty > 0.75 ? HeatCell.Weight.STRONG : HeatCell.Weight.NORMAL,
                 false,
-                false,
+                stop,
                 HeatCell.Mark.NONE,
                 false,
                 Words.of("gain.cell", TableWords.cell(gain.axes(), cell), figure, Figures.plain(error, 1))

@@ -10,6 +10,7 @@ import fuelwright.ui.theme.Words;
 import fuelwright.work.Analysis;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** What the job's part gave, and where. */
 public final class GainModel {
@@ -47,6 +48,9 @@ public final class GainModel {
                 g,
                 hasAmounts() ? shown : GainMap.Shown.GAIN,
                 session.job().machine().displacementCc(),
+                session.analysis().stops().stream()
+                        .flatMap(c -> c.cells().stream())
+                        .collect(Collectors.toSet()),
                 palette));
     }
 

@@ -184,7 +184,9 @@ public final class RecordsView extends OverPage {
             Label facts = Parts.text(JobFacts.line(record), "muted", "small");
             Label name = Parts.text(record.name(), "section");
             VBox box = new VBox(2, name, Parts.text(record.place(), "small"), facts);
-            box.setMaxWidth(LIST_WIDTH - 48);
+            box.setPrefWidth(LIST_WIDTH - 40);
+            box.setMaxWidth(LIST_WIDTH - 40);
+            box.getStyleClass().add("list-row");
             setGraphic(box);
             setAccessibleText(record.name() + ", " + record.place() + ", " + facts.getText());
         }

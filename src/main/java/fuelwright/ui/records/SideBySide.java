@@ -11,6 +11,7 @@ import fuelwright.work.JobRecord;
 import fuelwright.work.JobsCompared;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.ToggleButton;
@@ -44,7 +45,7 @@ final class SideBySide extends VBox {
         scroll.setFitToWidth(true);
         scroll.getStyleClass().addAll("plain-scroll", "edge-to-edge");
         scroll.setMinHeight(150);
-        scroll.setPrefHeight(230);
+        scroll.setPrefHeight(250);
         toggles[0].setSelected(true);
         for (ToggleButton toggle : toggles) {
             toggle.setOnAction(e -> map());
@@ -139,6 +140,7 @@ final class SideBySide extends VBox {
                 g,
                 GainMap.Shown.GAIN,
                 record.stored().orElseThrow().job().machine().displacementCc(),
+                Set.of(),
                 palette));
     }
 }

@@ -88,12 +88,18 @@ public final class Shell {
     }
 
     /**
-     * Adds a page that lies over the work area.
+     * Adds a page that lies over work area and explanation.
      *
      * @param name what opening it is called among the actions
      */
     public void addPage(String name, OverPage page) {
         place.getChildren().add(page);
+        // What is explained on the right is the stage below.
+        page.visibleProperty()
+                .addListener((p, old, now) -> frame.setRight(
+                        place.getChildren().stream().anyMatch(n -> n instanceof OverPage && n.isVisible())
+                                ? null
+                                : explanation));
         action(name, (KeyCombination) null, page::open);
     }
 
