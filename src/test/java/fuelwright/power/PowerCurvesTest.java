@@ -63,6 +63,14 @@ class PowerCurvesTest {
         }
     }
 
+    /** From first principles: 250 kg at a steady 100 km/h roll with 44.1 N and are held back by 254.6 N of air, 8.30 kW. */
+    @Test
+    void theRoadTakesAtASteadySpeedWhatRollingAndAirTake() {
+        RoadLoad road = new RoadLoad(250, 0.06, 0.018, 0.55, 1.2);
+        assertEquals(8.299, road.powerKw(100 / 3.6, 0), 5e-4);
+        assertEquals(250 * 1.06 * 2 * 100 / 3.6 / 1000, road.powerKw(100 / 3.6, 2) - road.powerKw(100 / 3.6, 0), 1e-9);
+    }
+
     @Test
     void assumptionsOfARoadPullAreSaid() {
         RoadMaker maker = new RoadMaker(290, 51, 0.33, 65, 4, 1);

@@ -83,7 +83,8 @@ final class SideBySide extends VBox {
 
     private void head(List<JobRecord> chosen) {
         for (int i = 0; i < chosen.size(); i++) {
-            facts.add(Parts.text(chosen.get(i).name(), "section"), i + 1, 0);
+            JobRecord job = chosen.get(i);
+            facts.add(new VBox(Parts.text(job.name(), "section"), Parts.text(job.place(), "muted", "small")), i + 1, 0);
         }
     }
 
