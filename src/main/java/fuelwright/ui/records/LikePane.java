@@ -10,11 +10,15 @@ import javafx.scene.layout.VBox;
 /** What parts like the open job's gave on engines like its own, by bands of load. */
 final class LikePane extends VBox {
 
+    private static final double MOST_WIDTH = 560;
+
     private final RecordsModel model;
     private final VBox content = new VBox(12);
 
     LikePane(RecordsModel model) {
         this.model = model;
+        // Words and figures of a line must not stand far apart.
+        content.setMaxWidth(MOST_WIDTH);
         Node scroll = Parts.scroll(content);
         VBox.setVgrow(scroll, javafx.scene.layout.Priority.ALWAYS);
         getChildren().add(scroll);
