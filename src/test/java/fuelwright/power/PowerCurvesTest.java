@@ -11,6 +11,7 @@ import fuelwright.ride.Ride;
 import fuelwright.ride.RideOptions;
 import fuelwright.ride.RideReader;
 import fuelwright.ride.Role;
+import fuelwright.simulated.SampleData;
 import fuelwright.unit.Unit;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -82,7 +83,9 @@ class PowerCurvesTest {
 
     @Test
     void aBrakedSweepIsRefusedForTheRoadMethod() throws IOException {
-        Ride dyno = read(Path.of("sample-logs/dyno-pull.csv"), RideOptions.defaults());
+        Path bare = home.resolve("bare.csv");
+        Files.writeString(bare, SampleData.withoutTorque(Files.readString(Path.of("sample-logs/dyno-pull.csv"))));
+        Ride dyno = read(bare, RideOptions.defaults());
         List<Pull> pulls = Pull.in(dyno);
         assertEquals(2, pulls.size(), "two of the six pulls are at full throttle");
         for (Pull pull : pulls) {

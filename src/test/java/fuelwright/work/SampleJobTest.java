@@ -8,6 +8,7 @@ import fuelwright.estimate.Validation;
 import fuelwright.issue.Loaded;
 import fuelwright.job.Job;
 import fuelwright.job.PartGain;
+import fuelwright.job.Results;
 import fuelwright.power.Breathing;
 import fuelwright.safety.Caution;
 import fuelwright.simulated.Grid;
@@ -112,5 +113,15 @@ class SampleJobTest {
         assertTrue(wrong.size() > 40 && inferred > 20, wrong.size() + " known, " + inferred + " not");
         assertTrue(wrong.get(wrong.size() / 2) < 2, "median " + wrong.get(wrong.size() / 2));
         assertTrue(wrong.get(wrong.size() * 9 / 10) < 5, "nine of ten " + wrong.get(wrong.size() * 9 / 10));
+    }
+
+    /** The simulated engine's torque at the crank is what the brake logged, to a tenth. */
+    @Test
+    void theDynosTorqueGivesThePowerCurveAndItsPeakIsKept() {
+        List<Results.Peak> peaks = ANALYSIS.results().peaks();
+        assertEquals(1, peaks.size());
+        assertEquals("dyno-pull.csv", peaks.get(0).ride());
+        assertTrue(peaks.get(0).rpm() > 6000 && peaks.get(0).rpm() <= 8500, peaks.toString());
+        assertTrue(peaks.get(0).powerKw() > 35 && peaks.get(0).powerKw() < 60, peaks.toString());
     }
 }
