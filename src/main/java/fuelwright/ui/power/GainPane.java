@@ -16,7 +16,7 @@ import javafx.scene.layout.VBox;
 public final class GainPane extends VBox {
 
     private final HeatGrid grid = new HeatGrid();
-    private final ScaleBar bar = new ScaleBar(260);
+    private final ScaleBar bar = new ScaleBar(360);
     private final Label words = Parts.text("", "muted");
     private final ReadOnlyObjectProperty<Theme> theme;
 
