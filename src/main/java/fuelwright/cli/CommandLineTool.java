@@ -29,6 +29,7 @@ import picocli.CommandLine.Spec;
             InspectCommand.class,
             EntryCheckCommand.class,
             PullsCommand.class,
+            RecordsCommand.class,
             DemoCommand.class
         })
 public final class CommandLineTool implements Runnable {

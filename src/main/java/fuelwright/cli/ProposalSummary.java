@@ -236,6 +236,7 @@ final class ProposalSummary {
             one.put("done", r.done());
             map.put("rideToRide", one);
         });
+        map.put("partGave", RecordsSummary.asMap(analysis.partGain()));
         map.put("nextRide", asMap(analysis.nextRide()));
         map.put("cautions", analysis.cautions().stream().map(Said::asMap).toList());
         map.put("remarks", remarks.stream().map(Said::asMap).toList());

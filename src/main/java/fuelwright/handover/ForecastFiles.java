@@ -1,5 +1,6 @@
 package fuelwright.handover;
 
+import fuelwright.job.PartGain;
 import fuelwright.safety.Caution;
 import fuelwright.table.Table;
 import fuelwright.table.TableWriter;
@@ -14,7 +15,7 @@ public final class ForecastFiles {
 
     public static final String FIRST_RIDE = "first-ride.csv";
 
-    private static final String KEY = "forecast";
+    private static final String KEY = PartGain.FORECAST;
     private static final String CARRIED = "carried-stop";
     private static final int DECIMALS = 4;
 

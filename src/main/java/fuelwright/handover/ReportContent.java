@@ -2,11 +2,16 @@ package fuelwright.handover;
 
 import fuelwright.airflow.Machine;
 import fuelwright.airflow.ThrottleBody;
+import fuelwright.estimate.CellNeed;
 import fuelwright.estimate.CellProposal;
 import fuelwright.estimate.Estimate;
 import fuelwright.estimate.ExpectedMixture;
 import fuelwright.estimate.SensorModel;
 import fuelwright.estimate.Standing;
+import fuelwright.issue.Issue;
+import fuelwright.issue.Loaded;
+import fuelwright.job.PartGain;
+import fuelwright.power.Breathing;
 import fuelwright.safety.Caution;
 import fuelwright.safety.UsualCautions;
 import fuelwright.screen.Screen;
@@ -45,6 +50,7 @@ final class ReportContent {
         map.put("beforeMap", maps.before());
         map.put("afterMap", maps.after());
         map.put("readingsMap", maps.readings());
+        gain(handed, maps, map);
         map.put("tableWords", handed.proposal().before().quantity().words());
         map.put("tableUnit", handed.proposal().before().quantity().unit());
         map.put("rides", rides(handed));
@@ -58,6 +64,25 @@ final class ReportContent {
         map.put("usual", UsualCautions.sentences());
         map.put("remarks", handed.estimate().remarks());
         return map;
+    }
+
+    private static void gain(Handed handed, ReportMaps maps, Map<String, Object> map) {
+        Loaded<Breathing> gain = PartGain.of(handed.job(), CellNeed.of(handed.estimate()));
+        map.put("gainUnknown", gain.issues().stream().map(Issue::what).toList());
+        gain.value().ifPresent(g -> {
+            map.put("gainMap", maps.gain(g));
+            map.put("gainRange", ReportMaps.gainRange(g));
+            map.put(
+                    "gainBelow",
+                    switch (g.amount()) {
+                        case EFFICIENCY -> "below each figure the volumetric efficiency before and now, %";
+                        case RELATIVE ->
+                            "below each figure the air before and now, where 100 is the most that a known cell drew before";
+                        case UNKNOWN ->
+                            "how much air that is, a "
+                                    + handed.proposal().before().quantity().words() + " doesn’t tell";
+                    });
+        });
     }
 
     private static Map<String, Object> caution(Handed handed, Caution caution) {

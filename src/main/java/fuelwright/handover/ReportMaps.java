@@ -4,13 +4,15 @@ import fuelwright.estimate.CellProposal;
 import fuelwright.estimate.Estimate;
 import fuelwright.estimate.Proposal;
 import fuelwright.estimate.Standing;
+import fuelwright.power.Breathing;
 import fuelwright.safety.Caution;
 import fuelwright.table.Table;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
 
-/** The report's four maps. */
+/** The report's maps. */
 final class ReportMaps {
 
     private static final int[] RANGES = {10, 20, 40};
@@ -35,10 +37,13 @@ final class ReportMaps {
 
     /** The range of the change map, ± %. */
     int changeRange() {
-        double most = proposal.cells().stream()
+        return range(proposal.cells().stream()
                 .mapToDouble(c -> Math.abs(c.changePercent()))
                 .max()
-                .orElse(0);
+                .orElse(0));
+    }
+
+    private static int range(double most) {
         for (int range : RANGES) {
             if (most <= range) {
                 return range;
@@ -69,6 +74,47 @@ final class ReportMaps {
 
     String after() {
         return amounts("after", "Fuel table as proposed", CellProposal::after);
+    }
+
+    /** The range of the map of what the part gave, ± %. */
+    static int gainRange(Breathing gain) {
+        return range(IntStream.range(0, gain.cells())
+                .filter(gain::isKnown)
+                .mapToDouble(c -> Math.abs(gain.gainPercent(c)))
+                .max()
+                .orElse(0));
+    }
+
+    /** Below each figure, where the air itself is known, what a cycle drew before and draws now. */
+    String gain(Breathing gain) {
+        int range = gainRange(gain);
+        return HeatMap.of(
+                table,
+                "gain",
+                "What the part gave: more air in each cycle, percent",
+                cell -> gain.isKnown(cell)
+                        ? new HeatMap.Cell(
+                                Palette.change(
+                                        gain.gainPercent(cell) / range,
+                                        1 - gain.gainErrorPercent(cell) / VERY_UNSURE_PERCENT),
+                                Figures.signed(gain.gainPercent(cell), 1),
+                                HeatMap.FULL_SIZE,
+                                gain.before(cell).isPresent()
+                                        ? Figures.plain(gain.before(cell).getAsDouble(), 0) + "→"
+                                                + Figures.plain(gain.after(cell).getAsDouble(), 0)
+                                        : "",
+                                false,
+                                stopped.contains(cell),
+                                place(cell) + ": " + Figures.signed(gain.gainPercent(cell), 1) + " ± "
+                                        + Figures.plain(gain.gainErrorPercent(cell), 1) + " % air")
+                        : new HeatMap.Cell(
+                                0xffffff,
+                                "",
+                                HeatMap.FULL_SIZE,
+                                "",
+                                false,
+                                stopped.contains(cell),
+                                place(cell) + ": not known"));
     }
 
     String readings() {
@@ -124,8 +170,7 @@ final class ReportMaps {
 
     private String tip(int cell) {
         CellProposal c = proposal.cell(cell);
-        return Figures.trimmed(table.speedAt(cell), 2) + " rpm, " + Figures.trimmed(table.loadAt(cell), 2) + " "
-                + table.load().kind().unit().symbol() + ": " + Figures.trimmed(c.before(), 3) + " → "
+        return place(cell) + ": " + Figures.trimmed(c.before(), 3) + " → "
                 + Figures.trimmed(c.after(), 3) + ", change " + Figures.signed(c.changePercent(), 1) + " %, shortfall "
                 + Figures.signed(estimate.shortfallPercent(cell), 1) + " ± "
                 + Figures.plain(estimate.uncertaintyPercent(cell), 1) + " %, "
@@ -134,5 +179,10 @@ final class ReportMaps {
                 + c.decision()
                         .map(d -> ", " + d.kind().name().toLowerCase(java.util.Locale.ROOT) + " by hand")
                         .orElse("");
+    }
+
+    private String place(int cell) {
+        return Figures.trimmed(table.speedAt(cell), 2) + " rpm, " + Figures.trimmed(table.loadAt(cell), 2) + " "
+                + table.load().kind().unit().symbol();
     }
 }

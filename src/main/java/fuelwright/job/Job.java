@@ -5,6 +5,7 @@ import fuelwright.estimate.ProposalSettings;
 import fuelwright.mixture.MixtureScale;
 import fuelwright.safety.Limits;
 import fuelwright.screen.ScreenSettings;
+import fuelwright.table.Quantity;
 import fuelwright.table.Table;
 import java.util.ArrayList;
 import java.util.List;
@@ -131,6 +132,23 @@ public record Job(
 
     public Job withPast(List<PastTable> other) {
         return with(d -> d.past = other);
+    }
+
+    /** The target as lambda: an AFR target is in the figures of the display, so it is divided by the ratio that the display is set to. */
+    public Optional<Table> targetLambda() {
+        return targetTable.map(t -> lambda(t, displayRatio));
+    }
+
+    /** A target table as lambda. */
+    public static Table lambda(Table target, double displayRatio) {
+        if (target.quantity() == Quantity.LAMBDA) {
+            return target;
+        }
+        double[] cells = target.toArray();
+        for (int c = 0; c < cells.length; c++) {
+            cells[c] = MixtureScale.lambdaOfAfr(cells[c], displayRatio);
+        }
+        return target.with(Quantity.LAMBDA, cells);
     }
 
     /** Whether there is enough for a proposal: both tables and a ride. */

@@ -16,15 +16,20 @@ import fuelwright.table.TableWriter;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.zip.ZipEntry;
+import java.util.zip.ZipException;
+import java.util.zip.ZipFile;
 import java.util.zip.ZipInputStream;
 import java.util.zip.ZipOutputStream;
 
@@ -92,6 +97,7 @@ public final class JobFile {
         root.set("limits", JobJson.limits(job.limits()));
         root.set("hardware", JobJson.hardware(job.hardware()));
         root.set("answers", JobJson.answers(job.answers()));
+        stored.results().ifPresent(r -> ResultsJson.write(r, root.putObject("results")));
         try {
             entries.put(MAIN, MAPPER.writeValueAsBytes(root));
         } catch (JsonProcessingException e) {
@@ -149,12 +155,39 @@ public final class JobFile {
      * @return the job without its rides' columns; refused where it isn't a job file, is damaged, or is of a later version
      */
     public static Loaded<StoredJob> read(String file, byte[] bytes) {
-        Map<String, byte[]> entries;
         try {
-            entries = unzip(bytes);
+            return read(file, unzip(bytes));
         } catch (IOException | IllegalArgumentException e) {
-            return refused(file, "this isn't a job file, or it is damaged", "Give a file that this program saved");
+            return damaged(file);
         }
+    }
+
+    /**
+     * Reads a job file without its rides' logs: they are neither unpacked nor checked, and stand as rides without content. For looking through
+     * many files; what it gives must not be saved.
+     *
+     * @throws IOException if the file can't be read at all
+     */
+    public static Loaded<StoredJob> readWithoutLogs(Path path) throws IOException {
+        String file = String.valueOf(path.getFileName());
+        Map<String, byte[]> entries = new LinkedHashMap<>();
+        try (ZipFile zip = new ZipFile(path.toFile())) {
+            for (ZipEntry entry : Collections.list(zip.entries())) {
+                try (InputStream content = zip.getInputStream(entry)) {
+                    put(entries, entry.getName(), isLog(entry.getName()) ? new byte[0] : text(content));
+                }
+            }
+        } catch (ZipException | IllegalArgumentException e) {
+            return damaged(file);
+        }
+        return read(file, entries);
+    }
+
+    private static Loaded<StoredJob> damaged(String file) {
+        return refused(file, "this isn't a job file, or it is damaged", "Give a file that this program saved");
+    }
+
+    private static Loaded<StoredJob> read(String file, Map<String, byte[]> entries) {
         byte[] main = entries.get(MAIN);
         if (main == null) {
             return refused(file, "this isn't a job file: it has no " + MAIN, "Give a file that this program saved");
@@ -232,7 +265,21 @@ public final class JobFile {
         if (issues.stream().anyMatch(i -> i.severity() == Issue.Severity.ERROR)) {
             return Loaded.refused(issues);
         }
-        return Loaded.of(new StoredJob(job, rides), issues);
+        return Loaded.of(new StoredJob(job, rides, results(file, root.path("results"), fuel, issues)), issues);
+    }
+
+    /** Results follow from the job: where they are damaged the job is still whole. */
+    private static Optional<Results> results(String file, JsonNode node, Optional<Table> fuel, List<Issue> issues) {
+        if (!node.isObject() || fuel.isEmpty()) {
+            return Optional.empty();
+        }
+        try {
+            return Optional.of(ResultsJson.read(node, fuel.get().cells()));
+        } catch (IllegalArgumentException e) {
+            issues.add(Issue.warning(
+                    file, 0, 0, "its results are damaged: " + e.getMessage(), "Open it and save it again"));
+            return Optional.empty();
+        }
     }
 
     private static Optional<Table> table(String file, JsonNode name, Map<String, byte[]> entries, List<Issue> issues) {
@@ -278,17 +325,37 @@ public final class JobFile {
         long total = 0;
         try (ZipInputStream zip = new ZipInputStream(new ByteArrayInputStream(bytes), StandardCharsets.UTF_8)) {
             for (ZipEntry entry = zip.getNextEntry(); entry != null; entry = zip.getNextEntry()) {
-                boolean ride = entry.getName().startsWith("rides/");
-                int most = ride ? (int) Math.min(Integer.MAX_VALUE - 16, MOST_BYTES - total) : MOST_BYTES_OF_TEXT;
-                byte[] content = zip.readNBytes(most);
-                if (zip.read() >= 0 || entries.size() >= MOST_ENTRIES) {
-                    throw new IOException("more than a job can hold");
-                }
+                byte[] content = isLog(entry.getName())
+                        ? atMost((int) Math.min(Integer.MAX_VALUE - 16, MOST_BYTES - total), zip)
+                        : text(zip);
                 total += content.length;
-                entries.put(entry.getName(), content);
+                put(entries, entry.getName(), content);
             }
         }
         return entries;
+    }
+
+    private static boolean isLog(String entry) {
+        return entry.startsWith("rides/");
+    }
+
+    private static byte[] text(InputStream from) throws IOException {
+        return atMost(MOST_BYTES_OF_TEXT, from);
+    }
+
+    private static byte[] atMost(int most, InputStream from) throws IOException {
+        byte[] content = from.readNBytes(most);
+        if (from.read() >= 0) {
+            throw new ZipException("more than a job can hold");
+        }
+        return content;
+    }
+
+    private static void put(Map<String, byte[]> entries, String name, byte[] content) throws IOException {
+        if (entries.size() >= MOST_ENTRIES) {
+            throw new ZipException("more than a job can hold");
+        }
+        entries.put(name, content);
     }
 
     private static Loaded<StoredJob> refused(String file, String what, String todo) {

@@ -8,10 +8,14 @@ import fuelwright.ui.handover.HandoverModel;
 import fuelwright.ui.handover.HandoverView;
 import fuelwright.ui.machine.MachineModel;
 import fuelwright.ui.machine.MachineView;
+import fuelwright.ui.power.GainModel;
+import fuelwright.ui.power.GainView;
 import fuelwright.ui.power.PowerModel;
 import fuelwright.ui.power.PowerView;
 import fuelwright.ui.proposal.ProposalModel;
 import fuelwright.ui.proposal.ProposalView;
+import fuelwright.ui.records.RecordsModel;
+import fuelwright.ui.records.RecordsView;
 import fuelwright.ui.rides.RidesModel;
 import fuelwright.ui.rides.RidesView;
 import fuelwright.ui.session.BackgroundRunner;
@@ -72,8 +76,7 @@ public class WindowApp extends Application {
         session.afrProperty().set(getParameters().getUnnamed().contains("--afr"));
         setUserAgentStylesheet(session.themeProperty().get().base());
         Shell shell = new Shell(session, panes(session));
-        PowerView power = new PowerView(new PowerModel(session));
-        shell.addPage(Words.of("action.power"), power, power::open);
+        pages(session, shell);
         stage.setScene(shell.scene());
         stage.titleProperty().bind(shell.title());
         stage.setOnCloseRequest(e -> {
@@ -111,6 +114,13 @@ public class WindowApp extends Application {
         stage.setY(screen.getMinY());
         stage.setWidth(screen.getWidth());
         stage.setHeight(screen.getHeight());
+    }
+
+    /** The pages that lie over the stages. */
+    static void pages(Session session, Shell shell) {
+        shell.addPage(Words.of("action.power"), new PowerView(new PowerModel(session)));
+        shell.addPage(Words.of("action.gain"), new GainView(new GainModel(session)));
+        shell.addPage(Words.of("action.records"), new RecordsView(new RecordsModel(session)));
     }
 
     /** What makes each stage's pane. */

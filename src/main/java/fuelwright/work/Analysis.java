@@ -2,6 +2,7 @@ package fuelwright.work;
 
 import fuelwright.airflow.HighLoad;
 import fuelwright.estimate.CellMeans;
+import fuelwright.estimate.CellNeed;
 import fuelwright.estimate.DelayProfile;
 import fuelwright.estimate.Estimate;
 import fuelwright.estimate.Estimator;
@@ -11,12 +12,18 @@ import fuelwright.estimate.NextRide;
 import fuelwright.estimate.Proposal;
 import fuelwright.estimate.Validation;
 import fuelwright.handover.HardwareTable;
+import fuelwright.issue.Loaded;
 import fuelwright.job.Job;
+import fuelwright.job.JobRide;
+import fuelwright.job.PartGain;
+import fuelwright.job.Results;
+import fuelwright.power.Breathing;
 import fuelwright.safety.Caution;
 import fuelwright.screen.ScreenedRide;
 import fuelwright.table.Table;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 
 /**
@@ -110,6 +117,22 @@ public record Analysis(
 
     private Table madeWith(int ride) {
         return job.rides().get(ride).madeWith().orElseGet(proposal::before);
+    }
+
+    /** What is kept with the job. Finding peaks of power is one pass over each ride. */
+    public Results results() {
+        double error = rideToRide.map(RideToRide::errorPercent).orElse(Double.NaN);
+        return new Results(
+                CellNeed.of(estimate),
+                Double.isFinite(error) ? OptionalDouble.of(Math.rint(1000 * error) / 1000) : OptionalDouble.empty(),
+                rideToRide.map(RideToRide::done).orElse(false),
+                stops().size(),
+                PowerPulls.peaks(job.rides().stream().map(JobRide::ride).toList()));
+    }
+
+    /** What the part gave, cell by cell, or why that can't be told. */
+    public Loaded<Breathing> partGain() {
+        return PartGain.of(job, CellNeed.of(estimate));
     }
 
     /** Cautions of level Stop. */

@@ -75,7 +75,7 @@ public final class FirstRide {
         Loaded<Outcome> outcome = of(
                 String.valueOf(file.getFileName()),
                 loaded.value().get(),
-                target.map(t -> Usable.lambda(t.value().get(), displayRatio)),
+                target.map(t -> Job.lambda(t.value().get(), displayRatio)),
                 machine,
                 deadTimeMs);
         issues.addAll(outcome.issues());

@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.IntStream;
 
 /** Writes what an analysis hands over. */
@@ -65,7 +66,7 @@ public final class HandOver {
         Handed handed = of(analysis);
         Map<String, byte[]> files = new LinkedHashMap<>();
         if (SaveJob.canSave(analysis.job())) {
-            files.put(JOB, SaveJob.bytes(analysis.job(), folder.resolve(JOB)));
+            files.put(JOB, SaveJob.bytes(analysis.job(), Optional.of(analysis.results()), folder.resolve(JOB)));
         }
         if (pdf || Files.exists(folder.resolve(Exports.REPORT_PDF))) {
             files.put(Exports.REPORT_PDF, Exports.reportPdf(handed));

@@ -6,6 +6,7 @@ import fuelwright.handover.OutputFolder;
 import fuelwright.handover.PowerFiles;
 import fuelwright.issue.Issue;
 import fuelwright.issue.Loaded;
+import fuelwright.job.Results;
 import fuelwright.power.AirOfTheDay;
 import fuelwright.power.PowerCurve;
 import fuelwright.power.PowerCurves;
@@ -86,7 +87,7 @@ public final class PowerPulls {
             if (ofRide.isEmpty()) {
                 issues.addAll(why.isEmpty() ? List.of(noPull(ride)) : why);
             } else {
-                why.forEach(i -> issues.add(new Issue(Issue.Severity.WARNING, i.file(), 0, 0, i.what(), i.todo())));
+                why.stream().map(PowerPulls::warning).forEach(issues::add);
                 curves.add(ofRide);
             }
         }
@@ -97,10 +98,55 @@ public final class PowerPulls {
         for (List<PowerCurve> other : curves.subList(1, curves.size())) {
             Loaded<PullComparison> compared = PullComparison.of(curves.get(0).get(0), other.get(0));
             compared.value().ifPresent(comparisons::add);
-            compared.issues()
-                    .forEach(i -> issues.add(new Issue(Issue.Severity.WARNING, i.file(), 0, 0, i.what(), i.todo())));
+            compared.issues().stream().map(PowerPulls::warning).forEach(issues::add);
         }
         return Loaded.of(new Outcome(curves, comparisons), issues);
+    }
+
+    /**
+     * The first and the last ride that have a curve; rides without one don't stand in the way.
+     *
+     * @return refused where no ride has one, with why not for each
+     */
+    public static Loaded<Outcome> firstAndLast(List<Ride> rides, Settings settings) {
+        List<Issue> issues = new ArrayList<>();
+        List<Ride> good = new ArrayList<>();
+        for (Ride ride : rides) {
+            Loaded<Outcome> alone = of(List.of(ride), settings);
+            if (alone.value().isPresent()) {
+                good.add(ride);
+            } else {
+                issues.addAll(alone.issues());
+            }
+        }
+        if (good.isEmpty()) {
+            return Loaded.refused(issues);
+        }
+        Loaded<Outcome> together =
+                of(good.size() > 1 ? List.of(good.get(0), good.get(good.size() - 1)) : good, settings);
+        issues.replaceAll(PowerPulls::warning);
+        issues.addAll(together.issues());
+        return new Loaded<>(together.value(), issues);
+    }
+
+    /** Most power of their first pulls, from logged power or torque, as logged. */
+    static List<Results.Peak> peaks(List<Ride> rides) {
+        return firstAndLast(rides, new Settings(Optional.empty(), Optional.empty(), Optional.empty()))
+                .value()
+                .map(Outcome::curves)
+                .orElse(List.of())
+                .stream()
+                .map(ofRide -> ofRide.get(0))
+                .map(c -> new Results.Peak(
+                        c.pull().ride().name(),
+                        c.peakPower().powerKw(),
+                        c.peakPower().errorKw(),
+                        c.peakPower().rpm()))
+                .toList();
+    }
+
+    private static Issue warning(Issue i) {
+        return new Issue(Issue.Severity.WARNING, i.file(), 0, 0, i.what(), i.todo());
     }
 
     private static PowerCurve corrected(PowerCurve curve, Settings settings) {

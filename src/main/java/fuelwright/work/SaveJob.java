@@ -3,6 +3,7 @@ package fuelwright.work;
 import fuelwright.job.Job;
 import fuelwright.job.JobFile;
 import fuelwright.job.JobRide;
+import fuelwright.job.Results;
 import fuelwright.job.RideSource;
 import fuelwright.job.StoredJob;
 import fuelwright.job.StoredRide;
@@ -28,14 +29,23 @@ public final class SaveJob {
      * @throws WorkException with a sentence for the user; the old file is as it was
      */
     public static void save(Job job, Path file) {
-        save(job, file, Disk.REAL);
+        save(job, Optional.empty(), file, Disk.REAL);
     }
 
-    static void save(Job job, Path file, Disk disk) {
+    /**
+     * With what came out of it, so that a folder of jobs can be looked through.
+     *
+     * @param results of this very job
+     */
+    public static void save(Job job, Optional<Results> results, Path file) {
+        save(job, results, file, Disk.REAL);
+    }
+
+    static void save(Job job, Optional<Results> results, Path file, Disk disk) {
         Path target = file.toAbsolutePath();
         Path part = target.resolveSibling("." + target.getFileName() + ".part");
         try {
-            byte[] bytes = bytes(job, target);
+            byte[] bytes = bytes(job, results, target);
             try {
                 disk.write(part, bytes);
                 disk.replace(part, target);
@@ -62,7 +72,7 @@ public final class SaveJob {
      *
      * @throws WorkException if a ride's log can't be read any more
      */
-    public static byte[] bytes(Job job, Path file) {
+    public static byte[] bytes(Job job, Optional<Results> results, Path file) {
         long total = 0;
         for (JobRide ride : job.rides()) {
             if (ride.source().isPresent()) {
@@ -84,7 +94,7 @@ public final class SaveJob {
                     source.options(),
                     ride.madeWith()));
         }
-        return JobFile.write(new StoredJob(job.withRides(List.of()), rides));
+        return JobFile.write(new StoredJob(job.withRides(List.of()), rides, results));
     }
 
     private static long size(Path log) {

@@ -169,19 +169,7 @@ final class Usable {
 
     /** The target as lambda: an AFR target is in the figures of the display. */
     static Table targetLambda(Job job) {
-        return lambda(job.targetTable().orElseThrow(), job.displayRatio());
-    }
-
-    /** A target table as lambda, an AFR divided by the ratio that the display was set to. */
-    static Table lambda(Table target, double displayRatio) {
-        if (target.quantity() == Quantity.LAMBDA) {
-            return target;
-        }
-        double[] cells = target.toArray();
-        for (int c = 0; c < cells.length; c++) {
-            cells[c] /= displayRatio;
-        }
-        return target.with(Quantity.LAMBDA, cells);
+        return job.targetLambda().orElseThrow();
     }
 
     /** Says that every reading was screened out, and by what. */

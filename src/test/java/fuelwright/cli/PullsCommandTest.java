@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import fuelwright.simulated.SampleData;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -46,11 +47,13 @@ class PullsCommandTest {
     }
 
     @Test
-    void aBrakedSweepAndARideWithoutPullAreRefusedInWords() {
-        Ran sweep = Ran.of("pulls", "--ride", DYNO, "--mass", "300", "--out", home.resolve("x"));
+    void aBrakedSweepAndARideWithoutPullAreRefusedInWords() throws IOException {
+        Path bare = home.resolve("bare.csv");
+        Files.writeString(bare, SampleData.withoutTorque(Files.readString(DYNO)));
+        Ran sweep = Ran.of("pulls", "--ride", bare, "--mass", "300", "--out", home.resolve("x"));
         assertEquals(Exit.INPUT, sweep.code());
-        sweep.has("dyno-pull.csv", "braked dyno's sweep", "Log the dyno's power or torque");
-        Ran.of("pulls", "--ride", DYNO).has("neither power nor torque is logged");
+        sweep.has("bare.csv", "braked dyno's sweep", "Log the dyno's power or torque");
+        Ran.of("pulls", "--ride", bare).has("neither power nor torque is logged");
         Ran.of("pulls", "--ride", home.resolve("none.csv")).has("none.csv");
         assertFalse(Files.exists(home.resolve("x")));
     }

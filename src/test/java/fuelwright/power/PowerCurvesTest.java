@@ -11,6 +11,7 @@ import fuelwright.ride.Ride;
 import fuelwright.ride.RideOptions;
 import fuelwright.ride.RideReader;
 import fuelwright.ride.Role;
+import fuelwright.simulated.SampleData;
 import fuelwright.unit.Unit;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -63,6 +64,14 @@ class PowerCurvesTest {
         }
     }
 
+    /** From first principles: 250 kg at a steady 100 km/h roll with 44.1 N and are held back by 254.6 N of air, 8.30 kW. */
+    @Test
+    void theRoadTakesAtASteadySpeedWhatRollingAndAirTake() {
+        RoadLoad road = new RoadLoad(250, 0.06, 0.018, 0.55, 1.2);
+        assertEquals(8.299, road.powerKw(100 / 3.6, 0), 5e-4);
+        assertEquals(250 * 1.06 * 2 * 100 / 3.6 / 1000, road.powerKw(100 / 3.6, 2) - road.powerKw(100 / 3.6, 0), 1e-9);
+    }
+
     @Test
     void assumptionsOfARoadPullAreSaid() {
         RoadMaker maker = new RoadMaker(290, 51, 0.33, 65, 4, 1);
@@ -74,7 +83,9 @@ class PowerCurvesTest {
 
     @Test
     void aBrakedSweepIsRefusedForTheRoadMethod() throws IOException {
-        Ride dyno = read(Path.of("sample-logs/dyno-pull.csv"), RideOptions.defaults());
+        Path bare = home.resolve("bare.csv");
+        Files.writeString(bare, SampleData.withoutTorque(Files.readString(Path.of("sample-logs/dyno-pull.csv"))));
+        Ride dyno = read(bare, RideOptions.defaults());
         List<Pull> pulls = Pull.in(dyno);
         assertEquals(2, pulls.size(), "two of the six pulls are at full throttle");
         for (Pull pull : pulls) {

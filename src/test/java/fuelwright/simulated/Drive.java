@@ -108,7 +108,7 @@ final class Drive {
         speedRpm += (open ? hunting : 0.15 * hunting) * dtS / quickness * 0.5;
     }
 
-    private double torqueNm() {
+    double torqueNm() {
         Engine engine = machine.engine();
         double airG = chargeNow() * machine.fullChargeG();
         double share = speedRpm / engine.redlineRpm();

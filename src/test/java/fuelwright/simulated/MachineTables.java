@@ -56,6 +56,11 @@ public final class MachineTables {
         return NodeFit.fit(target, (rpm, load) -> needed(air, rpm, load), this::toCells);
     }
 
+    /** How much more air a cycle really draws with the part than without, %. */
+    public double gainPct(double speedRpm, double load) {
+        return 100 * (needed(after, speedRpm, load) / needed(before, speedRpm, load) - 1);
+    }
+
     /** The right table with the small errors and the hole of {@code flaw} put in. */
     public Grid spoilt(Grid right, TableFlaw flaw, long seed) {
         Random random = new Random(seed ^ 0x7ab1eL);

@@ -9,6 +9,7 @@ import java.util.List;
  * @param highestThrottlePct the rider never opens further
  * @param highestSpeedShare the rider shifts or closes before this share of the redline
  * @param pulls throttle openings of the dyno pulls, in order; unused on the road
+ * @param brake whether the dyno's brake logs the torque it takes
  */
 public record RideProfile(
         Kind kind,
@@ -17,6 +18,7 @@ public record RideProfile(
         double highestThrottlePct,
         double highestSpeedShare,
         List<Double> pulls,
+        boolean brake,
         RideFlaws flaws) {
 
     public enum Kind {
@@ -30,7 +32,7 @@ public record RideProfile(
 
     /** A warm road ride that uses the whole throttle. */
     public static RideProfile road(double minutes) {
-        return new RideProfile(Kind.ROAD, minutes * 60, 82, 100, 0.95, List.of(), RideFlaws.NONE);
+        return new RideProfile(Kind.ROAD, minutes * 60, 82, 100, 0.95, List.of(), false, RideFlaws.NONE);
     }
 
     /** Sweeps from low engine speed to the redline, each at one throttle opening, on a warm engine. */
@@ -42,19 +44,27 @@ public record RideProfile(
                 100,
                 1,
                 List.of(pulls),
+                false,
                 RideFlaws.NONE);
     }
 
     public RideProfile cold(double coolantC) {
-        return new RideProfile(kind, durationS, coolantC, highestThrottlePct, highestSpeedShare, pulls, flaws);
+        return new RideProfile(kind, durationS, coolantC, highestThrottlePct, highestSpeedShare, pulls, brake, flaws);
     }
 
     /** A ride that never passes a throttle opening or a share of the redline. */
     public RideProfile sparse(double throttlePct, double speedShare) {
-        return new RideProfile(kind, durationS, startCoolantC, throttlePct, speedShare, pulls, flaws);
+        return new RideProfile(kind, durationS, startCoolantC, throttlePct, speedShare, pulls, brake, flaws);
     }
 
     public RideProfile with(RideFlaws other) {
-        return new RideProfile(kind, durationS, startCoolantC, highestThrottlePct, highestSpeedShare, pulls, other);
+        return new RideProfile(
+                kind, durationS, startCoolantC, highestThrottlePct, highestSpeedShare, pulls, brake, other);
+    }
+
+    /** With the torque that the dyno's brake takes, in the log. */
+    public RideProfile braked() {
+        return new RideProfile(
+                kind, durationS, startCoolantC, highestThrottlePct, highestSpeedShare, pulls, true, flaws);
     }
 }

@@ -4,10 +4,13 @@ package fuelwright.simulated;
 final class RideWriter {
     private final Recorder recorder;
     private final boolean trims;
+    private final boolean torque;
     private final int sensors;
     private final StringBuilder text = new StringBuilder();
 
-    RideWriter(Machine machine) {
+    /** @param torque whether torque is logged */
+    RideWriter(Machine machine, boolean torque) {
+        this.torque = torque;
         recorder = machine.recorder();
         trims = machine.unit().loop() == ControlUnit.Loop.CLOSED_LOGGED;
         sensors = recorder.mixture() == Recorder.Mixture.LAMBDA_EACH_CYLINDER
@@ -19,7 +22,8 @@ final class RideWriter {
             text.append(',').append(mixtureHeading(i));
         }
         text.append(trims ? ",short trim [%],long trim [%]" : "");
-        text.append(",injector pulse [ms],coolant [°C],intake air [°C],road speed [km/h],gear [1]\n");
+        text.append(",injector pulse [ms],coolant [°C],intake air [°C],road speed [km/h],gear [1]");
+        text.append(torque ? ",torque [N·m]\n" : "\n");
     }
 
     private String mixtureHeading(int sensor) {
@@ -67,6 +71,9 @@ final class RideWriter {
         figure(drive.machine.ambient().temperatureK() - 273.15 + 4, 0, true);
         figure(drive.roadSpeedMPerS * 3.6, 0, true);
         figure(drive.clutchOpen ? 0 : drive.gear, 0, true);
+        if (torque) {
+            figure(Math.max(0, drive.torqueNm()), 1, true);
+        }
         text.append('\n');
     }
 

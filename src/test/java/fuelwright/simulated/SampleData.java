@@ -50,9 +50,18 @@ public final class SampleData {
         return Simulation.ride(tables, secondTable(), RideProfile.road(11).cold(76), SECOND_ROAD_SEED);
     }
 
-    /** Six pulls with the first table. */
+    /** Six pulls with the first table, torque logged. */
     public SimulatedRide dynoPull() {
-        return Simulation.ride(tables, table(), RideProfile.dyno(100.0, 100.0, 70.0, 50.0, 35.0, 25.0), ROAD_SEED + 1);
+        return Simulation.ride(
+                tables,
+                table(),
+                RideProfile.dyno(100.0, 100.0, 70.0, 50.0, 35.0, 25.0).braked(),
+                ROAD_SEED + 1);
+    }
+
+    /** The dyno's log as a dyno leaves it that logs no torque. */
+    public static String withoutTorque(String dynoCsv) {
+        return dynoCsv.replaceAll("(?m),[^,\n]*$", "");
     }
 
     /** File name to content. */

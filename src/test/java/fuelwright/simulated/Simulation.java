@@ -40,7 +40,7 @@ public final class Simulation {
         rider = profile.kind() == RideProfile.Kind.DYNO
                 ? new DynoRider(profile)
                 : new RoadRider(profile, new Random(seed * 31 + 4));
-        writer = new RideWriter(machine);
+        writer = new RideWriter(machine, profile.brake());
         for (int i = 0; i < writer.sensors(); i++) {
             sensors.add(new SensorChain(machine, profile.flaws(), new Random(seed * 31 + 10 + i), STEP_S));
         }

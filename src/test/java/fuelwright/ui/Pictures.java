@@ -5,6 +5,7 @@ import fuelwright.ui.session.Services;
 import fuelwright.ui.session.Session;
 import fuelwright.ui.session.Stage;
 import fuelwright.ui.shell.Shell;
+import fuelwright.ui.theme.OverPage;
 import fuelwright.ui.theme.Theme;
 import fuelwright.work.RecipeBook;
 import fuelwright.work.StateFolder;
@@ -15,11 +16,13 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import javafx.animation.PauseTransition;
 import javafx.application.Application;
 import javafx.application.Platform;
 import javafx.scene.Node;
 import javafx.scene.control.ButtonBase;
+import javafx.scene.control.ListView;
 import javafx.scene.image.WritableImage;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyCodeCombination;
@@ -34,7 +37,8 @@ import javax.imageio.stream.ImageOutputStream;
 /**
  * Takes pictures of every stage in both themes without a display. Arguments: folder, {@code real} for the sample job or {@code fixture},
  * then stages (or none for all), sizes as {@code 1280x800}, themes, {@code cell=128},
- * {@code finder} for the list of actions, {@code press=First ride} to press the button of that name,
+ * {@code page=gain-page} to open that page over the stage, {@code choose=0,2} to choose lines of the list
+ * of jobs there, {@code open=x.fwjob} for another job than the sample, {@code finder} for the list of actions, {@code press=First ride} to press the button of that name,
  * {@code also=proposal-dark} for one more, {@code plain} for names without the size. Start with the headless options of the build.
  */
 public final class Pictures extends Application {
@@ -58,6 +62,7 @@ public final class Pictures extends Application {
         session = new Session(services, new BackgroundRunner());
         setUserAgentStylesheet(Theme.LIGHT.base());
         shell = new Shell(session, WindowApp.panes(session));
+        WindowApp.pages(session, shell);
         window = stage;
         stage.setScene(shell.scene());
         stage.show();
@@ -83,8 +88,11 @@ public final class Pictures extends Application {
                 next(0);
             }
         });
+        Optional<Path> job = after("open=").map(Path::of);
         if (args.contains("empty")) {
             next(0);
+        } else if (job.isPresent()) {
+            session.open(List.of(job.get()));
         } else {
             session.openSample();
         }
@@ -124,7 +132,9 @@ public final class Pictures extends Application {
         session.stageProperty().set(shot.stage());
         window.setWidth(shot.width());
         window.setHeight(shot.height());
-        PauseTransition pause = new PauseTransition(Duration.millis(1500));
+        PauseTransition pause =
+                new PauseTransition(Duration.millis(after("page=").isPresent() ? 4000 : 1500));
+        after("page=").ifPresent(this::openPage);
         getParameters().getRaw().stream().filter(a -> a.startsWith("press=")).forEach(a -> press(a.substring(6)));
         if (getParameters().getRaw().contains("finder")) {
             shell.scene()
@@ -137,6 +147,26 @@ public final class Pictures extends Application {
             next(index + 1);
         });
         pause.play();
+    }
+
+    private Optional<String> after(String option) {
+        return getParameters().getRaw().stream()
+                .filter(a -> a.startsWith(option))
+                .map(a -> a.substring(option.length()))
+                .findFirst();
+    }
+
+    /** A page that lies over the stages, some lines of its list chosen once it is filled. */
+    private void openPage(String id) {
+        ((OverPage) shell.root().lookup("#" + id)).open();
+        PauseTransition filled = new PauseTransition(Duration.millis(2000));
+        filled.setOnFinished(e -> after("choose=").ifPresent(lines -> {
+            ListView<?> list = (ListView<?>) shell.root().lookup("#records-list");
+            for (String line : lines.split(",")) {
+                list.getSelectionModel().select(Integer.parseInt(line));
+            }
+        }));
+        filled.play();
     }
 
     private void press(String text) {

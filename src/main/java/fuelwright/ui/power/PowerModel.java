@@ -157,22 +157,7 @@ public final class PowerModel {
 
     /** Rides without pulls don't stand in the way of those that have some. */
     static Shown of(List<Ride> rides, PowerPulls.Settings settings) {
-        List<Issue> issues = new ArrayList<>();
-        List<Ride> good = new ArrayList<>();
-        for (Ride ride : rides) {
-            Loaded<PowerPulls.Outcome> alone = PowerPulls.of(List.of(ride), settings);
-            if (alone.value().isPresent()) {
-                good.add(ride);
-            } else {
-                issues.addAll(alone.issues());
-            }
-        }
-        if (good.isEmpty()) {
-            return new Shown(Optional.empty(), issues);
-        }
-        List<Ride> ends = good.size() > 1 ? List.of(good.get(0), good.get(good.size() - 1)) : good;
-        Loaded<PowerPulls.Outcome> together = PowerPulls.of(ends, settings);
-        issues.addAll(together.issues());
-        return new Shown(together.value(), issues);
+        Loaded<PowerPulls.Outcome> found = PowerPulls.firstAndLast(rides, settings);
+        return new Shown(found.value(), found.issues());
     }
 }

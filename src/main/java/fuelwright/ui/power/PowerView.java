@@ -7,6 +7,7 @@ import fuelwright.power.PowerCurve.Point;
 import fuelwright.power.PullComparison;
 import fuelwright.ui.power.PowerModel.Field;
 import fuelwright.ui.theme.Figures;
+import fuelwright.ui.theme.OverPage;
 import fuelwright.ui.theme.Parts;
 import fuelwright.ui.theme.Words;
 import fuelwright.work.PowerPulls;
@@ -18,14 +19,12 @@ import java.util.Optional;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
-import javafx.scene.input.KeyCode;
-import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 
 /** The page of power pulls. Lies over the work area until Escape is pressed. */
-public final class PowerView extends VBox {
+public final class PowerView extends OverPage {
 
     private final PowerModel model;
     private final PowerPlot plot = new PowerPlot();
@@ -35,15 +34,8 @@ public final class PowerView extends VBox {
     private final Map<Field, Label> problems = new EnumMap<>(Field.class);
 
     public PowerView(PowerModel model) {
-        super(12);
+        super("power-page", "power.title", "power.below");
         this.model = model;
-        setId("power-page");
-        setStyle("-fx-background-color: -fw-surface; -fx-padding: 16;");
-        HBox head = Parts.row(
-                8,
-                Parts.heading(new Label(Words.of("power.title")), new Label(Words.of("power.below"))),
-                Parts.gap(),
-                Parts.button("power.close", this::leave, "compact"));
         VBox right = new VBox(12, why, plot);
         VBox.setVgrow(plot, Priority.ALWAYS);
         HBox.setHgrow(right, Priority.ALWAYS);
@@ -55,15 +47,7 @@ public final class PowerView extends VBox {
             region.setPrefWidth(300);
             region.setMaxWidth(300);
         }
-        HBox body = new HBox(16, scrolled, right);
-        VBox.setVgrow(body, Priority.ALWAYS);
-        getChildren().addAll(head, body);
-        addEventFilter(KeyEvent.KEY_PRESSED, e -> {
-            if (e.getCode() == KeyCode.ESCAPE) {
-                leave();
-                e.consume();
-            }
-        });
+        fill(new HBox(16, scrolled, right));
         model.shownProperty().addListener((p, old, now) -> show());
         model.session().themeProperty().addListener((p, old, now) -> show());
         model.session().jobProperty().addListener((p, old, now) -> {
@@ -72,19 +56,15 @@ public final class PowerView extends VBox {
             }
         });
         model.session().stageProperty().addListener((p, old, now) -> leave());
-        setVisible(false);
     }
 
     /** Opens the page and works the curves out. */
+    @Override
     public void open() {
-        setVisible(true);
+        super.open();
         standards.requestFocus();
         model.workOut();
         show();
-    }
-
-    private void leave() {
-        setVisible(false);
     }
 
     private VBox form() {

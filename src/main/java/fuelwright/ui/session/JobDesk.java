@@ -5,6 +5,7 @@ import fuelwright.job.Job;
 import fuelwright.job.JobFile;
 import fuelwright.job.JobRide;
 import fuelwright.ui.theme.Words;
+import fuelwright.work.Analysis;
 import fuelwright.work.JobLock;
 import fuelwright.work.OpenJob;
 import fuelwright.work.SaveJob;
@@ -106,6 +107,8 @@ public final class JobDesk {
             notices.all().add(Issue.error("", 0, 0, Words.of("job.norides"), Words.of("job.norides.todo")));
             return;
         }
+        Optional<Analysis> outcome =
+                Optional.ofNullable(session.analysis()).filter(a -> a.job().equals(job));
         boolean own = lock != null
                 && lock.isHeld()
                 && file.get().filter(target::equals).isPresent();
@@ -117,7 +120,7 @@ public final class JobDesk {
                     if (!own) {
                         refuseTaken(target);
                     }
-                    services.saveJob(sourced, target);
+                    services.saveJob(sourced, outcome.map(Analysis::results), target);
                     services.state().opened(target);
                     return target;
                 },

@@ -2,6 +2,7 @@ package fuelwright.ui.session;
 
 import fuelwright.issue.Loaded;
 import fuelwright.job.Job;
+import fuelwright.job.Results;
 import fuelwright.ride.ClockAlignment;
 import fuelwright.ride.Ride;
 import fuelwright.ride.RideOptions;
@@ -87,10 +88,11 @@ public interface Services {
     /**
      * Saves a job as a file.
      *
+     * @param results what came out of this very job, where that is known
      * @throws IOException never; a {@link fuelwright.work.WorkException} says what went wrong
      */
-    default void saveJob(Job job, Path file) throws IOException {
-        SaveJob.save(job, file);
+    default void saveJob(Job job, Optional<Results> results, Path file) throws IOException {
+        SaveJob.save(job, results, file);
     }
 
     /** @param locate asked for a log that isn't where it was */

@@ -5,6 +5,7 @@ import fuelwright.ui.session.Session;
 import fuelwright.ui.session.Stage;
 import fuelwright.ui.theme.AskFiles;
 import fuelwright.ui.theme.Fonts;
+import fuelwright.ui.theme.OverPage;
 import fuelwright.ui.theme.StagePane;
 import fuelwright.ui.theme.TextSize;
 import fuelwright.ui.theme.Words;
@@ -87,13 +88,19 @@ public final class Shell {
     }
 
     /**
-     * Adds a page that lies over the work area.
+     * Adds a page that lies over work area and explanation.
      *
      * @param name what opening it is called among the actions
      */
-    public void addPage(String name, Node page, Runnable open) {
+    public void addPage(String name, OverPage page) {
         place.getChildren().add(page);
-        action(name, (KeyCombination) null, open);
+        // What is explained on the right is the stage below.
+        page.visibleProperty()
+                .addListener((p, old, now) -> frame.setRight(
+                        place.getChildren().stream().anyMatch(n -> n instanceof OverPage && n.isVisible())
+                                ? null
+                                : explanation));
+        action(name, (KeyCombination) null, page::open);
     }
 
     public Scene scene() {
