@@ -31,7 +31,9 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.function.Supplier;
 import javafx.application.Application;
+import javafx.application.Platform;
 import javafx.geometry.Rectangle2D;
+import javafx.scene.Scene;
 import javafx.stage.Screen;
 
 /**
@@ -59,6 +61,7 @@ public class WindowApp extends Application {
     /** Opens the window and waits until it is closed. */
     public static void open(String... arguments) {
         QuietStart.apply();
+        WarmStart.begin();
         launch(WindowApp.class, arguments);
     }
 
@@ -95,6 +98,21 @@ public class WindowApp extends Application {
         stage.setMaximized(true);
         stage.show();
         shell.focusStage();
+        afterFirstFrame(stage.getScene(), this::openJob);
+    }
+
+    /** Work in the background would only keep the first frame from being made. */
+    private static void afterFirstFrame(Scene scene, Runnable then) {
+        Runnable[] frame = new Runnable[1];
+        frame[0] = () -> {
+            scene.removePostLayoutPulseListener(frame[0]);
+            Platform.runLater(then);
+        };
+        scene.addPostLayoutPulseListener(frame[0]);
+        Platform.requestNextPulse();
+    }
+
+    private void openJob() {
         session.openSample();
         var files = getParameters().getUnnamed().stream()
                 .filter(a -> !a.startsWith("--"))
@@ -103,6 +121,11 @@ public class WindowApp extends Application {
         if (!files.isEmpty()) {
             session.open(files);
         }
+    }
+
+    /** What is open, once the window has started. */
+    protected Session session() {
+        return session;
     }
 
     /** The whole screen also where no window manager maximises. */
