@@ -9,6 +9,7 @@ import fuelwright.ui.theme.TextSize;
 import fuelwright.ui.theme.Theme;
 import fuelwright.ui.theme.Words;
 import fuelwright.work.Analysis;
+import fuelwright.work.StateFolder;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
@@ -105,6 +106,11 @@ public final class Session {
     /** The job's file. */
     public JobDesk desk() {
         return desk;
+    }
+
+    /** What is kept between two runs of the program. */
+    public StateFolder state() {
+        return services.state();
     }
 
     /** Shows another job in place of this one; one step of undo. */

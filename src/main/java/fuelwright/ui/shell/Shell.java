@@ -169,7 +169,7 @@ public final class Shell {
                 Words.of("action.picture.copy"),
                 (KeyCombination) null,
                 () -> picture().ifPresent(Picture::copy));
-        action(Words.of("action.tour"), (KeyCombination) null, () -> tour.begin());
+        action(Words.of("action.tour"), (KeyCombination) null, this::beginTour);
         action(Words.of("action.keys"), new KeyCodeCombination(KeyCode.F1), () -> keys.show());
     }
 
@@ -256,6 +256,11 @@ public final class Shell {
         if (marked) {
             node.getStyleClass().add("drop-target");
         }
+    }
+
+    /** Begins the guide through the stages. */
+    public void beginTour() {
+        tour.begin();
     }
 
     /** The window's title. */
