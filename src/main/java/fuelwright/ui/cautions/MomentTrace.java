@@ -15,6 +15,7 @@ import fuelwright.ui.plot.Trace;
 import fuelwright.ui.session.Mixture;
 import fuelwright.ui.session.RideTrace;
 import fuelwright.ui.session.Runner;
+import fuelwright.ui.theme.Measures;
 import fuelwright.ui.theme.Parts;
 import fuelwright.ui.theme.Words;
 import fuelwright.work.Analysis;
@@ -44,6 +45,7 @@ final class MomentTrace {
     private final VBox box;
     private JobRide shown;
     private Mixture shownAs;
+    private Measures shownIn;
     private Analysis shownFor;
 
     MomentTrace(CautionsModel model) {
@@ -64,6 +66,7 @@ final class MomentTrace {
                 Parts.text(Words.of("cautions.trace.note"), "muted", "small"));
         model.momentProperty().addListener((p, old, now) -> show());
         model.session().afrProperty().addListener((p, old, now) -> show());
+        model.session().measuresProperty().addListener((p, old, now) -> show());
         model.session().analysisProperty().addListener((p, old, now) -> show());
         show();
     }
@@ -85,16 +88,18 @@ final class MomentTrace {
             return;
         }
         Mixture as = model.session().mixture();
+        Measures measures = model.session().measuresProperty().get();
         Analysis analysis = model.session().analysis();
-        if (ride.get() != shown || !as.equals(shownAs) || analysis != shownFor) {
+        if (ride.get() != shown || !as.equals(shownAs) || measures != shownIn || analysis != shownFor) {
             if (ride.get() != shown) {
                 timeline.traceProperty().set(null);
             }
             shown = ride.get();
             shownAs = as;
+            shownIn = measures;
             shownFor = analysis;
             Job job = model.session().job();
-            model.session().look(LANE, (p, c) -> trace(job, analysis, ride.get(), as), traced -> {
+            model.session().look(LANE, (p, c) -> trace(job, analysis, ride.get(), as, measures), traced -> {
                 timeline.traceProperty().set(traced);
                 mark();
             });
@@ -117,9 +122,9 @@ final class MomentTrace {
     }
 
     /** Engine speed and load as logged; the mixture where it was burnt, so that it stands above its limit where it was lean. */
-    private static Trace trace(Job job, Analysis analysis, JobRide ride, Mixture as) {
+    private static Trace trace(Job job, Analysis analysis, JobRide ride, Mixture as, Measures measures) {
         Optional<Table> target = job.targetTable();
-        Trace all = RideTrace.of(ride.ride(), Optional.empty(), target, as);
+        Trace all = RideTrace.of(ride.ride(), Optional.empty(), target, as, measures);
         Optional<LeanLimit> limit = target.map(t -> limit(job, ride, t, as));
         boolean byPressure = job.fuelTable()
                 .filter(t -> t.load().kind() == Axis.Kind.MANIFOLD_PRESSURE)
@@ -134,7 +139,7 @@ final class MomentTrace {
                 lanes.add(limit.map(l -> burnt.limited(row -> l.at(row) * as.scale()))
                         .orElse(burnt)
                         .tall(byPressure ? 3 : 2.4));
-            } else if (byPressure || !lane.unit().equals("kPa")) {
+            } else if (byPressure || !RideTrace.isPressure(lane)) {
                 lanes.add(lane);
             }
         }

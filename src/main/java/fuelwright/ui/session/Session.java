@@ -5,6 +5,7 @@ import fuelwright.job.Job;
 import fuelwright.mixture.MixtureScale;
 import fuelwright.ride.RideOptions;
 import fuelwright.safety.Caution;
+import fuelwright.ui.theme.Measures;
 import fuelwright.ui.theme.TextSize;
 import fuelwright.ui.theme.Theme;
 import fuelwright.ui.theme.Words;
@@ -54,6 +55,7 @@ public final class Session {
     private final ObjectProperty<Theme> theme = new SimpleObjectProperty<>(Theme.LIGHT);
     private final ObjectProperty<TextSize> textSize = new SimpleObjectProperty<>(TextSize.NORMAL);
     private final BooleanProperty afr = new SimpleBooleanProperty();
+    private final ObjectProperty<Measures> measures = new SimpleObjectProperty<>(Measures.METRIC);
 
     public Session(Services services, Runner runner) {
         this.services = services;
@@ -323,6 +325,11 @@ public final class Session {
 
     public ObjectProperty<TextSize> textSizeProperty() {
         return textSize;
+    }
+
+    /** The units that measured figures are shown in. */
+    public ObjectProperty<Measures> measuresProperty() {
+        return measures;
     }
 
     /** How mixtures are shown. */

@@ -2,6 +2,7 @@ package fuelwright.ui.shell;
 
 import fuelwright.ui.session.Runner;
 import fuelwright.ui.session.Session;
+import fuelwright.ui.theme.Measures;
 import fuelwright.ui.theme.TextSize;
 import fuelwright.ui.theme.Theme;
 import fuelwright.work.StateFolder;
@@ -34,6 +35,7 @@ public final class Remembered {
         follow("stage", session.stageProperty(), choice(fuelwright.ui.session.Stage.values()));
         follow("theme", session.themeProperty(), choice(Theme.values()));
         follow("textsize", session.textSizeProperty(), choice(TextSize.values()));
+        follow("measures", session.measuresProperty(), choice(Measures.values()));
         follow("afr", session.afrProperty(), Remembered::yesOrNo);
     }
 

@@ -161,6 +161,11 @@ public final class Shell {
                 "action.notation",
                 KeyCode.L,
                 () -> session.afrProperty().set(!session.afrProperty().get()));
+        action(
+                Words.of("action.measures"),
+                (KeyCombination) null,
+                () -> session.measuresProperty()
+                        .set(session.measuresProperty().get().other()));
         action("action.new", KeyCode.N, session::startNew);
         action(Words.of("action.sample"), (KeyCombination) null, session::openSample);
         action(Words.of("action.cancel"), (KeyCombination) null, session::cancel);

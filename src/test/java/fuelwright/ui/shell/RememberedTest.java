@@ -8,6 +8,7 @@ import fuelwright.ui.FixtureServices;
 import fuelwright.ui.session.SameThreadRunner;
 import fuelwright.ui.session.Session;
 import fuelwright.ui.session.Stage;
+import fuelwright.ui.theme.Measures;
 import fuelwright.ui.theme.TextSize;
 import fuelwright.ui.theme.Theme;
 import fuelwright.work.StateFolder;
@@ -41,11 +42,13 @@ class RememberedTest {
         first.themeProperty().set(Theme.CONTRAST);
         first.textSizeProperty().set(TextSize.LARGEST);
         first.afrProperty().set(true);
+        first.measuresProperty().set(Measures.IMPERIAL);
         first.stageProperty().set(Stage.EVIDENCE);
         Session second = start();
         assertEquals(Theme.CONTRAST, second.themeProperty().get());
         assertEquals(TextSize.LARGEST, second.textSizeProperty().get());
         assertTrue(second.afrProperty().get());
+        assertEquals(Measures.IMPERIAL, second.measuresProperty().get());
         assertEquals(Stage.EVIDENCE, second.stageProperty().get());
     }
 
