@@ -34,6 +34,8 @@ import javafx.scene.layout.VBox;
 /** The whole window: frame, stages, keys, dropped files. */
 public final class Shell {
 
+    private static final double RAIL_MARKS = 80;
+    private static final double RAIL_WORDS = 80;
     private static final double EXPLANATION_WIDTH = 324;
 
     private final Session session;
@@ -110,6 +112,9 @@ public final class Shell {
         TextSize size = session.textSizeProperty().get();
         Fonts.use(size);
         session.themeProperty().get().applyTo(scene, size);
+        double railWidth = RAIL_MARKS + Fonts.grown(RAIL_WORDS);
+        rail.setMinWidth(railWidth);
+        rail.setPrefWidth(railWidth);
         explanation.setMinWidth(Fonts.grown(EXPLANATION_WIDTH));
         explanation.setMaxWidth(Fonts.grown(EXPLANATION_WIDTH));
     }
