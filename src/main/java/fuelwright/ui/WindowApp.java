@@ -22,6 +22,7 @@ import fuelwright.ui.session.BackgroundRunner;
 import fuelwright.ui.session.Services;
 import fuelwright.ui.session.Session;
 import fuelwright.ui.session.Stage;
+import fuelwright.ui.shell.Remembered;
 import fuelwright.ui.shell.Shell;
 import fuelwright.ui.tables.TablesModel;
 import fuelwright.ui.tables.TablesView;
@@ -35,11 +36,13 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.function.Supplier;
 import javafx.application.Application;
+import javafx.application.Platform;
 import javafx.geometry.Rectangle2D;
+import javafx.scene.Scene;
 import javafx.stage.Screen;
 
 /**
- * The window, opened on the sample job. For pictures and trials: {@code --stage=rides} opens that stage, {@code --theme=dark} that theme,
+ * The window, opened on the sample job, as it was left the last time; the guide comes by itself once. For pictures and trials: {@code --stage=rides} opens that stage, {@code --theme=dark} that theme,
  * {@code --textsize=large} that size, {@code --cell=112} selects a cell, {@code --afr} shows mixtures as AFR; other arguments are files to open.
  */
 public class WindowApp extends Application {
@@ -63,6 +66,7 @@ public class WindowApp extends Application {
     /** Opens the window and waits until it is closed. */
     public static void open(String... arguments) {
         QuietStart.apply();
+        WarmStart.begin();
         launch(WindowApp.class, arguments);
     }
 
@@ -70,10 +74,17 @@ public class WindowApp extends Application {
     public void start(javafx.stage.Stage stage) {
         session = new Session(services, new BackgroundRunner());
         Map<String, String> named = getParameters().getNamed();
-        session.stageProperty().set(option(Stage.class, named.get("stage"), Stage.MACHINE));
-        session.themeProperty().set(option(Theme.class, named.get("theme"), Theme.LIGHT));
-        session.textSizeProperty().set(option(TextSize.class, named.get("textsize"), TextSize.NORMAL));
-        session.afrProperty().set(getParameters().getUnnamed().contains("--afr"));
+        // What is asked for is for this time only; otherwise the window is as it was left.
+        boolean plain = getParameters().getRaw().stream().noneMatch(a -> a.startsWith("--"));
+        Remembered remembered = new Remembered(session);
+        if (plain) {
+            remembered.follow();
+        } else {
+            session.stageProperty().set(option(Stage.class, named.get("stage"), Stage.MACHINE));
+            session.themeProperty().set(option(Theme.class, named.get("theme"), Theme.LIGHT));
+            session.textSizeProperty().set(option(TextSize.class, named.get("textsize"), TextSize.NORMAL));
+            session.afrProperty().set(getParameters().getUnnamed().contains("--afr"));
+        }
         setUserAgentStylesheet(session.themeProperty().get().base());
         Shell shell = new Shell(session, panes(session));
         pages(session, shell);
@@ -82,6 +93,8 @@ public class WindowApp extends Application {
         stage.setOnCloseRequest(e -> {
             if (!shell.mayClose()) {
                 e.consume();
+            } else if (plain) {
+                remembered.leave(stage);
             }
         });
         stage.setMinWidth(1040);
@@ -94,10 +107,30 @@ public class WindowApp extends Application {
                 }
             });
         }
-        fill(stage, Screen.getPrimary().getVisualBounds());
-        stage.setMaximized(true);
+        if (!plain || !remembered.place(stage)) {
+            fill(stage, Screen.getPrimary().getVisualBounds());
+            stage.setMaximized(true);
+        }
         stage.show();
         shell.focusStage();
+        if (plain && remembered.isFirstTime()) {
+            shell.beginTour();
+        }
+        afterFirstFrame(stage.getScene(), this::openJob);
+    }
+
+    /** Work in the background would only keep the first frame from being made. */
+    private static void afterFirstFrame(Scene scene, Runnable then) {
+        Runnable[] frame = new Runnable[1];
+        frame[0] = () -> {
+            scene.removePostLayoutPulseListener(frame[0]);
+            Platform.runLater(then);
+        };
+        scene.addPostLayoutPulseListener(frame[0]);
+        Platform.requestNextPulse();
+    }
+
+    private void openJob() {
         session.openSample();
         var files = getParameters().getUnnamed().stream()
                 .filter(a -> !a.startsWith("--"))
@@ -106,6 +139,11 @@ public class WindowApp extends Application {
         if (!files.isEmpty()) {
             session.open(files);
         }
+    }
+
+    /** What is open, once the window has started. */
+    protected Session session() {
+        return session;
     }
 
     /** The whole screen also where no window manager maximises. */

@@ -2,6 +2,7 @@ package fuelwright.ui.cautions;
 
 import fuelwright.safety.Caution;
 import fuelwright.ui.session.Missing;
+import fuelwright.ui.theme.Fonts;
 import fuelwright.ui.theme.Parts;
 import fuelwright.ui.theme.StagePane;
 import fuelwright.ui.theme.Words;
@@ -116,8 +117,8 @@ public final class CautionsView implements StagePane {
         String sign = caution.level() == Caution.Level.STOP ? "! " : caution.level() == Caution.Level.CHECK ? "? " : "";
         Label level = Parts.label(sign + caution.level().words(), "level");
         level.getStyleClass().add(caution.level().name().toLowerCase(Locale.ROOT));
-        level.setMinWidth(72);
-        level.setPrefWidth(72);
+        level.setMinWidth(Fonts.grown(72));
+        level.setPrefWidth(Fonts.grown(72));
         level.setAlignment(javafx.geometry.Pos.CENTER);
         return level;
     }

@@ -14,6 +14,8 @@ import fuelwright.ui.plot.Timeline;
 import fuelwright.ui.plot.Trace;
 import fuelwright.ui.session.Mixture;
 import fuelwright.ui.session.RideTrace;
+import fuelwright.ui.session.Runner;
+import fuelwright.ui.theme.Measures;
 import fuelwright.ui.theme.Parts;
 import fuelwright.ui.theme.Words;
 import fuelwright.work.Analysis;
@@ -32,6 +34,7 @@ import javafx.scene.layout.VBox;
 final class MomentTrace {
 
     private static final double AROUND_S = 6;
+    private static final String LANE = Runner.LOOK + "-moment";
 
     private final CautionsModel model;
     private final Timeline timeline = new Timeline();
@@ -42,6 +45,7 @@ final class MomentTrace {
     private final VBox box;
     private JobRide shown;
     private Mixture shownAs;
+    private Measures shownIn;
     private Analysis shownFor;
 
     MomentTrace(CautionsModel model) {
@@ -62,6 +66,7 @@ final class MomentTrace {
                 Parts.text(Words.of("cautions.trace.note"), "muted", "small"));
         model.momentProperty().addListener((p, old, now) -> show());
         model.session().afrProperty().addListener((p, old, now) -> show());
+        model.session().measuresProperty().addListener((p, old, now) -> show());
         model.session().analysisProperty().addListener((p, old, now) -> show());
         show();
     }
@@ -83,12 +88,21 @@ final class MomentTrace {
             return;
         }
         Mixture as = model.session().mixture();
+        Measures measures = model.session().measuresProperty().get();
         Analysis analysis = model.session().analysis();
-        if (ride.get() != shown || !as.equals(shownAs) || analysis != shownFor) {
+        if (ride.get() != shown || !as.equals(shownAs) || measures != shownIn || analysis != shownFor) {
+            if (ride.get() != shown) {
+                timeline.traceProperty().set(null);
+            }
             shown = ride.get();
             shownAs = as;
+            shownIn = measures;
             shownFor = analysis;
-            timeline.traceProperty().set(trace(ride.get(), as));
+            Job job = model.session().job();
+            model.session().look(LANE, (p, c) -> trace(job, analysis, ride.get(), as, measures), traced -> {
+                timeline.traceProperty().set(traced);
+                mark();
+            });
         }
         Caution.Moment m = moment.get();
         int of = model.selectedProperty().get().moments().size();
@@ -96,40 +110,43 @@ final class MomentTrace {
         count.setText(Words.of("cautions.count", model.index() + 1, of));
         before.setDisable(model.index() <= 0);
         after.setDisable(model.index() + 1 >= of);
-        timeline.mark(m.startS(), m.startS() + m.lengthS(), AROUND_S);
+        mark();
         timeline.setAccessibleText(Words.of("cautions.trace", title.getText()));
     }
 
+    private void mark() {
+        Caution.Moment m = model.momentProperty().get();
+        if (m != null && timeline.traceProperty().get() != null) {
+            timeline.mark(m.startS(), m.startS() + m.lengthS(), AROUND_S);
+        }
+    }
+
     /** Engine speed and load as logged; the mixture where it was burnt, so that it stands above its limit where it was lean. */
-    private Trace trace(JobRide ride, Mixture as) {
-        Optional<Table> target = model.session().job().targetTable();
-        Trace all = RideTrace.of(ride.ride(), Optional.empty(), target, as);
-        Optional<LeanLimit> limit = target.map(t -> limit(ride, t, as));
-        boolean byPressure = model.session()
-                .job()
-                .fuelTable()
+    private static Trace trace(Job job, Analysis analysis, JobRide ride, Mixture as, Measures measures) {
+        Optional<Table> target = job.targetTable();
+        Trace all = RideTrace.of(ride.ride(), Optional.empty(), target, as, measures);
+        Optional<LeanLimit> limit = target.map(t -> limit(job, ride, t, as));
+        boolean byPressure = job.fuelTable()
                 .filter(t -> t.load().kind() == Axis.Kind.MANIFOLD_PRESSURE)
                 .isPresent();
         List<Lane> lanes = new ArrayList<>();
         int sensor = 0;
         for (Lane lane : all.lanes()) {
             if (lane.target().isPresent()) {
-                Lane burnt = burnt(ride, sensor++)
+                Lane burnt = burnt(job, analysis, ride, sensor++)
                         .map(b -> lane.showing(row -> b.at(row) * as.scale()))
                         .orElse(lane);
                 lanes.add(limit.map(l -> burnt.limited(row -> l.at(row) * as.scale()))
                         .orElse(burnt)
                         .tall(byPressure ? 3 : 2.4));
-            } else if (byPressure || !lane.unit().equals("kPa")) {
+            } else if (byPressure || !RideTrace.isPressure(lane)) {
                 lanes.add(lane);
             }
         }
         return new Trace(all.clock(), lanes, all.screenedOut(), all.reason());
     }
 
-    private Optional<BurntMixture> burnt(JobRide ride, int sensor) {
-        Job job = model.session().job();
-        Analysis analysis = model.session().analysis();
+    private static Optional<BurntMixture> burnt(Job job, Analysis analysis, JobRide ride, int sensor) {
         if (analysis == null || job.fuelTable().isEmpty()) {
             return Optional.empty();
         }
@@ -142,11 +159,10 @@ final class MomentTrace {
                 job.proposal().deadTimeMs()));
     }
 
-    private LeanLimit limit(JobRide ride, Table target, Mixture as) {
+    private static LeanLimit limit(Job job, JobRide ride, Table target, Mixture as) {
         double[] lambda = Arrays.stream(target.toArray())
                 .map(x -> as.lambdaOf(target.quantity(), x))
                 .toArray();
-        Job job = model.session().job();
         return LeanLimit.of(
                 ride.ride(), target.with(Quantity.LAMBDA, lambda), HighLoad.of(job.machine()), job.limits());
     }

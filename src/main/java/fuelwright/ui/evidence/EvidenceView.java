@@ -10,12 +10,15 @@ import fuelwright.ui.theme.Theme;
 import fuelwright.ui.theme.Words;
 import java.util.List;
 import java.util.Locale;
+import javafx.geometry.VPos;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 
@@ -41,12 +44,14 @@ public final class EvidenceView implements StagePane {
         grid.selectedProperty().bindBidirectional(model.session().cellProperty());
         grid.dimmedProperty().bind(model.session().staleProperty());
         VBox.setVgrow(grid, Priority.ALWAYS);
-        HBox legend = Parts.row(
+        FlowPane legend = new FlowPane(
                 16,
+                4,
                 bar,
                 Parts.row(4, Parts.label("▨"), Parts.label(Words.of("legend.inferred"), "muted", "small")),
                 Parts.row(4, Parts.label("━"), Parts.label(Words.of("legend.highload"), "muted", "small")));
-        legend.setMinHeight(34);
+        legend.setRowValignment(VPos.CENTER);
+        legend.setMinHeight(Region.USE_PREF_SIZE);
         VBox content =
                 new VBox(12, Parts.heading(new Label(Words.of("evidence.title")), below), toolbar(), grid, legend);
         content.visibleProperty().bind(model.mapProperty().isNotNull());

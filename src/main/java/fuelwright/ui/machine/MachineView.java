@@ -63,8 +63,9 @@ public final class MachineView implements StagePane {
 
     private VBox bodies() {
         GridPane grid = grid(5);
-        grid.getColumnConstraints().get(0).setPercentWidth(12);
-        grid.getColumnConstraints().stream().skip(1).forEach(c -> c.setPercentWidth(22));
+        grid.getColumnConstraints().get(0).setHgrow(Priority.NEVER);
+        grid.getColumnConstraints().forEach(c -> c.setPercentWidth(-1));
+        grid.getColumnConstraints().stream().skip(1).forEach(c -> c.setPrefWidth(100));
         MachineForm.Field[] all = MachineForm.Field.values();
         for (int i = 0; i < 4; i++) {
             Label head = Parts.text(Words.of(all[MachineForm.Field.BORE_BEFORE.ordinal() + i].key()), "field-name");
@@ -74,6 +75,7 @@ public final class MachineView implements StagePane {
             MachineForm.Field bore = row == 0 ? MachineForm.Field.BORE_BEFORE : MachineForm.Field.BORE_AFTER;
             Label label = Parts.label(Words.of(row == 0 ? "machine.before" : "machine.after"), "strong");
             label.setMinHeight(32);
+            label.setMinWidth(Label.USE_PREF_SIZE);
             grid.add(label, 0, row + 1);
             for (int i = 0; i < 4; i++) {
                 MachineForm.Field field = all[bore.ordinal() + i];
@@ -143,6 +145,9 @@ public final class MachineView implements StagePane {
         map.themeProperty().bind(model.session().themeProperty());
         curves.setPrefSize(360, 330);
         map.setPrefSize(420, 330);
+        // Narrower than they like, rather than wider than the page.
+        curves.setMinWidth(0);
+        map.setMinWidth(0);
         HBox.setHgrow(curves, Priority.SOMETIMES);
         HBox.setHgrow(map, Priority.ALWAYS);
         HBox pictures = new HBox(12, curves, map);

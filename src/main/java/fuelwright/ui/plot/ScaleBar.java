@@ -14,8 +14,11 @@ public final class ScaleBar extends Canvas {
 
     private static final double BAR = 10;
 
+    private final double width;
+
     public ScaleBar(double width) {
         super(width, 32);
+        this.width = width;
     }
 
     /**
@@ -25,6 +28,7 @@ public final class ScaleBar extends Canvas {
      * @param labels words at even distances from left to right, at least two
      */
     public void show(Theme theme, Function<Double, Color> colourAt, List<String> labels) {
+        setWidth(Math.round(Fonts.grown(width)));
         Ink g = CanvasInk.on(this);
         for (int x = 0; x < getWidth(); x++) {
             g.setFill(colourAt.apply(x / (getWidth() - 1)));

@@ -102,7 +102,7 @@ public final class Timeline extends Region implements Plot {
     private Optional<Trace.Mark> markAt(double x, double y) {
         return trace.get() == null || y > TimelinePainter.TOP
                 ? Optional.empty()
-                : new MarkStrip(trace.get(), window.get(), TimelinePainter.LEFT, plotWidth()).at(x);
+                : new MarkStrip(trace.get(), window.get(), TimelinePainter.left(), plotWidth()).at(x);
     }
 
     /** Marks a stretch and shows it with something around it. */
@@ -135,12 +135,12 @@ public final class Timeline extends Region implements Plot {
     }
 
     private double plotWidth() {
-        return Math.max(1, getWidth() - TimelinePainter.LEFT - TimelinePainter.RIGHT);
+        return Math.max(1, getWidth() - TimelinePainter.left() - TimelinePainter.RIGHT);
     }
 
     private void scrolled(ScrollEvent event) {
         if (event.getDeltaY() != 0) {
-            double around = window.get().timeAt(event.getX(), TimelinePainter.LEFT, plotWidth());
+            double around = window.get().timeAt(event.getX(), TimelinePainter.left(), plotWidth());
             window.set(window.get().zoomed(event.getDeltaY() > 0 ? WHEEL_ZOOM : 1 / WHEEL_ZOOM, around));
             event.consume();
         } else if (event.getDeltaX() != 0) {
@@ -156,11 +156,11 @@ public final class Timeline extends Region implements Plot {
 
     /** Moves the crosshair by a share of the width. */
     private void stepCross(double share) {
-        double from = crossX < 0 ? TimelinePainter.LEFT + plotWidth() / 2 : crossX;
+        double from = crossX < 0 ? TimelinePainter.left() + plotWidth() / 2 : crossX;
         double to = from + share * plotWidth();
-        cross(Math.max(TimelinePainter.LEFT, Math.min(TimelinePainter.LEFT + plotWidth(), to)));
+        cross(Math.max(TimelinePainter.left(), Math.min(TimelinePainter.left() + plotWidth(), to)));
         if (trace.get() != null) {
-            int row = trace.get().clock().nearest(window.get().timeAt(crossX, TimelinePainter.LEFT, plotWidth()));
+            int row = trace.get().clock().nearest(window.get().timeAt(crossX, TimelinePainter.left(), plotWidth()));
             setAccessibleText(row < 0 ? Words.of("timeline.name") : ReadOut.words(trace.get(), row));
         }
     }
@@ -280,7 +280,10 @@ public final class Timeline extends Region implements Plot {
             ink.setLineWidth(1);
             double top = TimelinePainter.TOP - 0.5;
             ink.strokeRect(
-                    TimelinePainter.LEFT - 0.5, top, plotWidth() + 1, getHeight() - TimelinePainter.BOTTOM - top - 0.5);
+                    TimelinePainter.left() - 0.5,
+                    top,
+                    plotWidth() + 1,
+                    getHeight() - TimelinePainter.BOTTOM - top - 0.5);
         }
     }
 
@@ -294,11 +297,11 @@ public final class Timeline extends Region implements Plot {
 
     private void paintCross() {
         Ink ink = CanvasInk.on(over);
-        boolean inside = crossX >= TimelinePainter.LEFT && crossX <= TimelinePainter.LEFT + plotWidth();
+        boolean inside = crossX >= TimelinePainter.left() && crossX <= TimelinePainter.left() + plotWidth();
         if (isEmpty() || !inside) {
             return;
         }
-        int row = trace.get().clock().nearest(window.get().timeAt(crossX, TimelinePainter.LEFT, plotWidth()));
+        int row = trace.get().clock().nearest(window.get().timeAt(crossX, TimelinePainter.left(), plotWidth()));
         if (row >= 0) {
             new ReadOut(ink, trace.get(), theme.get().palette(), getWidth(), getHeight() - TimelinePainter.BOTTOM)
                     .paint(crossX, row);

@@ -14,7 +14,6 @@ import javafx.scene.text.TextAlignment;
  */
 final class TimelinePainter {
 
-    static final double LEFT = 104;
     static final double RIGHT = 12;
     static final double TOP = 16;
     static final double BOTTOM = 26;
@@ -32,15 +31,20 @@ final class TimelinePainter {
 
     private final LanePainter lines;
 
+    /** Where the plot begins: right of the lanes' names. */
+    static double left() {
+        return Fonts.grown(104);
+    }
+
     TimelinePainter(Ink g, Trace trace, TimeWindow window, Palette palette, double width, double height) {
         this.g = g;
         this.trace = trace;
         this.window = window;
         this.palette = palette;
         this.width = width;
-        this.plotWidth = width - LEFT - RIGHT;
+        this.plotWidth = width - left() - RIGHT;
         this.plotBottom = height - BOTTOM - BAND;
-        this.lines = new LanePainter(g, trace.clock(), window, LEFT, plotWidth);
+        this.lines = new LanePainter(g, trace.clock(), window, left(), plotWidth);
     }
 
     void paint(double fromS, double toS) {
@@ -54,7 +58,7 @@ final class TimelinePainter {
             lane(lane, top, share * lane.height());
             top += share * lane.height() + LANE_GAP;
         }
-        new MarkStrip(trace, window, LEFT, plotWidth).paint(g, palette, TOP);
+        new MarkStrip(trace, window, left(), plotWidth).paint(g, palette, TOP);
     }
 
     private void times() {
@@ -64,7 +68,7 @@ final class TimelinePainter {
         g.setTextAlign(TextAlignment.CENTER);
         g.setLineWidth(1);
         for (double t = Math.ceil(window.fromS() / tick) * tick; t <= window.toS() + 1e-9; t += tick) {
-            double x = Math.round(window.xOf(t, LEFT, plotWidth)) + 0.5;
+            double x = Math.round(window.xOf(t, left(), plotWidth)) + 0.5;
             g.setStroke(palette.line());
             g.strokeLine(x, TOP, x, plotBottom);
             g.setFill(palette.muted());
@@ -78,9 +82,9 @@ final class TimelinePainter {
         if (Double.isNaN(fromS)) {
             return;
         }
-        double x1 = clip(window.xOf(fromS, LEFT, plotWidth));
-        double x2 = clip(window.xOf(toS, LEFT, plotWidth));
-        if (x2 <= LEFT || x1 >= LEFT + plotWidth) {
+        double x1 = clip(window.xOf(fromS, left(), plotWidth));
+        double x2 = clip(window.xOf(toS, left(), plotWidth));
+        if (x2 <= left() || x1 >= left() + plotWidth) {
             return;
         }
         Color stop = palette.stop();
@@ -91,7 +95,7 @@ final class TimelinePainter {
     }
 
     private double clip(double x) {
-        return Math.max(LEFT, Math.min(LEFT + plotWidth, x));
+        return Math.max(left(), Math.min(left() + plotWidth, x));
     }
 
     private void screenedOut() {
@@ -102,9 +106,9 @@ final class TimelinePainter {
             if (now != reason) {
                 if (reason >= 0) {
                     OutKind kind = trace.kinds().get(reason);
-                    kind.paint(g, palette, LEFT + from, TOP, px - from, plotBottom - TOP, 0.55);
+                    kind.paint(g, palette, left() + from, TOP, px - from, plotBottom - TOP, 0.55);
                     g.setFill(kind.colour(palette));
-                    g.fillRect(LEFT + from, plotBottom, px - from, BAND - 2);
+                    g.fillRect(left() + from, plotBottom, px - from, BAND - 2);
                 }
                 from = px;
                 reason = now;
@@ -112,7 +116,7 @@ final class TimelinePainter {
         }
         g.setStroke(palette.line());
         g.setLineWidth(1);
-        g.strokeLine(LEFT, plotBottom + 0.5, LEFT + plotWidth, plotBottom + 0.5);
+        g.strokeLine(left(), plotBottom + 0.5, left() + plotWidth, plotBottom + 0.5);
     }
 
     private int reason(int px) {
@@ -124,11 +128,11 @@ final class TimelinePainter {
         double bottom = Math.round(top + laneHeight + LANE_GAP / 2) + 0.5;
         g.setStroke(palette.line());
         g.setLineWidth(1);
-        g.strokeLine(LEFT, bottom, LEFT + plotWidth, bottom);
+        g.strokeLine(left(), bottom, left() + plotWidth, bottom);
         names(lane, top, laneHeight);
         g.save();
         g.beginPath();
-        g.rect(LEFT, top - 3, plotWidth, laneHeight + 6);
+        g.rect(left(), top - 3, plotWidth, laneHeight + 6);
         g.clip();
         lane.target().ifPresent(t -> lines.line(t, lane, top, laneHeight, palette.role("target"), 1.5, 5, 3));
         lane.limit().ifPresent(limit -> lines.steps(limit, lane, top, laneHeight, palette.stop()));
@@ -168,7 +172,7 @@ final class TimelinePainter {
         g.setFont(Fonts.figure(12, false));
         double most = LanePainter.y(lane.most(), lane, top, laneHeight);
         double least = LanePainter.y(lane.least(), lane, top, laneHeight);
-        g.fillText(Figures.plain(lane.most(), lane.decimals()), LEFT - 6, most + 3);
-        g.fillText(Figures.plain(lane.least(), lane.decimals()), LEFT - 6, least - 3);
+        g.fillText(Figures.plain(lane.most(), lane.decimals()), left() - 6, most + 3);
+        g.fillText(Figures.plain(lane.least(), lane.decimals()), left() - 6, least - 3);
     }
 }

@@ -15,6 +15,7 @@ import java.util.List;
 import javafx.beans.value.ObservableValue;
 import javafx.geometry.Insets;
 import javafx.geometry.Pos;
+import javafx.geometry.VPos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -26,6 +27,7 @@ import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 
@@ -66,7 +68,7 @@ public final class ProposalView implements StagePane {
         slice.setId("proposal-slice");
         slice.addEventHandler(KeyEvent.KEY_PRESSED, this::sliceKey);
         byRule.setId("proposal-byrule");
-        HBox legend = legend();
+        FlowPane legend = legend();
         legend.visibleProperty().bind(grid.visibleProperty());
         StackPane plots = new StackPane(grid, slice);
         VBox.setVgrow(plots, Priority.ALWAYS);
@@ -249,21 +251,24 @@ public final class ProposalView implements StagePane {
         return text.isEmpty() ? 0 : Double.parseDouble(text.replace(',', '.'));
     }
 
-    private HBox legend() {
-        HBox row = Parts.row(
+    private FlowPane legend() {
+        FlowPane row = new FlowPane(
                 16,
+                4,
                 bar,
                 sign("☰", "legend.inferred"),
                 sign("◥", "legend.stop", "legend-stop"),
                 sign("━", "legend.highload"),
                 sign("■", "legend.held"));
-        row.setMinHeight(34);
+        row.setRowValignment(VPos.CENTER);
+        row.setMinHeight(Region.USE_PREF_SIZE);
         return row;
     }
 
     private static HBox sign(String sign, String key, String... styles) {
         Label mark = Parts.label(sign.equals("☰") ? "▨" : sign, styles);
         Label words = Parts.label(Words.of(key), "muted", "small");
+        words.setMinWidth(Region.USE_PREF_SIZE);
         return Parts.row(4, mark, words);
     }
 

@@ -8,6 +8,7 @@ import fuelwright.ui.plot.MinMaxPyramid;
 import fuelwright.ui.plot.Trace;
 import fuelwright.ui.session.Mixture;
 import fuelwright.ui.session.RideTrace;
+import fuelwright.ui.theme.Measures;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -49,13 +50,14 @@ record RidePicture(Ride ride, Trace lanes, List<Spark> sparks, Optional<RideDens
         }
     }
 
-    static RidePicture of(JobRide made, Optional<Table> table, Optional<Table> target, Mixture notation) {
+    static RidePicture of(
+            JobRide made, Optional<Table> table, Optional<Table> target, Mixture notation, Measures measures) {
         Ride ride = made.ride();
         List<Spark> sparks = new ArrayList<>();
         ride.channels().forEach(c -> sparks.add(spark(ride, c)));
         return new RidePicture(
                 ride,
-                RideTrace.lanes(ride, target, notation),
+                RideTrace.lanes(ride, target, notation, measures),
                 sparks,
                 made.madeWith().or(() -> table).flatMap(t -> RideDensity.of(ride, t)));
     }

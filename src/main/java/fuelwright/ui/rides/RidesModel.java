@@ -14,6 +14,7 @@ import fuelwright.ui.session.RideTrace;
 import fuelwright.ui.session.Runner;
 import fuelwright.ui.session.Session;
 import fuelwright.ui.theme.Figures;
+import fuelwright.ui.theme.Measures;
 import fuelwright.ui.theme.Words;
 import fuelwright.unit.Dimension;
 import fuelwright.unit.Unit;
@@ -63,6 +64,7 @@ public final class RidesModel {
         session.jobProperty().addListener((p, old, now) -> update());
         session.analysisProperty().addListener((p, old, now) -> update());
         session.afrProperty().addListener((p, old, now) -> update());
+        session.measuresProperty().addListener((p, old, now) -> update());
         selected.addListener((p, old, now) -> update());
         session.momentProperty().addListener((p, old, now) -> moment(now));
         update();
@@ -97,9 +99,16 @@ public final class RidesModel {
         Job job = session.job();
         Optional<JobRide> ride = jobRide();
         Mixture notation = session.mixture();
+        Measures measures = session.measuresProperty().get();
         List<Object> now = ride.isEmpty()
                 ? List.of()
-                : List.of(ride.get().ride(), ride.get().madeWith(), job.fuelTable(), job.targetTable(), notation);
+                : List.of(
+                        ride.get().ride(),
+                        ride.get().madeWith(),
+                        job.fuelTable(),
+                        job.targetTable(),
+                        notation,
+                        measures);
         if (!now.equals(pictured)) {
             pictured = now;
             if (ride.isEmpty()) {
@@ -108,7 +117,8 @@ public final class RidesModel {
             } else {
                 session.look(
                         LANE,
-                        (p, c) -> Optional.of(RidePicture.of(ride.get(), job.fuelTable(), job.targetTable(), notation)),
+                        (p, c) -> Optional.of(
+                                RidePicture.of(ride.get(), job.fuelTable(), job.targetTable(), notation, measures)),
                         this::pictured);
             }
         }

@@ -61,6 +61,7 @@ final class ScreensPane {
                 0,
                 Threshold.of(
                         model,
+                        rides.session(),
                         "rides.set.coolant",
                         20,
                         110,
@@ -72,6 +73,7 @@ final class ScreensPane {
                 0,
                 Threshold.of(
                         model,
+                        rides.session(),
                         "rides.set.speed",
                         200,
                         2000,
@@ -84,6 +86,7 @@ final class ScreensPane {
                 1,
                 Threshold.of(
                         model,
+                        rides.session(),
                         "rides.set.throttle",
                         2,
                         200,
@@ -95,6 +98,7 @@ final class ScreensPane {
                 2,
                 Threshold.of(
                         model,
+                        rides.session(),
                         "rides.set.speedrate",
                         5,
                         300,
@@ -106,6 +110,7 @@ final class ScreensPane {
                 2,
                 Threshold.of(
                         model,
+                        rides.session(),
                         "rides.set.aftercut",
                         0,
                         5,
@@ -116,7 +121,14 @@ final class ScreensPane {
                 0,
                 3,
                 Threshold.of(
-                        model, "rides.set.frozen", 0.2, 10, 1, ScreenSettings::frozenS, ScreenSettings::withFrozen));
+                        model,
+                        rides.session(),
+                        "rides.set.frozen",
+                        0.2,
+                        10,
+                        1,
+                        ScreenSettings::frozenS,
+                        ScreenSettings::withFrozen));
         sliders.add(
                 Parts.row(
                         8,

@@ -4,8 +4,10 @@ import fuelwright.screen.ScreenSettings;
 import fuelwright.ui.session.Mixture;
 import fuelwright.ui.session.Session;
 import fuelwright.ui.theme.Figures;
+import fuelwright.ui.theme.Measures;
 import fuelwright.ui.theme.Parts;
 import fuelwright.ui.theme.Words;
+import fuelwright.unit.Unit;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
@@ -41,6 +43,7 @@ final class Threshold {
     /** @param key its name; with {@code .unit} behind, what stands behind its figure */
     static Node of(
             ScreensModel model,
+            Session session,
             String key,
             double least,
             double most,
@@ -57,7 +60,7 @@ final class Threshold {
         boolean[] following = new boolean[1];
         Runnable follow = () -> {
             double value = get.applyAsDouble(model.shownProperty().get());
-            figure.setText(Figures.plain(value, decimals) + " " + Words.of(key + ".unit"));
+            figure.setText(figure(session.measuresProperty().get(), Words.of(key + ".unit"), value, decimals));
             if (!slider.isValueChanging()) {
                 following[0] = true;
                 slider.setValue(value);
@@ -79,8 +82,15 @@ final class Threshold {
             }
         });
         model.shownProperty().addListener((p, old, now) -> follow.run());
+        session.measuresProperty().addListener((p, old, now) -> follow.run());
         follow.run();
         return laid(key, slider, figure);
+    }
+
+    private static String figure(Measures measures, String unit, double value, int decimals) {
+        return Unit.parse(unit)
+                .map(u -> measures.figure(u, value, decimals))
+                .orElseGet(() -> Figures.plain(value, decimals) + " " + unit);
     }
 
     /** The span of mixture that the sensor is trusted in, on a slider with two thumbs. */

@@ -24,8 +24,17 @@ public final class BackgroundRunner implements Runner {
 
     private final ScheduledExecutorService thread = thread("fuelwright-work");
     private final ScheduledExecutorService looks = thread("fuelwright-look");
-    private final Executor window = Platform::runLater;
+    private final Executor window;
     private final Map<String, Ticket> newest = new ConcurrentHashMap<>();
+
+    public BackgroundRunner() {
+        this(Platform::runLater);
+    }
+
+    /** @param window hands work to the window's thread */
+    public BackgroundRunner(Executor window) {
+        this.window = window;
+    }
 
     private static ScheduledExecutorService thread(String name) {
         return Executors.newSingleThreadScheduledExecutor(work -> {

@@ -14,7 +14,9 @@ import fuelwright.ui.plot.OutKind;
 import fuelwright.ui.plot.RideClock;
 import fuelwright.ui.plot.Shading;
 import fuelwright.ui.plot.Trace;
+import fuelwright.ui.theme.Measures;
 import fuelwright.ui.theme.Words;
+import fuelwright.unit.Unit;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -26,26 +28,30 @@ public final class RideTrace {
 
     private RideTrace() {}
 
+    private static final String PRESSURE = "lane.pressure";
     private static final Screen[] SCREENS = Screen.values();
 
     /**
      * @param screened what was kept out; empty where that isn't known yet
      * @param target what mixture was wanted; empty where there is no target table
      */
-    public static Trace of(Ride ride, Optional<ScreenedRide> screened, Optional<Table> target, Mixture notation) {
-        return shaded(lanes(ride, target, notation), screened, List.of());
+    public static Trace of(
+            Ride ride, Optional<ScreenedRide> screened, Optional<Table> target, Mixture notation, Measures measures) {
+        return shaded(lanes(ride, target, notation, measures), screened, List.of());
     }
 
     /** The lanes of a ride, nothing shaded. */
-    public static Trace lanes(Ride ride, Optional<Table> target, Mixture notation) {
+    public static Trace lanes(Ride ride, Optional<Table> target, Mixture notation, Measures measures) {
         List<Lane> lanes = new ArrayList<>();
-        add(lanes, ride, Role.ENGINE_SPEED, "lane.speed", "rpm", "lane-0", 0, 20000, 0);
-        add(lanes, ride, Role.THROTTLE, "lane.throttle", "%", "lane-1", 0, 100, 0);
+        add(lanes, ride, Role.ENGINE_SPEED, "lane.speed", Unit.RPM, "lane-0", 20000, 0);
+        add(lanes, ride, Role.THROTTLE, "lane.throttle", Unit.PERCENT, "lane-1", 100, 0);
         List<Channel> mixtures = ride.mixtures();
         for (int i = 0; i < Math.min(2, mixtures.size()); i++) {
             lanes.add(mixture(ride, mixtures.get(i), i, mixtures.size(), target, notation));
         }
-        add(lanes, ride, Role.MANIFOLD_PRESSURE, "lane.pressure", "kPa", "lane-3", 0, 400, 0);
+        Unit pressure = measures.of(Unit.KILOPASCAL);
+        int decimals = pressure == Unit.KILOPASCAL ? 0 : 1;
+        add(lanes, ride, Role.MANIFOLD_PRESSURE, PRESSURE, pressure, "lane-3", pressure.fromCanonical(400), decimals);
         RideClock clock = new RideClock(ride.size(), ride.timeS()::at, ride.segmentStarts());
         return new Trace(clock, lanes, Shading.none(ride.size()), List.of(OutKind.DATA), row -> "", List.of());
     }
@@ -85,6 +91,11 @@ public final class RideTrace {
                 shading, kinds, row -> s.reason(row).map(Screen::words).orElse(""), marks);
     }
 
+    /** Whether a lane is that of the manifold pressure. */
+    public static boolean isPressure(Lane lane) {
+        return lane.name().equals(Words.of(PRESSURE));
+    }
+
     /** The family of a screen: how its stretches are drawn. */
     public static OutKind kind(Screen screen) {
         return switch (screen) {
@@ -101,20 +112,19 @@ public final class RideTrace {
             Ride ride,
             Role role,
             String key,
-            String unit,
+            Unit unit,
             String colour,
-            double lowest,
             double highest,
             int decimals) {
         ride.column(role)
                 .ifPresent(c -> lanes.add(Lane.fitted(
                         Words.of(key),
-                        unit,
+                        unit.symbol(),
                         colour,
                         ride.size(),
-                        c::at,
+                        row -> unit.fromCanonical(c.at(row)),
                         Optional.empty(),
-                        lowest,
+                        0,
                         highest,
                         decimals,
                         1)));

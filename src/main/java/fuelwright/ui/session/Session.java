@@ -5,10 +5,12 @@ import fuelwright.job.Job;
 import fuelwright.mixture.MixtureScale;
 import fuelwright.ride.RideOptions;
 import fuelwright.safety.Caution;
+import fuelwright.ui.theme.Measures;
 import fuelwright.ui.theme.TextSize;
 import fuelwright.ui.theme.Theme;
 import fuelwright.ui.theme.Words;
 import fuelwright.work.Analysis;
+import fuelwright.work.StateFolder;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
@@ -53,6 +55,7 @@ public final class Session {
     private final ObjectProperty<Theme> theme = new SimpleObjectProperty<>(Theme.LIGHT);
     private final ObjectProperty<TextSize> textSize = new SimpleObjectProperty<>(TextSize.NORMAL);
     private final BooleanProperty afr = new SimpleBooleanProperty();
+    private final ObjectProperty<Measures> measures = new SimpleObjectProperty<>(Measures.METRIC);
 
     public Session(Services services, Runner runner) {
         this.services = services;
@@ -105,6 +108,11 @@ public final class Session {
     /** The job's file. */
     public JobDesk desk() {
         return desk;
+    }
+
+    /** What is kept between two runs of the program. */
+    public StateFolder state() {
+        return services.state();
     }
 
     /** Shows another job in place of this one; one step of undo. */
@@ -317,6 +325,11 @@ public final class Session {
 
     public ObjectProperty<TextSize> textSizeProperty() {
         return textSize;
+    }
+
+    /** The units that measured figures are shown in. */
+    public ObjectProperty<Measures> measuresProperty() {
+        return measures;
     }
 
     /** How mixtures are shown. */

@@ -44,11 +44,9 @@ public final class TableWords {
     public static int decimals(Table table) {
         int most = 0;
         for (int cell = 0; cell < table.cells(); cell++) {
-            String text = Figures.shortest(table.at(cell));
-            int point = text.indexOf('.');
-            most = Math.max(most, point < 0 ? 0 : text.length() - point - 1);
+            most = Math.max(most, Figures.decimals(table.at(cell)));
         }
-        return Math.max(1, Math.min(3, most));
+        return Math.max(1, most);
     }
 
     /** A figure of the table with its unit. */

@@ -23,8 +23,6 @@ final class Rail extends VBox {
     Rail(Session session) {
         this.session = session;
         getStyleClass().add("rail");
-        setMinWidth(160);
-        setPrefWidth(160);
         for (Stage stage : Stage.values()) {
             getChildren().add(item(stage));
         }

@@ -35,6 +35,8 @@ import javafx.scene.layout.VBox;
 /** The whole window: frame, stages, keys, dropped files. */
 public final class Shell {
 
+    private static final double RAIL_MARKS = 80;
+    private static final double RAIL_WORDS = 80;
     private static final double EXPLANATION_WIDTH = 324;
 
     private final Session session;
@@ -117,6 +119,9 @@ public final class Shell {
         TextSize size = session.textSizeProperty().get();
         Fonts.use(size);
         session.themeProperty().get().applyTo(scene, size);
+        double railWidth = RAIL_MARKS + Fonts.grown(RAIL_WORDS);
+        rail.setMinWidth(railWidth);
+        rail.setPrefWidth(railWidth);
         explanation.setMinWidth(Fonts.grown(EXPLANATION_WIDTH));
         explanation.setMaxWidth(Fonts.grown(EXPLANATION_WIDTH));
     }
@@ -168,6 +173,11 @@ public final class Shell {
                 "action.notation",
                 KeyCode.L,
                 () -> session.afrProperty().set(!session.afrProperty().get()));
+        action(
+                Words.of("action.measures"),
+                (KeyCombination) null,
+                () -> session.measuresProperty()
+                        .set(session.measuresProperty().get().other()));
         action("action.new", KeyCode.N, session::startNew);
         action(Words.of("action.sample"), (KeyCombination) null, session::openSample);
         action(Words.of("action.cancel"), (KeyCombination) null, session::cancel);
@@ -176,7 +186,7 @@ public final class Shell {
                 Words.of("action.picture.copy"),
                 (KeyCombination) null,
                 () -> picture().ifPresent(Picture::copy));
-        action(Words.of("action.tour"), (KeyCombination) null, () -> tour.begin());
+        action(Words.of("action.tour"), (KeyCombination) null, this::beginTour);
         action(Words.of("action.keys"), new KeyCodeCombination(KeyCode.F1), () -> keys.show());
     }
 
@@ -263,6 +273,11 @@ public final class Shell {
         if (marked) {
             node.getStyleClass().add("drop-target");
         }
+    }
+
+    /** Begins the guide through the stages. */
+    public void beginTour() {
+        tour.begin();
     }
 
     /** The window's title. */

@@ -1,6 +1,7 @@
 package fuelwright.ui.shell;
 
 import fuelwright.ui.session.Session;
+import fuelwright.ui.theme.Measures;
 import fuelwright.ui.theme.Parts;
 import fuelwright.ui.theme.TextSize;
 import fuelwright.ui.theme.Theme;
@@ -13,7 +14,7 @@ import javafx.scene.control.RadioMenuItem;
 import javafx.scene.control.SeparatorMenuItem;
 import javafx.scene.control.ToggleGroup;
 
-/** How the window looks: theme and text size. */
+/** How the window looks: theme, text size, units. */
 final class ViewMenu extends MenuButton {
 
     ViewMenu(Session session) {
@@ -26,6 +27,9 @@ final class ViewMenu extends MenuButton {
         getItems().add(new SeparatorMenuItem());
         section("view.textsize");
         choices(session.textSizeProperty(), TextSize.values(), TextSize::words);
+        getItems().add(new SeparatorMenuItem());
+        section("view.measures");
+        choices(session.measuresProperty(), Measures.values(), Measures::words);
     }
 
     private void section(String key) {

@@ -1,5 +1,7 @@
 package fuelwright.ui.theme;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.Locale;
 
 /** Numbers as the window writes them: a real minus sign, never a negative nothing, thin gaps in thousands. */
@@ -12,7 +14,10 @@ public final class Figures {
         if (!Double.isFinite(value)) {
             return "–";
         }
-        String text = String.format(Locale.ROOT, "%." + decimals + "f", value);
+        // The same as a format's "%.nf", without its parsing: every cell of every map comes through here.
+        String text = BigDecimal.valueOf(value)
+                .setScale(decimals, RoundingMode.HALF_UP)
+                .toPlainString();
         boolean nothing = text.chars().noneMatch(c -> c >= '1' && c <= '9');
         return nothing ? text.replace("-", "") : text.replace('-', '−');
     }
@@ -36,12 +41,19 @@ public final class Figures {
 
     /** A breakpoint or a setting: as few decimals as it needs, at most three. */
     public static String shortest(double value) {
+        return plain(value, decimals(value));
+    }
+
+    /** How many decimals {@link #shortest} gives a figure, 0 to 3. */
+    public static int decimals(double value) {
+        double scale = 1;
         for (int decimals = 0; decimals < 3; decimals++) {
-            if (Math.abs(value - Double.parseDouble(String.format(Locale.ROOT, "%." + decimals + "f", value))) < 5e-7) {
-                return plain(value, decimals);
+            if (Math.abs(value - Math.rint(value * scale) / scale) < 5e-7) {
+                return decimals;
             }
+            scale *= 10;
         }
-        return plain(value, 3);
+        return Double.isFinite(value) ? 3 : 0;
     }
 
     /** A time of a ride as minutes and seconds. */

@@ -57,12 +57,12 @@ class TimelineRobotTest {
     @Test
     void theWheelZoomsAroundThePointer(FxRobot robot) {
         TimeWindow whole = window();
-        double plot = timeline.getWidth() - TimelinePainter.LEFT - TimelinePainter.RIGHT;
-        double x = whole.xOf(200, TimelinePainter.LEFT, plot);
+        double plot = timeline.getWidth() - TimelinePainter.left() - TimelinePainter.RIGHT;
+        double x = whole.xOf(200, TimelinePainter.left(), plot);
         robot.interact(() -> wheel(x, 40));
         TimeWindow near = window();
         assertTrue(near.lengthS() < whole.lengthS());
-        assertEquals(x, near.xOf(200, TimelinePainter.LEFT, plot), 1e-6);
+        assertEquals(x, near.xOf(200, TimelinePainter.left(), plot), 1e-6);
         for (int i = 0; i < 5; i++) {
             robot.interact(() -> wheel(x, -40));
         }
@@ -129,8 +129,8 @@ class TimelineRobotTest {
         WaitForAsyncUtils.waitForFxEvents();
         assertEquals(300, chosen.get(0).fromS(), 201);
         chosen.clear();
-        double plot = timeline.getWidth() - TimelinePainter.LEFT - TimelinePainter.RIGHT;
-        double x = window().xOf(301, TimelinePainter.LEFT, plot);
+        double plot = timeline.getWidth() - TimelinePainter.left() - TimelinePainter.RIGHT;
+        double x = window().xOf(301, TimelinePainter.left(), plot);
         robot.clickOn(timeline.localToScreen(x, 8));
         WaitForAsyncUtils.waitForFxEvents();
         assertEquals(

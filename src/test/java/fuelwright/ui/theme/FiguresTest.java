@@ -2,6 +2,8 @@ package fuelwright.ui.theme;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.util.Locale;
+import java.util.Random;
 import org.junit.jupiter.api.Test;
 
 class FiguresTest {
@@ -34,6 +36,17 @@ class FiguresTest {
         assertEquals("900", Figures.shortest(900));
         assertEquals("2.5", Figures.shortest(2.5));
         assertEquals("0.333", Figures.shortest(1.0 / 3));
+    }
+
+    @Test
+    void figuresAreRoundedAsTheStandardFormatDoes() {
+        Random random = new Random(5);
+        for (int i = 0; i < 20_000; i++) {
+            double value = Math.rint(random.nextGaussian() * 1e5) / Math.pow(10, random.nextInt(6));
+            int decimals = random.nextInt(4);
+            String expected = String.format(Locale.ROOT, "%." + decimals + "f", Math.abs(value));
+            assertEquals(expected, Figures.plain(Math.abs(value), decimals), value + " to " + decimals);
+        }
     }
 
     @Test
