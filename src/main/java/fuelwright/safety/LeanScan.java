@@ -26,6 +26,8 @@ final class LeanScan {
     private static final double FREE_AIR_LAMBDA = 1.2;
     private static final double LEAST_SHARE = 0.7;
     private static final int LEAST_READINGS = 3;
+    /** So many readings missing in a row after the throttle closed: a logger that shows nothing in free air. */
+    private static final int BLANK_READINGS = 3;
     /** So many readings show how often the logger renews one. */
     private static final int HOLD_READINGS = 20_000;
     /** A long stretch whose worst moment comes at its end keeps getting leaner. */
@@ -102,6 +104,7 @@ final class LeanScan {
     private double lastHigh = Double.NaN;
     private double flowSince = Double.NaN;
     private double lastCut = Double.NEGATIVE_INFINITY;
+    private boolean wasClosed;
     private double sameSince;
     private double sameSpeed;
     private double sameThrottle;
@@ -216,8 +219,8 @@ final class LeanScan {
                 warming = warmsUp(i);
                 segmentStart = t;
             }
+            track(i, t, lambda, before);
             before = t;
-            track(i, t, lambda);
             warming &= lambda >= top && t - segmentStart < WARMING_S;
             if (!warming) {
                 read(i, t, lambda);
@@ -243,7 +246,7 @@ final class LeanScan {
     }
 
     /** Keeps what a reading is judged by: how long the value has stood still, and when fuel was last cut. */
-    private void track(int i, double t, double lambda) {
+    private void track(int i, double t, double lambda, double before) {
         double rpm = trace.speedRpm(i);
         double throttle = trace.throttlePercent(i);
         if (lambda != sameLambda) {
@@ -257,9 +260,13 @@ final class LeanScan {
         }
         boolean closed = throttle <= closedPercent && rpm > OVERRUN_RPM;
         boolean freeAir = closed && lambda >= FREE_AIR_LAMBDA;
-        if (freeAir && !highLoad.at(rpm, throttle, trace.pressureKpa(i)) || setting.cuts.at(t)) {
+        boolean blank = wasClosed && t - before > Math.max(BREAK_S, BLANK_READINGS * holdS);
+        if (freeAir && !highLoad.at(rpm, throttle, trace.pressureKpa(i)) || blank) {
             lastCut = t;
+        } else {
+            lastCut = Math.max(t < lastCut ? Double.NEGATIVE_INFINITY : lastCut, setting.cuts.lastS(t));
         }
+        wasClosed = closed;
     }
 
     private void read(int i, double t, double lambda) {

@@ -44,6 +44,8 @@ final class LimitsSaid implements Rule {
             Map.entry("sensor-slow", EnumSet.of(Limit.SENSOR_SLOW)),
             Map.entry("sensors-apart", EnumSet.of(Limit.SENSORS_APART, Limit.SENSOR_TOP)),
             Map.entry("reading-drifts", EnumSet.of(Limit.DRIFT)),
+            Map.entry("rides-apart", EnumSet.of(Limit.DRIFT)),
+            Map.entry("sensor-still", EnumSet.of(Limit.SENSOR_TOP, Limit.LEAN_FOR)),
             Map.entry("mostly-cold", EnumSet.of(Limit.COOLANT_LEAST)),
             Map.entry("heat-soaked", EnumSet.of(Limit.COOLANT_MOST)),
             Map.entry("intake-hot", EnumSet.of(Limit.INTAKE_MOST)),

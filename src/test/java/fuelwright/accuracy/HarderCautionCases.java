@@ -229,7 +229,7 @@ final class HarderCautionCases {
                 .wants("sensor-frozen", STOP));
         all.add(of("sensor dead but noisy", twin(), 1335, RideProfile.road(10))
                 .edit(LogEdit.rows((rows, i) -> LogEdit.put(rows.get(i), LogEdit.MIXTURE, 0.93 + 0.001 * (i * 7 % 3))))
-                .wants("sensor-frozen|sensor-blind-to-fuel-cut|sensor-dead", STOP));
+                .wants("sensor-still", STOP));
         all.add(of(
                         "sensor of 0.6 s",
                         twin().sensor(new Sensor(0.6, false, 0.68, 1.36, 0.004, 0.012, 0)),
@@ -336,7 +336,7 @@ final class HarderCautionCases {
     }
 
     private static void units(List<CautionCase> all) {
-        String unit = "mixture-unit|mixture-upside-down|unit-guessed";
+        String unit = "mixture-unit|mixture-upside-down|unit-overruled";
         all.add(of("AFR called lambda by pressure", twin().index(Index.PRESSURE), 1361, RideProfile.road(8))
                 .edit(column(LogEdit.MIXTURE, (v, share) -> v * 14.7))
                 .wants(unit, CHECK));
@@ -348,19 +348,19 @@ final class HarderCautionCases {
                 .wants("mixture-upside-down", STOP));
         all.add(of("milliseconds called seconds, 100 Hz", twin().recorder(at(100)), 1364, RideProfile.road(6))
                 .edit(column(LogEdit.TIME, (v, share) -> v * 1000))
-                .wants("time-unit|unit-guessed", CHECK));
+                .wants("time-unit|unit-overruled", CHECK));
         all.add(of("milliseconds called seconds, 200 Hz", twin().recorder(at(200)), 1365, RideProfile.road(4))
                 .edit(column(LogEdit.TIME, (v, share) -> v * 1000))
-                .wants("time-unit|unit-guessed", CHECK));
+                .wants("time-unit|unit-overruled", CHECK));
         all.add(of("tenths of a second called seconds", twin(), 1366, RideProfile.road(6))
                 .edit(column(LogEdit.TIME, (v, share) -> v * 10))
-                .wants("time-unit", STOP));
+                .wants("time-unit|sensor-slow", CHECK));
         all.add(of("seconds called milliseconds, 5 Hz", twin().recorder(at(5)), 1367, RideProfile.road(8))
                 .edit(heading("time [s]", "time [ms]"))
-                .wants("time-unit|unit-guessed", CHECK));
+                .wants("time-unit|unit-overruled", CHECK));
         all.add(of("percent of lambda", twin(), 1368, RideProfile.road(6))
                 .edit(column(LogEdit.MIXTURE, (v, share) -> v * 100))
-                .wants("mixture-unit|unit-guessed", STOP));
+                .wants("mixture-unit|unit-overruled", STOP));
         all.add(of("volts of the wideband called lambda", twin(), 1369, RideProfile.road(6))
                 .edit(column(LogEdit.MIXTURE, (v, share) -> (v * 14.7 - 10) / 2))
                 .wants("mixture-unit|mixture-upside-down|sensor-at-its-end", STOP));
@@ -395,7 +395,7 @@ final class HarderCautionCases {
                         RideProfile.road(4))
                 .edit(nth(1, column(LogEdit.MIXTURE, (v, share) -> v * 1.14)))
                 .wants("lean-under-load|fuel-supply-fading", STOP)
-                .wants("rides-apart|reading-drifts", CHECK));
+                .wants("rides-apart", CHECK));
         all.add(of(
                         "a lean hole, a leak and a misfire by pressure",
                         twin().index(Index.PRESSURE).exhaust(new Exhaust(0.02, 0.9, 0.2, 0.6)),
