@@ -22,6 +22,7 @@ final class LeakAndMisfire implements Rule {
     private static final double BACK_SHARE = 0.6;
     private static final double BURST_S = 0.8;
     private static final double STEADY_PERCENT = 8;
+    private static final double STEADY_KPA = 12;
     private static final double STEADY_S = 0.5;
     private static final double AFTER_OVERRUN_S = 1.5;
     private static final int BURSTS = 4;
@@ -149,14 +150,19 @@ final class LeakAndMisfire implements Rule {
     }
 
     private static boolean isSteady(RideRows rows, int start, int end) {
-        double[] load = Double.isNaN(rows.throttlePercent[start]) ? rows.pressureKpa : rows.throttlePercent;
-        double least = load[start];
-        double most = load[start];
+        return isSteady(rows, rows.throttlePercent, STEADY_PERCENT, start, end)
+                && isSteady(rows, rows.pressureKpa, STEADY_KPA, start, end);
+    }
+
+    /** Whether a load keeps within a range from shortly before a burst to its end; so does one that wasn't logged. */
+    private static boolean isSteady(RideRows rows, double[] load, double within, int start, int end) {
+        double least = Double.POSITIVE_INFINITY;
+        double most = Double.NEGATIVE_INFINITY;
         for (int k = end; k >= 0 && rows.timeS[start] - rows.timeS[k] < STEADY_S; k--) {
-            least = Math.min(least, load[k]);
-            most = Math.max(most, load[k]);
+            least = Math.min(least, Double.isNaN(load[k]) ? least : load[k]);
+            most = Math.max(most, Double.isNaN(load[k]) ? most : load[k]);
         }
-        return most - least < STEADY_PERCENT;
+        return !(most - least >= within);
     }
 
     private static double highest(double[] lambda, int from, int to) {

@@ -268,19 +268,23 @@ public final class CautionCases {
     }
 
     private static void units(List<CautionCase> all) {
-        // The reader recognises these three and says so: figures are right, and nothing is left to be warned of.
+        // The reader recognises three of these and overrules the heading: the figures are right, the heading is wrong
+        // all the same.
         all.add(of("AFR called lambda, recognised", twin(), 951, RideProfile.road(6))
-                .edit(LogEdit.column(4, (v, share) -> v * 14.7)));
+                .edit(LogEdit.column(4, (v, share) -> v * 14.7))
+                .wants("unit-overruled", CHECK));
         all.add(of("equivalence ratio called lambda", twin(), 952, RideProfile.road(8))
                 .edit(LogEdit.column(4, (v, share) -> Math.rint(1000 / v) / 1000))
                 .wants("mixture-upside-down", STOP));
         all.add(of("milliseconds called seconds, recognised", four(), 953, RideProfile.road(6))
-                .edit(LogEdit.column(0, (v, share) -> v * 1000)));
+                .edit(LogEdit.column(0, (v, share) -> v * 1000))
+                .wants("unit-overruled", CHECK));
         all.add(of("minutes called seconds", four(), 954, RideProfile.road(6))
                 .edit(LogEdit.column(0, (v, share) -> v / 60))
                 .wants("time-unit", STOP));
         all.add(of("seconds called milliseconds, recognised", four(), 955, RideProfile.road(6))
-                .edit(LogEdit.heading("time [s]", "time [ms]")));
+                .edit(LogEdit.heading("time [s]", "time [ms]"))
+                .wants("unit-overruled", CHECK));
         all.add(of(
                         "alcohol figures on an AFR display",
                         twin().recorder(LAMBDA_20.with(Mixture.AFR)),

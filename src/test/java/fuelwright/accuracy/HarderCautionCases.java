@@ -360,7 +360,7 @@ final class HarderCautionCases {
                 .wants("time-unit|unit-overruled", CHECK));
         all.add(of("percent of lambda", twin(), 1368, RideProfile.road(6))
                 .edit(column(LogEdit.MIXTURE, (v, share) -> v * 100))
-                .wants("mixture-unit|unit-overruled", STOP));
+                .wants("mixture-unit|unit-overruled", CHECK));
         all.add(of("volts of the wideband called lambda", twin(), 1369, RideProfile.road(6))
                 .edit(column(LogEdit.MIXTURE, (v, share) -> (v * 14.7 - 10) / 2))
                 .wants("mixture-unit|mixture-upside-down|sensor-at-its-end", STOP));
