@@ -1,5 +1,6 @@
 package fuelwright.ui.session;
 
+import fuelwright.handover.StopNotes;
 import fuelwright.job.Job;
 import fuelwright.ui.theme.Words;
 import fuelwright.work.Analysis;
@@ -46,6 +47,13 @@ public final class Outputs {
     /** The corrected table as text, cautions above the grid. */
     public String tableText() {
         return services.tableText(session.analysis());
+    }
+
+    /** The Stop cautions that stand against the tables of the job, each in one line; before there is an analysis those that the fuel table carries. */
+    public List<String> stops() {
+        return session.analysis() != null
+                ? StopNotes.texts(session.analysis().cautions())
+                : session.job().fuelTable().map(StopNotes::carriedBy).orElse(List.of());
     }
 
     /** Works out the first-ride table; what stands in its way is an issue. */
