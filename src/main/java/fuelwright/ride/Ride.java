@@ -95,6 +95,11 @@ public final class Ride {
         return new Ride(name, timeS, channels, segmentStarts, remarks, other);
     }
 
+    /** This ride under another name. */
+    public Ride named(String other) {
+        return new Ride(other, timeS, channels, segmentStarts, remarks, form);
+    }
+
     /** This ride with one more remark, in front of the others. */
     public Ride remarked(Issue remark) {
         List<Issue> all = new ArrayList<>(remarks);

@@ -579,6 +579,28 @@ class EveryRuleTest {
     }
 
     @Test
+    void ridesOfOneNameAreToldApartByTheirLengthAndThenByTheirOrder() {
+        List<TreeSet<String>> names = new ArrayList<>();
+        for (boolean both : new boolean[] {true, false}) {
+            PlantedCase planted = new PlantedCase();
+            PlantedRide slow = new PlantedRide(20).clean(3).steady(Role.COOLANT, 60);
+            planted.ride(slow.named("log.csv"));
+            planted.ride(new PlantedRide(20).clean(4).steady(Role.COOLANT, 60).named("log.csv"));
+            if (both) {
+                planted.ride(slow.named("log.csv"));
+            }
+            TreeSet<String> found = new TreeSet<>();
+            planted.judge().stream()
+                    .filter(c -> c.rule().equals("mostly-cold"))
+                    .forEach(c -> assertTrue(found.add(c.name()), c.name() + " twice"));
+            names.add(found);
+        }
+        assertEquals(3, names.get(0).size());
+        assertEquals(2, names.get(1).size());
+        assertTrue(names.get(0).containsAll(names.get(1)), names.toString());
+    }
+
+    @Test
     void anotherFitOfTheSameRidesKeepsTheNames() {
         Spec capped = specs().stream()
                 .filter(s -> s.rule.equals("cap-holds-back-fuel"))
