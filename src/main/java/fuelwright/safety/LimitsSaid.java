@@ -38,6 +38,7 @@ final class LimitsSaid implements Rule {
             Map.entry("injector-duty", DUTY),
             Map.entry("injector-duty-proposed", DUTY),
             Map.entry("injector-duty-table", DUTY),
+            Map.entry("injector-duty-estimated", EnumSet.of(Limit.DUTY_CHECK, Limit.INJECTIONS_PER_CYCLE)),
             Map.entry("exhaust-hot", EnumSet.of(Limit.EXHAUST_CHECK, Limit.EXHAUST_STOP)),
             Map.entry("sensor-frozen", EnumSet.of(Limit.SENSOR_FROZEN, Limit.LEAN_FOR)),
             Map.entry("sensor-at-its-end", EnumSet.of(Limit.SENSOR_TOP, Limit.FUEL_CUT_CLEARING)),

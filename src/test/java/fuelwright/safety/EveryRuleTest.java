@@ -3,6 +3,8 @@ package fuelwright.safety;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import fuelwright.airflow.InjectorSet;
+import fuelwright.airflow.Machine;
 import fuelwright.estimate.CellProposal.Kind;
 import fuelwright.estimate.SensorFit;
 import fuelwright.estimate.SensorModel;
@@ -19,6 +21,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.TreeSet;
 import java.util.function.Consumer;
 import java.util.regex.Matcher;
@@ -444,6 +448,9 @@ class EveryRuleTest {
                 said("lambda: the heading says lambda, but values about 13.6 are an air–fuel ratio; read as AFR"),
                 said("lambda: AFR divided by 14.7"),
                 NOTHING));
+        all.add(new Spec("injector-duty-estimated", CHECK, injectors(240, 200), s -> {}, injectors(240, Double.NaN)));
+        all.add(new Spec(
+                "injectors-changed", NOTE, injectors(240, 300), injectors(240, 244), injectors(Double.NaN, 300)));
         all.add(new Spec("carried-stop", CHECK, note("caution"), note("remark"), null));
         all.add(new Spec("limits-changed", CHECK, limit(Limit.CLIFF, 30), limit(Limit.CLIFF, 20), null));
     }
@@ -476,6 +483,23 @@ class EveryRuleTest {
 
     private static Consumer<Spoilt> said(String what) {
         return s -> s.remark = Issue.warning("ride", 1, 5, what, "");
+    }
+
+    /** Flows of two injectors of a 720 cm³ engine, cm³/min; NaN where one isn't known. */
+    private static Consumer<Spoilt> injectors(double before, double after) {
+        return s -> s.planted.machine = new Machine(
+                OptionalDouble.of(720),
+                2,
+                Optional.empty(),
+                Optional.empty(),
+                Fuel.PETROL,
+                OptionalDouble.of(8000),
+                new InjectorSet(OptionalInt.of(2), known(before), known(after)),
+                OptionalDouble.empty());
+    }
+
+    private static OptionalDouble known(double value) {
+        return Double.isNaN(value) ? OptionalDouble.empty() : OptionalDouble.of(value);
     }
 
     private static Consumer<Spoilt> climb(double kpa) {
