@@ -29,13 +29,18 @@ public interface HighLoad {
     /**
      * The rule for a machine. Either evidence suffices: a measured pressure, or the throttle; whichever says more counts. The throttle is
      * judged by the intake model where displacement and the body fitted now are known, else by {@link #THROTTLE_PERCENT}. A moment of
-     * which neither pressure nor throttle is known isn't high load. Thread-safe and cheap: called for every reading.
+     * which neither pressure nor throttle is known isn't high load. Where no barometer was logged the machine's altitude stands in for it.
+     * Thread-safe and cheap: called for every reading.
      */
     static HighLoad of(Machine machine) {
-        if (machine.displacementCc().isEmpty() || machine.after().isEmpty()) {
-            return byThrottle();
-        }
-        return new ModelledHighLoad(BypassAir.intake(machine, machine.after().get()));
+        HighLoad rule = machine.displacementCc().isEmpty() || machine.after().isEmpty()
+                ? byThrottle()
+                : new ModelledHighLoad(BypassAir.intake(machine, machine.after().get()));
+        double stationKpa = machine.barometerKpa();
+        return Double.isNaN(stationKpa)
+                ? rule
+                : (speedRpm, throttlePercent, pressureKpa, barometerKpa) ->
+                        rule.at(speedRpm, throttlePercent, pressureKpa, barometerKpa > 0 ? barometerKpa : stationKpa);
     }
 
     /** The rule where neither bodies nor displacement are known. */

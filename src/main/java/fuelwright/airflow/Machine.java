@@ -15,6 +15,8 @@ import java.util.OptionalDouble;
  * @param after the body that is fitted now
  * @param fuel what is in the tank
  * @param redlineRpm highest engine speed, rpm
+ * @param injectors what is known of them
+ * @param altitudeM height above sea level where the rides are made, m: stands in for a barometer that wasn't logged
  */
 public record Machine(
         OptionalDouble displacementCc,
@@ -22,7 +24,20 @@ public record Machine(
         Optional<ThrottleBody> before,
         Optional<ThrottleBody> after,
         Fuel fuel,
-        OptionalDouble redlineRpm) {
+        OptionalDouble redlineRpm,
+        InjectorSet injectors,
+        OptionalDouble altitudeM) {
+
+    /** A machine of whose injectors and place nothing is known. */
+    public Machine(
+            OptionalDouble displacementCc,
+            int bodies,
+            Optional<ThrottleBody> before,
+            Optional<ThrottleBody> after,
+            Fuel fuel,
+            OptionalDouble redlineRpm) {
+        this(displacementCc, bodies, before, after, fuel, redlineRpm, InjectorSet.UNKNOWN, OptionalDouble.empty());
+    }
 
     public Machine {
         Objects.requireNonNull(displacementCc, "displacementCc");
@@ -30,6 +45,8 @@ public record Machine(
         Objects.requireNonNull(after, "after");
         Objects.requireNonNull(fuel, "fuel");
         Objects.requireNonNull(redlineRpm, "redlineRpm");
+        Objects.requireNonNull(injectors, "injectors");
+        Objects.requireNonNull(altitudeM, "altitudeM");
         if (bodies < 1) {
             throw new IllegalArgumentException("bodies " + bodies + " must be at least 1");
         }
@@ -42,6 +59,26 @@ public record Machine(
     public static Machine unknown() {
         return new Machine(
                 OptionalDouble.empty(), 1, Optional.empty(), Optional.empty(), Fuel.PETROL, OptionalDouble.empty());
+    }
+
+    public Machine with(Fuel other) {
+        return new Machine(displacementCc, bodies, before, after, other, redlineRpm, injectors, altitudeM);
+    }
+
+    public Machine with(InjectorSet other) {
+        return new Machine(displacementCc, bodies, before, after, fuel, redlineRpm, other, altitudeM);
+    }
+
+    /** @param otherM m; empty where it isn't known */
+    public Machine withAltitude(OptionalDouble otherM) {
+        return new Machine(displacementCc, bodies, before, after, fuel, redlineRpm, injectors, otherM);
+    }
+
+    /** Barometer by altitude (ISO 2533), kPa; NaN where that isn't known. */
+    public double barometerKpa() {
+        return altitudeM.isPresent()
+                ? Atmosphere.pressurePa(Atmosphere.geopotentialM(altitudeM.getAsDouble())) / 1000
+                : Double.NaN;
     }
 
     /** Whether enough is known to forecast what the change of bore does. */

@@ -6,6 +6,7 @@ import fuelwright.estimate.ProposalSettings;
 import fuelwright.issue.Issue;
 import fuelwright.issue.Loaded;
 import fuelwright.job.Job;
+import fuelwright.ride.ClockAlignment;
 import fuelwright.ride.RideOptions;
 import fuelwright.safety.Limits;
 import fuelwright.work.Analysis;
@@ -102,6 +103,10 @@ final class ProposeCommand implements Callable<Integer> {
 
     /** One ride with what follows it. */
     static final class RideArguments {
+        private static final double MILLION = 1e6;
+        private static final double MOST_OFFSET_S = 1e6;
+        private static final double MOST_DRIFT_MILLIONTHS = 1e5;
+
         @Option(names = "--ride", required = true, paramLabel = "F", description = "a ride; may be repeated")
         private Path ride;
 
@@ -114,8 +119,38 @@ final class ProposeCommand implements Callable<Integer> {
         @Option(names = "--with", paramLabel = "F2", description = "a second logger's file of the ride before it")
         private Path secondLogger;
 
+        @Option(
+                names = "--offset",
+                paramLabel = "S",
+                description =
+                        "the ride's time at 0 of its second logger's clock, s; then the clocks aren't aligned anew")
+        private Double offsetS;
+
+        @Option(
+                names = "--drift",
+                paramLabel = "MILLIONTHS",
+                description = "how much faster the ride's clock runs than its second logger's; goes with --offset")
+        private Double driftMillionths;
+
         JobFiles.RideFiles files() {
-            return new JobFiles.RideFiles(ride, Optional.ofNullable(madeWith), Optional.ofNullable(secondLogger));
+            return new JobFiles.RideFiles(
+                    ride, Optional.ofNullable(madeWith), Optional.ofNullable(secondLogger), byHand());
+        }
+
+        private Optional<ClockAlignment> byHand() {
+            if (offsetS == null && driftMillionths == null) {
+                return Optional.empty();
+            }
+            if (offsetS == null || secondLogger == null) {
+                throw CommandFailed.usage(
+                        "--offset and --drift need a second logger's file (--with), --drift needs --offset");
+            }
+            double millionths = driftMillionths == null ? 0 : driftMillionths;
+            if (!(Math.abs(offsetS) <= MOST_OFFSET_S && Math.abs(millionths) <= MOST_DRIFT_MILLIONTHS)) {
+                throw CommandFailed.usage("--offset " + offsetS + " must be within a million seconds, --drift "
+                        + millionths + " within 100000 millionths");
+            }
+            return Optional.of(ClockAlignment.byHand(offsetS, millionths / MILLION));
         }
     }
 
@@ -123,6 +158,8 @@ final class ProposeCommand implements Callable<Integer> {
     public Integer call() {
         refuseToPrecede("--ride-table");
         refuseToPrecede("--with");
+        refuseToPrecede("--offset");
+        refuseToPrecede("--drift");
         needEveryTable();
         ProposalSettings settings = settings();
         limits.on(Limits.usual(Machine.unknown().fuel()));

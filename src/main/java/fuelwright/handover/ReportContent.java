@@ -1,5 +1,6 @@
 package fuelwright.handover;
 
+import fuelwright.airflow.InjectorSet;
 import fuelwright.airflow.Machine;
 import fuelwright.airflow.ThrottleBody;
 import fuelwright.estimate.CellNeed;
@@ -116,6 +117,10 @@ final class ReportContent {
         return List.of(what, figure);
     }
 
+    private static String flow(double cm3PerMin) {
+        return Figures.trimmed(cm3PerMin, 1) + " cm³/min";
+    }
+
     private static List<List<String>> machine(Machine machine) {
         List<List<String>> rows = new ArrayList<>();
         machine.displacementCc().ifPresent(cc -> rows.add(row("Displacement", Figures.trimmed(cc, 1) + " cm³")));
@@ -129,6 +134,11 @@ final class ReportContent {
                 machine.fuel().words() + ", stoichiometric at "
                         + Figures.trimmed(machine.fuel().stoichiometricRatio(), 2) + " : 1"));
         machine.redlineRpm().ifPresent(rpm -> rows.add(row("Redline", Figures.trimmed(rpm, 0) + " rpm")));
+        InjectorSet injectors = machine.injectors();
+        injectors.count().ifPresent(count -> rows.add(row("Injectors", Integer.toString(count))));
+        injectors.beforeCm3PerMin().ifPresent(flow -> rows.add(row("Injector before", flow(flow))));
+        injectors.afterCm3PerMin().ifPresent(flow -> rows.add(row("Injector now", flow(flow))));
+        machine.altitudeM().ifPresent(m -> rows.add(row("Altitude", Figures.trimmed(m, 0) + " m")));
         if (!machine.hasBodyChange()) {
             rows.add(row("Bore forecast", "not possible: displacement and both bodies must be known"));
         }

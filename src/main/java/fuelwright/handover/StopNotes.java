@@ -29,6 +29,11 @@ public final class StopNotes {
         return table.withNotes(notes);
     }
 
+    /** Each Stop caution in one line. */
+    public static List<String> texts(List<Caution> cautions) {
+        return cautions.stream().filter(Caution::isStop).map(StopNotes::text).toList();
+    }
+
     /** A caution in one line: level, title, what, what to do. */
     public static String text(Caution caution) {
         return harmless(oneLine(ended(caution.sentence()) + " " + ended(caution.todo())));

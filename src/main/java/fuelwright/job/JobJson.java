@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import fuelwright.airflow.InjectorSet;
 import fuelwright.airflow.Machine;
 import fuelwright.airflow.ThrottleBody;
 import fuelwright.estimate.Decision;
@@ -21,6 +22,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeMap;
 
@@ -40,6 +42,10 @@ final class JobJson {
         machine.after().ifPresent(b -> body(b, node.putObject("after")));
         node.put("fuel", machine.fuel().name());
         machine.redlineRpm().ifPresent(v -> node.put("redlineRpm", v));
+        machine.injectors().count().ifPresent(v -> node.put("injectors", v));
+        machine.injectors().beforeCm3PerMin().ifPresent(v -> node.put("injectorBeforeCm3PerMin", v));
+        machine.injectors().afterCm3PerMin().ifPresent(v -> node.put("injectorAfterCm3PerMin", v));
+        machine.altitudeM().ifPresent(v -> node.put("altitudeM", v));
         return node;
     }
 
@@ -57,7 +63,14 @@ final class JobJson {
                 body(node.path("before")),
                 body(node.path("after")),
                 Fuel.valueOf(node.path("fuel").asText(Fuel.PETROL.name())),
-                number(node, "redlineRpm"));
+                number(node, "redlineRpm"),
+                new InjectorSet(
+                        node.path("injectors").isInt()
+                                ? OptionalInt.of(node.path("injectors").asInt())
+                                : OptionalInt.empty(),
+                        number(node, "injectorBeforeCm3PerMin"),
+                        number(node, "injectorAfterCm3PerMin")),
+                number(node, "altitudeM"));
     }
 
     private static Optional<ThrottleBody> body(JsonNode node) {

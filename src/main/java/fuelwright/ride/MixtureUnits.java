@@ -11,6 +11,11 @@ import java.util.Optional;
  */
 final class MixtureUnits {
 
+    /** The median of a lambda in percent lies between these: an AFR without its point would be above. */
+    private static final double LEAST_PERCENT = 60;
+
+    private static final double MOST_PERCENT = 115;
+
     private final Channels channels;
     private final RideOptions options;
     private boolean ratioSaid;
@@ -45,17 +50,25 @@ final class MixtureUnits {
         if (unit != Unit.AIR_FUEL_RATIO && middle > 5 && middle < 40) {
             channels.doubt(
                     draft,
-                    "the heading says " + (unit == Unit.LAMBDA ? "lambda" : "equivalence ratio") + ", but values about "
-                            + Figures.plain(middle) + " are an air–fuel ratio; read as AFR",
+                    Say.overruled(
+                            unit == Unit.LAMBDA ? "lambda" : "equivalence ratio",
+                            "values about " + Figures.plain(middle) + " are an air–fuel ratio; read as AFR"),
                     "choose the unit by hand if that is wrong");
             unit = Unit.AIR_FUEL_RATIO;
         } else if (unit == Unit.AIR_FUEL_RATIO && middle > 0.4 && middle < 3) {
             channels.doubt(
                     draft,
-                    "the heading says AFR, but values about " + Figures.plain(middle) + " are lambda; read as lambda",
+                    Say.overruled("AFR", "values about " + Figures.plain(middle) + " are lambda; read as lambda"),
                     "choose the unit by hand if that is wrong");
             unit = Unit.LAMBDA;
-        } else if (!commanded && unit != Unit.AIR_FUEL_RATIO && looksNarrow(stats)) {
+        } else if (unit == Unit.LAMBDA && middle > LEAST_PERCENT && middle < MOST_PERCENT) {
+            channels.doubt(
+                    draft,
+                    Say.overruled(
+                            "lambda", "values about " + Figures.plain(middle) + " are percent of it; divided by 100"),
+                    "choose the unit by hand if that is wrong");
+            draft.scale(0.01, 0);
+        } else if (!commanded && unit != Unit.AIR_FUEL_RATIO && looksNarrow(draft)) {
             draft.leaveOut("values between " + Figures.plain(stats.p02()) + " and " + Figures.plain(stats.p98())
                     + " are a narrow-band sensor's volts, not lambda");
             channels.warn(draft, draft.remark, "log a wideband sensor");
@@ -135,8 +148,16 @@ final class MixtureUnits {
         }
     }
 
-    /** A narrow-band sensor swings between about 0.1 and 0.9 V; no engine runs at a lambda below 0.5. */
-    private static boolean looksNarrow(Stats stats) {
+    /**
+     * A narrow-band sensor swings between about 0.1 and 0.9 V; no engine runs at a lambda below 0.5. A figure of exactly nothing is left
+     * aside: some displays show it where they see nothing.
+     */
+    private static boolean looksNarrow(Draft draft) {
+        double[] shown = draft.values.clone();
+        for (int i = 0; i < shown.length; i++) {
+            shown[i] = shown[i] == 0 ? Double.NaN : shown[i];
+        }
+        Stats stats = Stats.of(shown, shown.length);
         return stats.p98() <= 1.15 && stats.p02() < 0.45 && stats.median() < 1 && stats.distinct() > 2;
     }
 }

@@ -80,6 +80,11 @@ public final class Ride {
         return remarks;
     }
 
+    /** Those of the remarks by which the unit that a heading states was overruled by its figures. */
+    public List<Issue> overruledUnits() {
+        return remarks.stream().filter(Say::isOverruled).toList();
+    }
+
     /** How the file was written and what of it is no row; empty for a ride that wasn't read from one. */
     public Optional<LogForm> form() {
         return form;
@@ -88,6 +93,11 @@ public final class Ride {
     /** This ride, with how its file was written. */
     Ride readFrom(Optional<LogForm> other) {
         return new Ride(name, timeS, channels, segmentStarts, remarks, other);
+    }
+
+    /** This ride under another name. */
+    public Ride named(String other) {
+        return new Ride(other, timeS, channels, segmentStarts, remarks, form);
     }
 
     /** This ride with one more remark, in front of the others. */

@@ -1,9 +1,12 @@
 package fuelwright.ride;
 
 import fuelwright.issue.Issue;
+import java.util.Locale;
 
 /** Issues as sentences: the first letter is a capital, unless the sentence starts with a heading of the file. */
 final class Say {
+
+    private static final String OVERRULED = "the heading says ";
 
     private Say() {}
 
@@ -18,6 +21,15 @@ final class Say {
     /** A warning that starts with the heading that it is about. */
     static Issue doubt(String file, int line, int column, String heading, String what, String todo) {
         return Issue.warning(file, line, column, heading + ": " + what, capital(todo));
+    }
+
+    /** What a heading says that its figures deny. */
+    static String overruled(String stated, String but) {
+        return OVERRULED + stated + ", but " + but;
+    }
+
+    static boolean isOverruled(Issue issue) {
+        return issue.what().toLowerCase(Locale.ROOT).contains(OVERRULED);
     }
 
     static Issue note(String file, String what) {

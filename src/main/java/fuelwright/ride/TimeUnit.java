@@ -108,9 +108,10 @@ final class TimeUnit {
                     file,
                     layout.headingLine(),
                     column + 1,
-                    "the heading says " + stated.get().symbol() + ", but then rows would be "
-                            + Figures.plain(stated.get().toCanonical(step)) + " s apart; it was read as "
-                            + unit.symbol(),
+                    Say.overruled(
+                            stated.get().symbol(),
+                            "then rows would be " + Figures.plain(stated.get().toCanonical(step))
+                                    + " s apart; it was read as " + unit.symbol()),
                     "check the heading; choose the unit by hand if it was right"));
         }
     }

@@ -51,7 +51,7 @@ public record CaseFile(
         Objects.requireNonNull(highLoad, "highLoad");
         Objects.requireNonNull(fuelTable, "fuelTable");
         Objects.requireNonNull(targetTable, "targetTable");
-        rides = List.copyOf(rides);
+        rides = SameNames.apart(rides);
         Objects.requireNonNull(limits, "limits");
         if (!fuelTable.quantity().isFuel()) {
             throw new IllegalArgumentException(

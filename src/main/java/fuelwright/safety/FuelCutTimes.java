@@ -72,9 +72,14 @@ final class FuelCutTimes {
 
     /** Whether fuel was cut at a moment. Fastest where asked in the order of time. */
     boolean at(double timeS) {
+        return lastS(timeS) == timeS;
+    }
+
+    /** The last moment up to this one at which fuel was cut, s; minus infinity where it wasn't yet. Fastest where asked in the order of time. */
+    double lastS(double timeS) {
         int n = startsS.length;
-        if (n == 0) {
-            return false;
+        if (n == 0 || startsS[0] > timeS) {
+            return Double.NEGATIVE_INFINITY;
         }
         while (cursor > 0 && startsS[cursor] > timeS) {
             cursor--;
@@ -82,6 +87,6 @@ final class FuelCutTimes {
         while (cursor + 1 < n && startsS[cursor + 1] <= timeS) {
             cursor++;
         }
-        return timeS >= startsS[cursor] && timeS <= endsS[cursor];
+        return Math.min(timeS, endsS[cursor]);
     }
 }

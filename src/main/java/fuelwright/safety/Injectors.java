@@ -56,15 +56,9 @@ final class Injectors implements Rule {
         if (byPulse) {
             byTable(d, out);
         } else if (!logged) {
-            out.add(new Caution(
-                    "injector-duty-not-checked",
-                    Caution.Level.NOTE,
-                    "Injector duty not checked",
-                    "No injector pulse in the rides, so nobody knows how near the injectors are to their end",
-                    "Log the injector pulse, or work the duty out from the injectors' size before adding much fuel",
-                    new TreeSet<>(),
-                    List.of()));
+            out.add(InjectorSize.notLogged(d));
         }
+        InjectorSize.changed(d).ifPresent(out::add);
         return out;
     }
 

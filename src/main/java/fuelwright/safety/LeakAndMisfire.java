@@ -15,9 +15,14 @@ import java.util.TreeSet;
 final class LeakAndMisfire implements Rule {
 
     private static final double BURST_LAMBDA = 0.10;
+    /** Six times the usual difference of two readings is four standard deviations of it. */
+    private static final double BURST_SCATTERS = 6;
+
+    private static final int SCATTER_ROWS = 5000;
     private static final double BACK_SHARE = 0.6;
     private static final double BURST_S = 0.8;
     private static final double STEADY_PERCENT = 8;
+    private static final double STEADY_KPA = 12;
     private static final double STEADY_S = 0.5;
     private static final double AFTER_OVERRUN_S = 1.5;
     private static final int BURSTS = 4;
@@ -61,6 +66,7 @@ final class LeakAndMisfire implements Rule {
     private static void misfire(Dossier d, int r, int s, List<Caution> out) {
         RideRows rows = d.rows(r);
         double[] lambda = rows.mixture(s);
+        double least = Math.max(BURST_LAMBDA, BURST_SCATTERS * scatter(rows, lambda));
         List<Caution.Moment> moments = new ArrayList<>();
         TreeSet<Integer> cells = new TreeSet<>();
         double lastOverrun = Double.NEGATIVE_INFINITY;
@@ -73,7 +79,7 @@ final class LeakAndMisfire implements Rule {
                 continue;
             }
             boolean jumps = before >= 0
-                    && lambda[i] - lambda[before] > BURST_LAMBDA
+                    && lambda[i] - lambda[before] > least
                     && rows.timeS[i] - rows.timeS[before] < BURST_S / 2;
             if (jumps && rows.timeS[i] - lastOverrun > AFTER_OVERRUN_S && rows.isRunning(i)) {
                 int end = endOfBurst(rows, lambda, before, i);
@@ -105,6 +111,28 @@ final class LeakAndMisfire implements Rule {
         }
     }
 
+    /** By how much readings a fifth of a second apart differ usually (median), lambda: a noisy sensor jumps without a misfire. */
+    private static double scatter(RideRows rows, double[] lambda) {
+        double[] steps = new double[Math.min(rows.size, SCATTER_ROWS) + 1];
+        int stride = Math.max(1, rows.size / SCATTER_ROWS);
+        int n = 0;
+        for (int i = 0; i < rows.size && n < steps.length; i += stride) {
+            int back = i;
+            while (back > 0 && isNearly(rows, back - 1, i)) {
+                back--;
+            }
+            back = Math.max(0, back - 1);
+            double step = Math.abs(lambda[i] - lambda[back]);
+            if (step >= 0
+                    && rows.timeS[i] - rows.timeS[back] < BURST_S / 2
+                    && rows.isRunning(i)
+                    && !rows.isOverrun(i)) {
+                steps[n++] = step;
+            }
+        }
+        return n == 0 ? 0 : median(steps, n);
+    }
+
     /** The level before a jump is the one a fifth of a second back: a smeared edge mustn't pass as many small steps. */
     private static boolean isNearly(RideRows rows, int before, int now) {
         return before >= 0 && rows.timeS[now] - rows.timeS[before] < 0.2 && now - before < 8;
@@ -122,14 +150,19 @@ final class LeakAndMisfire implements Rule {
     }
 
     private static boolean isSteady(RideRows rows, int start, int end) {
-        double[] load = Double.isNaN(rows.throttlePercent[start]) ? rows.pressureKpa : rows.throttlePercent;
-        double least = load[start];
-        double most = load[start];
+        return isSteady(rows, rows.throttlePercent, STEADY_PERCENT, start, end)
+                && isSteady(rows, rows.pressureKpa, STEADY_KPA, start, end);
+    }
+
+    /** Whether a load keeps within a range from shortly before a burst to its end; so does one that wasn't logged. */
+    private static boolean isSteady(RideRows rows, double[] load, double within, int start, int end) {
+        double least = Double.POSITIVE_INFINITY;
+        double most = Double.NEGATIVE_INFINITY;
         for (int k = end; k >= 0 && rows.timeS[start] - rows.timeS[k] < STEADY_S; k--) {
-            least = Math.min(least, load[k]);
-            most = Math.max(most, load[k]);
+            least = Math.min(least, Double.isNaN(load[k]) ? least : load[k]);
+            most = Math.max(most, Double.isNaN(load[k]) ? most : load[k]);
         }
-        return most - least < STEADY_PERCENT;
+        return !(most - least >= within);
     }
 
     private static double highest(double[] lambda, int from, int to) {

@@ -2,7 +2,6 @@ package fuelwright.safety;
 
 import fuelwright.estimate.BurntTrace;
 import fuelwright.table.Table;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.IntPredicate;
@@ -24,14 +23,10 @@ final class LeanScan {
     private static final double RUNNING_RPM = 500;
     private static final double OVERRUN_RPM = 1200;
     private static final double FREE_AIR_LAMBDA = 1.2;
-    private static final double LEAST_SHARE = 0.7;
-    private static final int LEAST_READINGS = 3;
+    /** So many readings missing in a row after the throttle closed: a logger that shows nothing in free air. */
+    private static final int BLANK_READINGS = 3;
     /** So many readings show how often the logger renews one. */
     private static final int HOLD_READINGS = 20_000;
-    /** A long stretch whose worst moment comes at its end keeps getting leaner. */
-    private static final double GROWING_S = 2.0;
-
-    private static final double GROWING_SHARE = 0.7;
     /** A sensor may show its lean end for so long after switching on, s. */
     static final double WARMING_S = 60;
 
@@ -39,12 +34,6 @@ final class LeanScan {
     private static final double TIP_IN_START_S = 0.3;
     /** Load may be low for so long before the fuel system is called rested. */
     private static final double REST_S = 2.0;
-    /** Lean readings of a cell came so much later in the stretch than its fine ones: fuel fades. */
-    private static final double FADE_S = 1.5;
-    /** Lean readings of a cell came so much later in the ride than its fine ones: fuel fades. */
-    private static final double FADE_IN_RIDE_S = 60;
-    /** Mean speeds nearer than this, relative, are the same place of a cell. */
-    private static final double SAME_SPEED = 0.04;
 
     /** What is known of the trace beside the trace itself. */
     record Setting(
@@ -68,7 +57,6 @@ final class LeanScan {
     private final boolean targetByThrottle;
     private final Locator targets;
     private final Locator cells;
-    private final double leanFor;
     private final double clearing;
     private final double lookBack;
     private final double floor;
@@ -78,30 +66,17 @@ final class LeanScan {
     private final double top;
     private final double frozenS;
     private final double holdS;
-    private final int[] lean;
-    private final int[] fine;
-    private final int[] eventsIn;
-    private final double[] leanAge;
-    private final double[] fineAge;
-    private final double[] leanTime;
-    private final double[] fineTime;
-    private final double[] leanSpeed;
-    private final double[] fineSpeed;
-    /** Fine readings of each cell with the engine warm, and those of them that came after it had been lean. */
-    private final int[] fineWarm;
-
-    private final int[] fineAgain;
-    private final List<LeanEvent> events = new ArrayList<>();
-    /** For each event whether the mixture was already on its way back. */
-    private final List<Boolean> decays = new ArrayList<>();
-    /** For each event whether the mixture came back while load stayed high. */
-    private final List<Boolean> recoveries = new ArrayList<>();
+    private final CellHistory history;
+    private final OpenStretch stretch;
+    private final LeanEvents found;
+    private List<LeanEvent> events = List.of();
 
     // State of the pass.
     private double highSince = Double.NaN;
     private double lastHigh = Double.NaN;
     private double flowSince = Double.NaN;
     private double lastCut = Double.NEGATIVE_INFINITY;
+    private boolean wasClosed;
     private double sameSince;
     private double sameSpeed;
     private double sameThrottle;
@@ -109,28 +84,6 @@ final class LeanScan {
     private double sameLambda = Double.NaN;
     private boolean warming;
     private double segmentStart;
-    // The open event.
-    private boolean open;
-    private double start;
-    private double end;
-    private int count;
-    private int all;
-    private int leanRows;
-    private double least;
-    private double sumEarly;
-    private double sumLate;
-    private int early;
-    private int late;
-    private int worst;
-    private double worstExcess;
-    private double worstLimit;
-    private double worstTarget;
-    private boolean frozen;
-    private int allAtEnd;
-    private double lastCounted;
-    private double graveStart;
-    private double graveEnd;
-    private int graveCount;
     /** Whether every reading since load got high has been lean: then the lag of an earlier mixture isn't to blame for the first ones. */
     private boolean leanSinceHigh;
 
@@ -143,7 +96,6 @@ final class LeanScan {
         targets = new Locator(setting.target);
         cells = new Locator(setting.cells);
         Limits limits = setting.limits;
-        leanFor = limits.of(Limit.LEAN_FOR) - 1e-6;
         clearing = limits.of(Limit.FUEL_CUT_CLEARING);
         lookBack = 2 * setting.lagS;
         ceiling = limits.of(Limit.LEAN_CEILING);
@@ -153,18 +105,11 @@ final class LeanScan {
         frozenS = limits.of(Limit.SENSOR_FROZEN);
         double leastTarget = Arrays.stream(setting.target.toArray()).min().orElse(ceiling);
         floor = Math.min(ceiling, leastTarget + spare);
-        lean = new int[setting.cells.cells()];
-        fine = new int[setting.cells.cells()];
-        eventsIn = new int[lean.length];
-        leanAge = new double[lean.length];
-        fineAge = new double[lean.length];
-        leanTime = new double[lean.length];
-        fineTime = new double[lean.length];
-        leanSpeed = new double[lean.length];
-        fineSpeed = new double[lean.length];
-        fineWarm = new int[lean.length];
-        fineAgain = new int[lean.length];
         holdS = Math.min(1, meanHoldS(trace));
+        double leanFor = limits.of(Limit.LEAN_FOR) - 1e-6;
+        history = new CellHistory(setting.cells.cells());
+        stretch = new OpenStretch(trace, setting, leanFor, holdS);
+        found = new LeanEvents(setting, leanFor);
     }
 
     /** The lean stretches of a trace, in the order in which they happened, and what each cell saw. */
@@ -179,11 +124,11 @@ final class LeanScan {
     }
 
     int leanReadings(int cell) {
-        return lean[cell];
+        return history.leanReadings(cell);
     }
 
     int fineReadings(int cell) {
-        return fine[cell];
+        return history.fineReadings(cell);
     }
 
     /** How long a value stands before the next: a slow logger's one reading must not count as many. */
@@ -216,15 +161,15 @@ final class LeanScan {
                 warming = warmsUp(i);
                 segmentStart = t;
             }
+            track(i, t, lambda, before);
             before = t;
-            track(i, t, lambda);
             warming &= lambda >= top && t - segmentStart < WARMING_S;
             if (!warming) {
                 read(i, t, lambda);
             }
         }
         close(false);
-        nameKinds();
+        events = found.named(history);
     }
 
     /**
@@ -243,7 +188,7 @@ final class LeanScan {
     }
 
     /** Keeps what a reading is judged by: how long the value has stood still, and when fuel was last cut. */
-    private void track(int i, double t, double lambda) {
+    private void track(int i, double t, double lambda, double before) {
         double rpm = trace.speedRpm(i);
         double throttle = trace.throttlePercent(i);
         if (lambda != sameLambda) {
@@ -257,16 +202,20 @@ final class LeanScan {
         }
         boolean closed = throttle <= closedPercent && rpm > OVERRUN_RPM;
         boolean freeAir = closed && lambda >= FREE_AIR_LAMBDA;
-        if (freeAir && !highLoad.at(rpm, throttle, trace.pressureKpa(i)) || setting.cuts.at(t)) {
+        boolean blank = wasClosed && t - before > Math.max(BREAK_S, BLANK_READINGS * holdS);
+        if (freeAir && !highLoad.at(rpm, throttle, trace.pressureKpa(i)) || blank) {
             lastCut = t;
+        } else {
+            lastCut = Math.max(t < lastCut ? Double.NEGATIVE_INFINITY : lastCut, setting.cuts.lastS(t));
         }
+        wasClosed = closed;
     }
 
     private void read(int i, double t, double lambda) {
         double rpm = trace.speedRpm(i);
         boolean high = highLoad.at(rpm, trace.throttlePercent(i), trace.pressureKpa(i)) && rpm >= RUNNING_RPM;
         if (!high) {
-            if (open && t - lastHigh > BREAK_S) {
+            if (stretch.isOpen() && t - lastHigh > BREAK_S) {
                 close(false);
             }
             highSince = Double.NaN;
@@ -305,25 +254,18 @@ final class LeanScan {
         }
         int cell = cells.nearest(rpm, trace.load(i));
         if (isLean) {
-            add(i, t, lambda, limit, target);
-            lean[cell]++;
-            leanAge[cell] += t - flowSince;
-            leanTime[cell] += t;
-            leanSpeed[cell] += rpm;
-        } else {
-            fine[cell]++;
-            fineSpeed[cell] += rpm;
-            fineAge[cell] += t - flowSince;
-            if (!setting.cold.test(trace.row(i))) {
-                fineWarm[cell]++;
-                fineTime[cell] += t;
-                fineAgain[cell] += lean[cell] > 0 ? 1 : 0;
+            if (!stretch.isOpen()) {
+                stretch.open(leanSinceHigh ? highSince : t, lambda);
             }
-            if (open) {
-                all++;
-                if (t - end > BREAK_S) {
-                    close(true);
-                }
+            stretch.lean(i, t, lambda, limit, target, sameMoved && t - sameSince >= frozenS);
+            history.lean(cell, t, t - flowSince, rpm);
+            return;
+        }
+        history.fine(cell, t, t - flowSince, rpm, setting.cold.test(trace.row(i)));
+        if (stretch.isOpen()) {
+            stretch.fine();
+            if (t - stretch.endS() > BREAK_S) {
+                close(true);
             }
         }
     }
@@ -333,141 +275,17 @@ final class LeanScan {
         return target + spare < most ? target + spare : most;
     }
 
-    private void add(int i, double t, double lambda, double limit, double target) {
-        if (!open) {
-            open = true;
-            start = leanSinceHigh ? highSince : t;
-            count = 0;
-            all = 0;
-            leanRows = 0;
-            least = lambda;
-            sumEarly = 0;
-            sumLate = 0;
-            early = 0;
-            late = 0;
-            worstExcess = Double.NEGATIVE_INFINITY;
-            frozen = false;
-            lastCounted = Double.NEGATIVE_INFINITY;
-            graveStart = Double.NaN;
-            graveEnd = Double.NaN;
-            graveCount = 0;
-        }
-        end = t;
-        if (lambda > ceiling && lambda > target + spare) {
-            graveStart = graveCount > 0 ? graveStart : leanRows == 0 ? start : t;
-            graveEnd = t;
-            graveCount++;
-        }
-        if (trace.lambda(i - 1 < 0 ? i : i - 1) != lambda || lambda >= top || t - lastCounted >= holdS) {
-            count++;
-            lastCounted = t;
-        }
-        leanRows++;
-        all++;
-        allAtEnd = all;
-        least = Math.min(least, lambda);
-        double excess = lambda - limit;
-        if (t - start < 0.5 * leanFor) {
-            sumEarly += excess;
-            early++;
-        } else {
-            sumLate += excess;
-            late++;
-        }
-        frozen |= sameMoved && t - sameSince >= frozenS && lambda < top;
-        if (excess > worstExcess) {
-            worstExcess = excess;
-            worst = i;
-            worstLimit = limit;
-            worstTarget = target;
-        }
-    }
-
     private void close(boolean recovered) {
-        if (!open) {
-            return;
+        if (stretch.isOpen() && stretch.close()) {
+            found.add(stretch.event(cells, kind(recovered)), stretch.eases(), recovered);
         }
-        open = false;
-        double length = end - start;
-        boolean flat = trace.lambda(worst) == least;
-        if (length < leanFor || count < LEAST_READINGS || leanRows < LEAST_SHARE * allAtEnd) {
-            return;
-        }
-        if (frozen && flat) {
-            return;
-        }
-        double rpm = trace.speedRpm(worst);
-        double load = trace.load(worst);
-        eventsIn[cells.nearest(rpm, load)]++;
-        recoveries.add(recovered);
-        decays.add(late == 0 || early > 0 && sumLate / late < 0.6 * sumEarly / early);
-        events.add(new LeanEvent(
-                setting.ride,
-                setting.sensor,
-                start,
-                length,
-                count,
-                trace.lambda(worst),
-                worstLimit,
-                worstTarget,
-                rpm,
-                load,
-                trace.throttlePercent(worst),
-                trace.pressureKpa(worst),
-                trace.row(worst),
-                cells.nearest(rpm, load),
-                kind(recovered),
-                length >= GROWING_S && trace.burntS(worst) - start > GROWING_SHARE * length,
-                graveCount >= LEAST_READINGS && graveEnd - graveStart >= leanFor));
     }
 
     /** What it looks like before the whole trace is known. */
     private LeanEvent.Kind kind(boolean recovered) {
-        boolean atOpening = start >= highSince
-                && start - highSince <= lookBack + TIP_IN_START_S
-                && end - highSince <= TIP_IN_S + lookBack;
+        boolean atOpening = stretch.startS() >= highSince
+                && stretch.startS() - highSince <= lookBack + TIP_IN_START_S
+                && stretch.endS() - highSince <= TIP_IN_S + lookBack;
         return recovered && atOpening ? LeanEvent.Kind.TIP_IN : LeanEvent.Kind.TABLE;
-    }
-
-    /** With the whole trace seen: does the cell's fuel fade, is it lean each time, or was it once? */
-    private void nameKinds() {
-        for (int e = 0; e < events.size(); e++) {
-            LeanEvent event = events.get(e);
-            boolean opening = event.kind() == LeanEvent.Kind.TIP_IN;
-            boolean fineOtherwise = fine[event.cell()] > lean[event.cell()];
-            if (!opening || !fineOtherwise && !decays.get(e)) {
-                events.set(e, event.with(kind(event, recoveries.get(e))));
-            }
-        }
-    }
-
-    private LeanEvent.Kind kind(LeanEvent event, boolean recovered) {
-        int cell = event.cell();
-        if (fine[cell] < LEAST_READINGS) {
-            return LeanEvent.Kind.TABLE;
-        }
-        boolean again = eventsIn[cell] > 1;
-        boolean highFlow = event.speedRpm() >= setting.highFlowRpm
-                && highLoad.isWellInside(event.speedRpm(), event.throttlePercent(), event.pressureKpa());
-        if (highFlow && (!recovered && fadesInStretch(cell) || again && fadesInRide(cell))) {
-            return LeanEvent.Kind.SUPPLY;
-        }
-        return !again && lean[cell] * 3 <= fine[cell] && event.lengthS() < 2 * leanFor
-                ? LeanEvent.Kind.ONCE
-                : LeanEvent.Kind.TABLE;
-    }
-
-    /** Lean readings later in a stretch of load than the fine ones, at the same speed: on a sweep a cell's far side comes later by itself. */
-    private boolean fadesInStretch(int cell) {
-        double later = leanAge[cell] / lean[cell] - fineAge[cell] / fine[cell];
-        double speeds = leanSpeed[cell] / lean[cell] / (fineSpeed[cell] / fine[cell]);
-        return later >= FADE_S && Math.abs(speeds - 1) < SAME_SPEED;
-    }
-
-    /** Lean readings later in the ride, and the cell seldom fine again: what comes and goes isn't fading, nor is what warm-up hid. */
-    private boolean fadesInRide(int cell) {
-        return fineWarm[cell] >= LEAST_READINGS
-                && leanTime[cell] / lean[cell] - fineTime[cell] / fineWarm[cell] >= FADE_IN_RIDE_S
-                && fineAgain[cell] < lean[cell];
     }
 }

@@ -20,6 +20,10 @@ final class SensorHealth implements Rule {
     private static final double RICH_END = 0.70;
     private static final double FREE_AIR_LAMBDA = 1.2;
     private static final double CUT_S = 1.5;
+    /** A cut counts where there is a reading so long after its start, s: some loggers show nothing in free air. */
+    private static final double SHOWN_S = 1.0;
+
+    private static final double BLANK_S = 1.0;
     private static final int CUTS = 3;
     private static final double USUAL_LAG_S = 0.1;
     private static final double SURE_ERRORS = 4;
@@ -59,7 +63,9 @@ final class SensorHealth implements Rule {
         int start = 0;
         int last = 0;
         for (int i = 1; i <= lambda.length; i++) {
-            boolean same = i < lambda.length && (Double.isNaN(lambda[i]) || lambda[i] == lambda[start]);
+            boolean same = i < lambda.length
+                    && (Double.isNaN(lambda[i]) || lambda[i] == lambda[start])
+                    && rows.timeS[i] - rows.timeS[last] <= BLANK_S;
             if (same) {
                 last = Double.isNaN(lambda[i]) ? last : i;
                 continue;
@@ -182,10 +188,12 @@ final class SensorHealth implements Rule {
             while (row < lambda.length && rows.timeS[row] < cuts.startS(c)) {
                 row++;
             }
+            boolean shown = false;
             for (int i = row; i < lambda.length && rows.timeS[i] <= cuts.endS(c) + 1; i++) {
                 most = Double.isNaN(most) || lambda[i] > most ? lambda[i] : most;
+                shown |= lambda[i] > 0 && rows.timeS[i] >= cuts.startS(c) + SHOWN_S && rows.timeS[i] <= cuts.endS(c);
             }
-            if (!Double.isNaN(most)) {
+            if (shown) {
                 seen++;
                 blind += most < FREE_AIR_LAMBDA ? 1 : 0;
                 highest = Math.max(highest, most);

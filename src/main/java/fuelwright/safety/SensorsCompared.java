@@ -1,7 +1,6 @@
 package fuelwright.safety;
 
 import fuelwright.ride.Ride;
-import fuelwright.table.Axis;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -11,9 +10,6 @@ import java.util.TreeSet;
 final class SensorsCompared implements Rule {
 
     private static final int LEAST_ROWS = 100;
-    private static final int LEAST_IN_CELL = 5;
-    private static final int LEAST_CELLS = 4;
-    private static final double AGREEING_SHARE = 0.75;
 
     @Override
     public List<Caution> judge(Dossier d) {
@@ -87,45 +83,16 @@ final class SensorsCompared implements Rule {
         if (rows.ride.hasTrims() || rows.size == 0) {
             return;
         }
-        double[] lambda = rows.mixture(0);
-        int cells = d.fuel.cells();
-        double[][] sums = new double[2][cells];
-        int[][] counts = new int[2][cells];
+        CellMeans early = new CellMeans(d.fuel.cells());
+        CellMeans late = new CellMeans(d.fuel.cells());
         double start = rows.timeS[0];
         double length = rows.timeS[rows.size - 1] - start;
-        boolean byThrottle = d.target.load().kind() == Axis.Kind.THROTTLE;
-        Locator targets = new Locator(d.target);
-        for (int i = 0; i < rows.size; i++) {
-            double share = (rows.timeS[i] - start) / length;
-            if (!rows.isEvidence(i) || share > 1 / 3.0 && share < 2 / 3.0) {
-                continue;
-            }
-            double target = targets.value(rows.speedRpm[i], byThrottle ? rows.throttlePercent[i] : rows.pressureKpa[i]);
-            double y = Math.log(lambda[i] / target);
-            if (!Double.isNaN(y)) {
-                int part = share <= 1 / 3.0 ? 0 : 1;
-                int cell = d.nearestCell(rows.speedRpm[i], rows.load[i]);
-                sums[part][cell] += y;
-                counts[part][cell]++;
-            }
-        }
-        double sum = 0;
-        double weights = 0;
-        int compared = 0;
-        int up = 0;
-        for (int c = 0; c < cells; c++) {
-            if (counts[0][c] >= LEAST_IN_CELL && counts[1][c] >= LEAST_IN_CELL) {
-                double difference = sums[1][c] / counts[1][c] - sums[0][c] / counts[0][c];
-                double weight = Math.min(counts[0][c], counts[1][c]);
-                sum += weight * difference;
-                weights += weight;
-                compared++;
-                up += difference > 0 ? 1 : 0;
-            }
-        }
-        double percent = 100 * Math.expm1(sum / Math.max(1, weights));
-        double agreeing = Math.max(up, compared - up) / (double) Math.max(1, compared);
-        if (compared >= LEAST_CELLS && agreeing >= AGREEING_SHARE && Math.abs(percent) > d.limits.of(Limit.DRIFT)) {
+        CellMeans.read(d, r, row -> {
+            double share = (rows.timeS[row] - start) / length;
+            return share <= 1 / 3.0 ? early : share >= 2 / 3.0 ? late : null;
+        });
+        double percent = late.leanerPercent(early);
+        if (Math.abs(percent) > d.limits.of(Limit.DRIFT)) {
             out.add(new Caution(
                     "reading-drifts",
                     Caution.Level.CHECK,

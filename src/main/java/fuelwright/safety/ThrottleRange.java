@@ -13,7 +13,6 @@ final class ThrottleRange implements Rule {
     private static final double LEAST_PERCENT = 60;
     private static final double FULL_PERCENT = 97;
     private static final double SAME_PERCENT = 0.7;
-    private static final double STANDS_S = 1.0;
     private static final int TIMES = 3;
 
     @Override
@@ -26,7 +25,7 @@ final class ThrottleRange implements Rule {
         }
         int times = 0;
         for (int r = 0; r < d.rides() && most >= LEAST_PERCENT && most < FULL_PERCENT; r++) {
-            times += stands(d.rows(r), most - SAME_PERCENT);
+            times += ThrottleSlip.stands(d.rows(r), 0, d.rows(r).size, most - SAME_PERCENT, most);
         }
         if (times < TIMES) {
             return List.of();
@@ -41,25 +40,9 @@ final class ThrottleRange implements Rule {
                                 + " beyond. If that was full throttle, load is higher than the log says",
                         most,
                         times,
-                        STANDS_S),
+                        ThrottleSlip.STANDS_S),
                 "Open the throttle fully with the engine off and see that it reads 100 %; re-learn the sensor if it doesn't",
                 new TreeSet<>(),
                 List.of()));
-    }
-
-    /** How often a ride's throttle stood at or above a figure. */
-    private static int stands(RideRows rows, double from) {
-        int times = 0;
-        int start = -1;
-        for (int i = 0; i <= rows.size; i++) {
-            boolean up = i < rows.size && rows.throttlePercent[i] >= from && rows.isRunning(i);
-            if (up && start < 0) {
-                start = i;
-            } else if (!up && start >= 0) {
-                times += rows.timeS[i - 1] - rows.timeS[start] >= STANDS_S ? 1 : 0;
-                start = -1;
-            }
-        }
-        return times;
     }
 }

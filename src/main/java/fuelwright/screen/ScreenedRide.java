@@ -31,6 +31,11 @@ public final class ScreenedRide {
         this.kept = all;
     }
 
+    /** The same ride under another name, with the same kept out. */
+    public ScreenedRide named(String name) {
+        return new ScreenedRide(ride.named(name), reasons);
+    }
+
     public Ride ride() {
         return ride;
     }

@@ -31,6 +31,8 @@ public final class Screens {
     /** How far outside the breakpoints, relative to the outermost, a reading may lie. */
     private static final double OUTSIDE_SHARE = 0.15;
 
+    private static final int ROWS_BETWEEN_QUESTIONS = 1 << 16;
+
     private final Columns c;
     private final ScreenSettings settings;
     private final byte[] reasons;
@@ -51,13 +53,22 @@ public final class Screens {
      * @param load its load axis
      */
     public static ScreenedRide apply(Ride ride, ScreenSettings settings, Axis speed, Axis load) {
+        return apply(ride, settings, speed, load, () -> {});
+    }
+
+    /** @param stillWanted called now and then; whatever it throws ends the work */
+    public static ScreenedRide apply(Ride ride, ScreenSettings settings, Axis speed, Axis load, Runnable stillWanted) {
         Screens screens = new Screens(ride, settings, load.kind());
-        screens.markAll(speed, load);
+        screens.markAll(speed, load, stillWanted);
+        stillWanted.run();
         return new ScreenedRide(ride, screens.reasons);
     }
 
-    private void markAll(Axis speed, Axis load) {
+    private void markAll(Axis speed, Axis load, Runnable stillWanted) {
         for (int i = 0; i < reasons.length; i++) {
+            if (i % ROWS_BETWEEN_QUESTIONS == 0) {
+                stillWanted.run();
+            }
             mark(i, Screen.NO_READING, !c.hasReading(i));
             mark(i, Screen.HELD_VALUE, c.isHeld(i));
             mark(i, Screen.NOT_RUNNING, c.speedRpm[i] < settings.speedAtLeastRpm());
@@ -70,13 +81,21 @@ public final class Screens {
         for (int s = 0; s + 1 < c.segmentStarts.length; s++) {
             Segment segment = new Segment(c.segmentStarts[s], c.segmentStarts[s + 1]);
             markTimeBase(segment);
+            stillWanted.run();
             markFuelCut(segment);
+            stillWanted.run();
             markFrozen(segment);
+            stillWanted.run();
             markMovement(segment, Screen.THROTTLE_MOVING, c.throttlePercent, settings.throttleRateAtMost());
+            stillWanted.run();
             markMovement(segment, Screen.THROTTLE_MOVING, openings, SMALL_OPENING_RATE);
+            stillWanted.run();
             markMovement(segment, Screen.SPEED_MOVING, speeds, settings.speedRateAtMost());
+            stillWanted.run();
             markGearChanges(segment);
+            stillWanted.run();
             markSpikes(segment);
+            stillWanted.run();
         }
     }
 

@@ -90,6 +90,9 @@ public final class Pasted {
         String delimiter = text.indexOf('\t') >= 0 ? "\t" : ";";
         List<List<String>> rows = new ArrayList<>();
         for (String line : text.split("\r\n|\r|\n", -1)) {
+            if (line.startsWith("#")) {
+                continue;
+            }
             List<String> cells = new ArrayList<>();
             for (String cell : line.split(delimiter, -1)) {
                 String stripped = Numerals.strip(cell);

@@ -135,6 +135,27 @@ public record Analysis(
         return PartGain.of(job, CellNeed.of(estimate));
     }
 
+    /**
+     * The same for a job that differs only in the answers to cautions, from which nothing is worked out; empty where it differs in more.
+     */
+    public Optional<Analysis> of(Job other) {
+        boolean same = job.withAnswers(other.answers()).equals(other);
+        return same
+                ? Optional.of(new Analysis(
+                        other,
+                        highLoad,
+                        screened,
+                        means,
+                        estimate,
+                        proposal,
+                        validation,
+                        nextRide,
+                        rideToRide,
+                        cautions,
+                        hardware))
+                : Optional.empty();
+    }
+
     /** Cautions of level Stop. */
     public List<Caution> stops() {
         return cautions.stream().filter(Caution::isStop).toList();

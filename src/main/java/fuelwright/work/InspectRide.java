@@ -29,7 +29,7 @@ public final class InspectRide {
         if (!unmet.isEmpty()) {
             return Loaded.refused(unmet);
         }
-        ScreenedRide screened = PreviewScreens.of(ride, ScreenSettings.defaults());
+        ScreenedRide screened = PreviewScreens.of(ride, ScreenSettings.defaults(), Cancellation.NEVER);
         return Loaded.of(screened, loaded.issues());
     }
 }

@@ -8,6 +8,7 @@ import fuelwright.job.Job;
 import fuelwright.job.JobRide;
 import fuelwright.job.RideSource;
 import fuelwright.mixture.MixtureScale;
+import fuelwright.ride.ClockAlignment;
 import fuelwright.ride.Ride;
 import fuelwright.ride.RideOptions;
 import fuelwright.table.Table;
@@ -46,8 +47,16 @@ public record JobFiles(
      * @param ride the log
      * @param madeWith the table that was in the control unit then, where it was another
      * @param secondLogger the log of a second logger on the same ride
+     * @param byHand how the second logger's clock runs, where that is given and needn't be found
      */
-    public record RideFiles(Path ride, Optional<Path> madeWith, Optional<Path> secondLogger) {}
+    public record RideFiles(
+            Path ride, Optional<Path> madeWith, Optional<Path> secondLogger, Optional<ClockAlignment> byHand) {
+
+        /** With clocks that are found from what both logged. */
+        public RideFiles(Path ride, Optional<Path> madeWith, Optional<Path> secondLogger) {
+            this(ride, madeWith, secondLogger, Optional.empty());
+        }
+    }
 
     public JobFiles {
         Objects.requireNonNull(name, "name");
@@ -87,7 +96,7 @@ public record JobFiles(
             ride.ifPresent(r -> made.add(new JobRide(
                     r,
                     madeWith,
-                    Optional.of(new RideSource(files.ride(), files.secondLogger(), Optional.empty(), options)))));
+                    Optional.of(new RideSource(files.ride(), files.secondLogger(), files.byHand(), options)))));
         }
         if (made.size() == rides.size()) {
             issues.addAll(
@@ -109,7 +118,8 @@ public record JobFiles(
 
     private Loaded<Ride> read(RideFiles files, Progress progress, Cancellation cancellation) {
         return files.secondLogger().isPresent()
-                ? OpenRide.read(files.ride(), files.secondLogger().get(), options, progress, cancellation)
+                ? OpenRide.read(
+                        files.ride(), files.secondLogger().get(), options, files.byHand(), progress, cancellation)
                 : OpenRide.read(files.ride(), options, progress, cancellation);
     }
 

@@ -22,19 +22,23 @@ public final class PreviewScreens {
 
     private PreviewScreens() {}
 
-    /** By the table that a ride of the job was made with, as the analysis does it; by the ride alone where there is none. */
-    public static ScreenedRide of(Job job, JobRide ride, ScreenSettings settings) {
+    /**
+     * By the table that a ride of the job was made with, as the analysis does it; by the ride alone where there is none.
+     *
+     * @throws Cancellation.CancelledException if it isn't wanted any more
+     */
+    public static ScreenedRide of(Job job, JobRide ride, ScreenSettings settings, Cancellation cancellation) {
         Optional<Table> table = ride.madeWith().or(job::fuelTable);
         return table.isPresent()
                 ? Screens.apply(
-                        ride.ride(), settings, table.get().speed(), table.get().load())
-                : of(ride.ride(), settings);
+                        ride.ride(), settings, table.get().speed(), table.get().load(), cancellation::check)
+                : of(ride.ride(), settings, cancellation);
     }
 
     /** By throttle where it is logged, else by manifold pressure, with no table to be outside of. */
-    static ScreenedRide of(Ride ride, ScreenSettings settings) {
+    static ScreenedRide of(Ride ride, ScreenSettings settings, Cancellation cancellation) {
         boolean byPressure = ride.column(Role.THROTTLE).isEmpty()
                 && ride.column(Role.MANIFOLD_PRESSURE).isPresent();
-        return Screens.apply(ride, settings, ALL_SPEEDS, byPressure ? ALL_PRESSURE : ALL_THROTTLE);
+        return Screens.apply(ride, settings, ALL_SPEEDS, byPressure ? ALL_PRESSURE : ALL_THROTTLE, cancellation::check);
     }
 }

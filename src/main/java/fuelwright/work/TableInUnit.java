@@ -2,6 +2,7 @@ package fuelwright.work;
 
 import fuelwright.estimate.Decision;
 import fuelwright.estimate.Proposal;
+import fuelwright.handover.StopNotes;
 import fuelwright.job.HardwareProfile;
 import fuelwright.job.Job;
 import fuelwright.job.JobRide;
@@ -16,7 +17,7 @@ import java.util.Optional;
 /**
  * The corrected table has gone into the control unit: it becomes the job's fuel table, and every ride so far keeps the table that it was
  * made with, so that its evidence is re-based. Held cells stay held, unless the breakpoints are others now; a typed figure is in the table now and is no decision any more.
- * Answers stay: they belong to cautions by name and hide none.
+ * Answers stay: they belong to cautions by name and hide none. A Stop caution that stands against the table goes with it.
  */
 public final class TableInUnit {
 
@@ -34,7 +35,7 @@ public final class TableInUnit {
         held.values().removeIf(d -> d.kind() != Decision.Kind.HELD);
         List<PastTable> past = new ArrayList<>(job.past());
         past.add(new PastTable(old, rides.size(), RideToRide.promisedPercent(analysis)));
-        Table now = inUnit(analysis);
+        Table now = StopNotes.on(inUnit(analysis), analysis.cautions());
         if (!now.sameAxes(old)) {
             held.clear();
         }

@@ -21,18 +21,11 @@ import fuelwright.simulated.TableFlaw;
 import fuelwright.simulated.ThrottleBodies;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
-import java.util.function.UnaryOperator;
 
 /** Further cases of {@link CautionStudy}: other machines, other conditions, other faults. Planted after the rules were written, but for the clock's. */
 final class MoreCautionCases {
 
     private static final Recorder LAMBDA_20 = new Recorder(20, Mixture.LAMBDA, 0.001, true);
-    private static final int TIME = 0;
-    private static final int THROTTLE = 2;
-    private static final int MIXTURE = 4;
-    private static final int COOLANT = 6;
-    private static final int INTAKE = 7;
 
     private MoreCautionCases() {}
 
@@ -150,7 +143,7 @@ final class MoreCautionCases {
                         parallel().recorder(LAMBDA_20.with(Mixture.AFR)),
                         1025,
                         RideProfile.road(8))
-                .edit(column(MIXTURE, (v, share) -> Math.rint(100 * v * 9.77 / 14.7) / 100))
+                .edit(LogEdit.column(LogEdit.MIXTURE, (v, share) -> Math.rint(100 * v * 9.77 / 14.7) / 100))
                 .wants("mixture-unit|sensor-at-its-end", STOP));
     }
 
@@ -214,7 +207,7 @@ final class MoreCautionCases {
                                 .cylinderShare(1.04, 0.91),
                         1041,
                         RideProfile.road(10))
-                .edit(swapped(MIXTURE, MIXTURE + 1))
+                .edit(LogEdit.swapped(LogEdit.MIXTURE, LogEdit.MIXTURE + 1))
                 .wants("sensors-apart", CHECK)
                 .wants("lean-under-load", STOP));
         all.add(of(
@@ -234,102 +227,23 @@ final class MoreCautionCases {
                         RideProfile.road(10))
                 .wants("one-sensor", NOTE));
         all.add(of("clock of the wideband drifts by 4 s", parallel(), 1044, RideProfile.road(12))
-                .edit(delayed(4))
+                .edit(LogEdit.delayed(4))
                 .wants("mixture-clock", CHECK));
         all.add(of("throttle sensor slipped down", bigSingle(), 1045, RideProfile.road(10))
-                .edit(column(THROTTLE, (v, share) -> Math.max(0, v - 9)))
+                .edit(LogEdit.column(LogEdit.THROTTLE, (v, share) -> Math.max(0, v - 9)))
                 .wants("throttle-short", CHECK));
     }
 
     private static void conditions(List<CautionCase> all) {
         all.add(of("heat soak", parallel(), 1051, RideProfile.road(10))
-                .edit(hot())
+                .edit(LogEdit.hot())
                 .wants("heat-soaked", CHECK)
                 .wants("intake-hot", CHECK));
         all.add(of("a pass climbed on the way", four(), 1052, RideProfile.road(10))
-                .edit(barometer(101, 84))
+                .edit(LogEdit.barometer(101, 84))
                 .wants("barometer-moves", CHECK));
         all.add(of("two rides at different heights", four(), 1053, RideProfile.road(5), RideProfile.road(5))
-                .edit(everyOther(barometer(101, 101), barometer(90, 90)))
+                .edit(LogEdit.everyOther(LogEdit.barometer(101, 101), LogEdit.barometer(90, 90)))
                 .wants("barometer-apart", CHECK));
-    }
-
-    /** A figure and how far the ride has come, 0 to 1. */
-    private interface Figure {
-        double of(double figure, double share);
-    }
-
-    private static List<String[]> rows(String csv) {
-        List<String[]> rows = new ArrayList<>();
-        for (String line : csv.split("\n")) {
-            rows.add(line.split(","));
-        }
-        return rows;
-    }
-
-    private static String text(List<String[]> rows) {
-        StringBuilder text = new StringBuilder();
-        rows.forEach(r -> text.append(String.join(",", r)).append('\n'));
-        return text.toString();
-    }
-
-    private static UnaryOperator<String> column(int column, Figure figure) {
-        return csv -> {
-            List<String[]> rows = rows(csv);
-            for (int i = 1; i < rows.size(); i++) {
-                double now = Double.parseDouble(rows.get(i)[column]);
-                rows.get(i)[column] = String.format(Locale.ROOT, "%.3f", figure.of(now, (double) i / rows.size()));
-            }
-            return text(rows);
-        };
-    }
-
-    private static UnaryOperator<String> hot() {
-        UnaryOperator<String> coolant = column(COOLANT, (v, share) -> share > 0.6 ? 116 : v);
-        UnaryOperator<String> intake = column(INTAKE, (v, share) -> share > 0.6 ? 68 : v);
-        return csv -> intake.apply(coolant.apply(csv));
-    }
-
-    private static UnaryOperator<String> swapped(int a, int b) {
-        return csv -> {
-            List<String[]> rows = rows(csv);
-            for (int i = 1; i < rows.size(); i++) {
-                String kept = rows.get(i)[a];
-                rows.get(i)[a] = rows.get(i)[b];
-                rows.get(i)[b] = kept;
-            }
-            return text(rows);
-        };
-    }
-
-    /** The mixture comes later and later, by so much at the end, s. */
-    private static UnaryOperator<String> delayed(double endS) {
-        return csv -> {
-            List<String[]> rows = rows(csv);
-            List<String> mixture = rows.stream().map(r -> r[MIXTURE]).toList();
-            double step = Double.parseDouble(rows.get(2)[TIME]) - Double.parseDouble(rows.get(1)[TIME]);
-            for (int i = 1; i < rows.size(); i++) {
-                int back = (int) Math.rint(endS * i / rows.size() / step);
-                rows.get(i)[MIXTURE] = mixture.get(Math.max(1, i - back));
-            }
-            return text(rows);
-        };
-    }
-
-    private static UnaryOperator<String> barometer(double fromKpa, double toKpa) {
-        return csv -> {
-            String[] lines = csv.split("\n");
-            StringBuilder text = new StringBuilder(lines[0]).append(",barometer [kPa]\n");
-            for (int i = 1; i < lines.length; i++) {
-                double kpa = fromKpa + (toKpa - fromKpa) * i / lines.length;
-                text.append(lines[i]).append(String.format(Locale.ROOT, ",%.1f\n", kpa));
-            }
-            return text.toString();
-        };
-    }
-
-    private static UnaryOperator<String> everyOther(UnaryOperator<String> first, UnaryOperator<String> second) {
-        int[] count = {0};
-        return csv -> (count[0]++ % 2 == 0 ? first : second).apply(csv);
     }
 }

@@ -86,4 +86,14 @@ class HighLoadTest {
             assertTrue(b.thresholdPercent(speed) < a.thresholdPercent(speed), "at " + speed);
         }
     }
+
+    /** 85 % of the standard barometer is 86.1 kPa; at 1500 m (84.6 kPa, ISO 2533) an engine never reaches it. */
+    @Test
+    void anAltitudeStandsInForABarometerThatWasNotLogged() {
+        Machine low = Machine.unknown();
+        Machine high = low.withAltitude(OptionalDouble.of(1500));
+        assertFalse(HighLoad.of(low).at(4000, Double.NaN, 80, Double.NaN));
+        assertTrue(HighLoad.of(high).at(4000, Double.NaN, 80, Double.NaN));
+        assertFalse(HighLoad.of(high).at(4000, Double.NaN, 80, 101), "a logged barometer comes first");
+    }
 }

@@ -421,6 +421,26 @@ class CommandsTest {
                 home.resolve("both"));
         assertTrue(ran.code() == Exit.DONE || ran.code() == Exit.STOP, ran.err());
         ran.has("two.csv", "offset -37.2");
+        String[] byHand = {"--offset=-37.2", "--drift=0"};
+        Ran given = Ran.of(
+                "propose",
+                "--table",
+                TABLE,
+                "--target",
+                TARGET,
+                "--ride",
+                one,
+                "--with",
+                two,
+                byHand[0],
+                byHand[1],
+                "--out",
+                home.resolve("given"));
+        given.has("two.csv", "aligned by hand", "offset -37.2");
+        assertEquals(
+                Exit.USAGE,
+                Ran.of("propose", "--table", TABLE, "--target", TARGET, "--ride", one, byHand[0], "--out", home)
+                        .code());
         Table whole =
                 TableReader.read(home.resolve("whole/shortfall.csv")).value().orElseThrow();
         Table both =

@@ -97,8 +97,8 @@ class MutatedLogsTest {
 
     private static void check(byte[] content, Loaded<Ride> loaded, boolean count) throws IOException {
         for (Issue issue : loaded.issues()) {
-            assertTrue(!issue.what().isBlank() && issue.file().equals("ride.csv"), issue.toString());
-            assertTrue(issue.severity() == Issue.Severity.NOTE || !issue.todo().isBlank(), issue.toString());
+            assertTrue(!issue.what().isBlank() && issue.file().equals("ride.csv"), issue::toString);
+            assertTrue(issue.severity() == Issue.Severity.NOTE || !issue.todo().isBlank(), issue::toString);
         }
         if (loaded.value().isEmpty()) {
             return;

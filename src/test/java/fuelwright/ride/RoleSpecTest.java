@@ -155,6 +155,24 @@ class RoleSpecTest {
     }
 
     @Test
+    @DisplayName("R-R-21 a display's 0 where it sees nothing makes no narrow-band sensor, and no reading")
+    void blind() {
+        Ride ride = read("lambda", i -> i % 4 == 0 ? 0 : 0.9 + 0.01 * (i % 3));
+        assertEquals(1, ride.mixtures().size());
+        assertTrue(!ride.mixtures().get(0).values().has(8));
+    }
+
+    @Test
+    @DisplayName("R-R-22 lambda in percent, and every heading whose unit was overruled is known as such")
+    void percent() {
+        Ride ride = read("lambda", i -> 90 + i % 3);
+        assertEquals(0.91, ride.mixtures().get(0).values().at(10), 1e-9);
+        assertEquals(1, ride.overruledUnits().size());
+        assertEquals(1, read("lambda", i -> 13 + 0.1 * (i % 3)).overruledUnits().size());
+        assertEquals(0, read("AFR", i -> 13 + 0.1 * (i % 3)).overruledUnits().size());
+    }
+
+    @Test
     @DisplayName("R-R-07 a mixture that never moves is no reading, nor is a command of 0")
     void constant() {
         Ride ride = read("lambda", i -> 1);

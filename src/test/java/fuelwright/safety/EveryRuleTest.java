@@ -3,10 +3,13 @@ package fuelwright.safety;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import fuelwright.airflow.InjectorSet;
+import fuelwright.airflow.Machine;
 import fuelwright.estimate.CellProposal.Kind;
 import fuelwright.estimate.SensorFit;
 import fuelwright.estimate.SensorModel;
 import fuelwright.estimate.Standing;
+import fuelwright.issue.Issue;
 import fuelwright.mixture.Fuel;
 import fuelwright.ride.Role;
 import fuelwright.table.Quantity;
@@ -18,6 +21,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.TreeSet;
 import java.util.function.Consumer;
 import java.util.regex.Matcher;
@@ -39,6 +44,9 @@ class EveryRuleTest {
     private static final class Spoilt {
         PlantedRide ride = new PlantedRide(20).clean(3);
         PlantedRide second;
+        /** What was said when the ride was read; null for nothing. */
+        Issue remark;
+
         final PlantedCase planted = new PlantedCase();
         /** What the present table holds, where the ride was made with another one; NaN where it wasn't. */
         double presentTable = Double.NaN;
@@ -49,7 +57,8 @@ class EveryRuleTest {
         }
 
         List<Caution> judge() {
-            planted.ride(ride.named("ride"));
+            planted.ride(
+                    remark == null ? ride.named("ride") : ride.named("ride").remarked(remark));
             if (second != null) {
                 planted.ride(second.named("second"));
             }
@@ -163,16 +172,20 @@ class EveryRuleTest {
     }
 
     private static Consumer<Spoilt> drift(double factor) {
-        return s -> {
-            s.ride = new PlantedRide(20);
-            for (int i = 0; i < 12; i++) {
-                double f = i < 6 ? 1 : factor;
-                s.ride.phase(5, 3000, 20, f)
-                        .phase(5, 4000, 10, f)
-                        .phase(5, 4000, 20, f)
-                        .phase(5, 5000, 20, f);
-            }
-        };
+        return s -> s.ride = sameCells(1, factor);
+    }
+
+    /** Four cells again and again, reading by one factor in the first half and by another in the second. */
+    private static PlantedRide sameCells(double first, double second) {
+        PlantedRide ride = new PlantedRide(20);
+        for (int i = 0; i < 12; i++) {
+            double f = i < 6 ? first : second;
+            ride.phase(5, 3000, 20, f)
+                    .phase(5, 4000, 10, f)
+                    .phase(5, 4000, 20, f)
+                    .phase(5, 5000, 20, f);
+        }
+        return ride;
     }
 
     private static Consumer<Spoilt> bursts(double lambda) {
@@ -421,8 +434,72 @@ class EveryRuleTest {
                 rides(r -> r.phase(5, 8400, 20, 1.0)),
                 rides(r -> r.phase(5, 8100, 20, 1.0)),
                 null));
+        Consumer<Spoilt> slipped = closed(3);
+        all.add(new Spec(
+                "throttle-slipped", CHECK, slipped, closed(1.5), and(slipped, rides(PlantedRide::withoutThrottle))));
+        all.add(new Spec("rides-apart", CHECK, secondReads(1.06), secondReads(1.03), s -> {
+            secondReads(1.06).accept(s);
+            s.second.withoutMixture();
+        }));
+        all.add(new Spec("sensor-still", STOP, still(0.004), still(0.02), and(still(0.004), NO_MIXTURE)));
+        all.add(new Spec(
+                "unit-overruled",
+                CHECK,
+                said("lambda: the heading says lambda, but values about 13.6 are an air–fuel ratio; read as AFR"),
+                said("lambda: AFR divided by 14.7"),
+                NOTHING));
+        all.add(new Spec("injector-duty-estimated", CHECK, injectors(240, 200), s -> {}, injectors(240, Double.NaN)));
+        all.add(new Spec(
+                "injectors-changed", NOTE, injectors(240, 300), injectors(240, 244), injectors(Double.NaN, 300)));
         all.add(new Spec("carried-stop", CHECK, note("caution"), note("remark"), null));
         all.add(new Spec("limits-changed", CHECK, limit(Limit.CLIFF, 30), limit(Limit.CLIFF, 20), null));
+    }
+
+    /** Twelve times closed, the last four of them at another figure. */
+    private static Consumer<Spoilt> closed(double percent) {
+        return s -> {
+            s.ride = new PlantedRide(20);
+            for (int i = 0; i < 12; i++) {
+                s.ride.phase(5, 3000, 20, 1.0).phase(2, 3000, i < 8 ? 0 : percent, 1.0);
+            }
+        };
+    }
+
+    private static Consumer<Spoilt> secondReads(double factor) {
+        return s -> {
+            s.ride = sameCells(1, 1);
+            s.second = sameCells(factor, factor);
+        };
+    }
+
+    private static Consumer<Spoilt> still(double noise) {
+        return s -> s.ride = new PlantedRide(20)
+                .noise(noise)
+                .phase(20, 3000, 20, 0.9)
+                .phase(5, 6000, 100, 0.9)
+                .phase(5, 4000, 0, 0.9)
+                .phase(20, 3000, 20, 0.9);
+    }
+
+    private static Consumer<Spoilt> said(String what) {
+        return s -> s.remark = Issue.warning("ride", 1, 5, what, "");
+    }
+
+    /** Flows of two injectors of a 720 cm³ engine, cm³/min; NaN where one isn't known. */
+    private static Consumer<Spoilt> injectors(double before, double after) {
+        return s -> s.planted.machine = new Machine(
+                OptionalDouble.of(720),
+                2,
+                Optional.empty(),
+                Optional.empty(),
+                Fuel.PETROL,
+                OptionalDouble.of(8000),
+                new InjectorSet(OptionalInt.of(2), known(before), known(after)),
+                OptionalDouble.empty());
+    }
+
+    private static OptionalDouble known(double value) {
+        return Double.isNaN(value) ? OptionalDouble.empty() : OptionalDouble.of(value);
     }
 
     private static Consumer<Spoilt> climb(double kpa) {
@@ -523,6 +600,28 @@ class EveryRuleTest {
                 assertTrue(names.add(caution.rule() + " " + caution.name()), caution.name() + " twice");
             }
         }
+    }
+
+    @Test
+    void ridesOfOneNameAreToldApartByTheirLengthAndThenByTheirOrder() {
+        List<TreeSet<String>> names = new ArrayList<>();
+        for (boolean both : new boolean[] {true, false}) {
+            PlantedCase planted = new PlantedCase();
+            PlantedRide slow = new PlantedRide(20).clean(3).steady(Role.COOLANT, 60);
+            planted.ride(slow.named("log.csv"));
+            planted.ride(new PlantedRide(20).clean(4).steady(Role.COOLANT, 60).named("log.csv"));
+            if (both) {
+                planted.ride(slow.named("log.csv"));
+            }
+            TreeSet<String> found = new TreeSet<>();
+            planted.judge().stream()
+                    .filter(c -> c.rule().equals("mostly-cold"))
+                    .forEach(c -> assertTrue(found.add(c.name()), c.name() + " twice"));
+            names.add(found);
+        }
+        assertEquals(3, names.get(0).size());
+        assertEquals(2, names.get(1).size());
+        assertTrue(names.get(0).containsAll(names.get(1)), names.toString());
     }
 
     @Test

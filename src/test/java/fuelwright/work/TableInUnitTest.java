@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fuelwright.estimate.Decision;
+import fuelwright.handover.StopNotes;
 import fuelwright.job.Job;
 import fuelwright.job.JobRide;
 import java.util.Map;
@@ -29,7 +30,13 @@ class TableInUnitTest {
                         14, new Decision(Decision.Kind.SET, 50))));
         Analysis before = analysed(first);
         Job next = TableInUnit.after(before);
-        assertEquals(before.proposal().corrected(), next.fuelTable().orElseThrow());
+        assertEquals(
+                StopNotes.on(before.proposal().corrected(), before.cautions()),
+                next.fuelTable().orElseThrow());
+        assertEquals(
+                before.stops().size(),
+                StopNotes.carriedBy(next.fuelTable().orElseThrow()).size(),
+                "a Stop goes with the table");
         for (JobRide ride : next.rides()) {
             assertEquals(first.fuelTable(), ride.madeWith());
         }

@@ -1,14 +1,19 @@
 package fuelwright.ui.machine;
 
+import fuelwright.airflow.InjectorSet;
 import fuelwright.airflow.Machine;
 import fuelwright.airflow.ThrottleBody;
+import fuelwright.job.Job;
 import fuelwright.mixture.Fuel;
+import fuelwright.safety.Limit;
 import fuelwright.ui.theme.Figures;
 import fuelwright.ui.theme.Words;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 
 /**
  * What stands in the form's fields, and the machine that follows from it. Pure.
@@ -29,7 +34,13 @@ record MachineForm(Map<Field, String> texts, Fuel fuel) {
         BORE_AFTER(5, 200),
         SHAFT_AFTER(0, 50),
         CLOSED_AFTER(0, 45),
-        OPEN_AFTER(1, 90);
+        OPEN_AFTER(1, 90),
+        ALTITUDE(-400, 6000),
+        INJECTORS(1, 32),
+        INJECTOR_BEFORE(10, 10_000),
+        INJECTOR_AFTER(10, 10_000),
+        DEAD_TIME(0, 5),
+        INJECTIONS(1, 4);
 
         private final double least;
         private final double most;
@@ -44,6 +55,7 @@ record MachineForm(Map<Field, String> texts, Fuel fuel) {
         }
     }
 
+    private static final Set<Field> WHOLE = EnumSet.of(Field.BODIES, Field.INJECTORS, Field.INJECTIONS);
     private static final double USUAL_SHAFT_MM = 8;
     private static final double USUAL_CLOSED_DEG = 5;
     private static final double USUAL_OPEN_DEG = 85;
@@ -62,7 +74,35 @@ record MachineForm(Map<Field, String> texts, Fuel fuel) {
         machine.redlineRpm().ifPresent(v -> texts.put(Field.REDLINE, Figures.shortest(v)));
         machine.before().ifPresent(b -> put(texts, b, Field.BORE_BEFORE));
         machine.after().ifPresent(b -> put(texts, b, Field.BORE_AFTER));
+        machine.altitudeM().ifPresent(v -> texts.put(Field.ALTITUDE, Figures.shortest(v)));
+        machine.injectors().count().ifPresent(v -> texts.put(Field.INJECTORS, Integer.toString(v)));
+        machine.injectors().beforeCm3PerMin().ifPresent(v -> texts.put(Field.INJECTOR_BEFORE, Figures.shortest(v)));
+        machine.injectors().afterCm3PerMin().ifPresent(v -> texts.put(Field.INJECTOR_AFTER, Figures.shortest(v)));
         return new MachineForm(texts, machine.fuel());
+    }
+
+    /** With what a job knows of the injection beside its machine. */
+    static MachineForm of(Job job) {
+        MachineForm form = of(job.machine())
+                .with(Field.INJECTIONS, Figures.shortest(job.limits().of(Limit.INJECTIONS_PER_CYCLE)));
+        double deadTimeMs = job.proposal().deadTimeMs();
+        return deadTimeMs > 0 ? form.with(Field.DEAD_TIME, Figures.shortest(deadTimeMs)) : form;
+    }
+
+    /** The job with what is typed; empty while any field has a problem. */
+    Optional<Job> into(Job job) {
+        return machine().map(machine -> {
+            Limit perCycle = Limit.INJECTIONS_PER_CYCLE;
+            double injections = number(Field.INJECTIONS).orElse(perCycle.usual(machine.fuel()));
+            boolean usual = injections == perCycle.usual(machine.fuel());
+            return job.withMachine(machine)
+                    .withProposal(job.proposal()
+                            .withDeadTimeMs(number(Field.DEAD_TIME).orElse(0)))
+                    .withLimits(
+                            usual
+                                    ? job.limits().without(perCycle)
+                                    : job.limits().with(perCycle, injections));
+        });
     }
 
     private static void put(Map<Field, String> texts, ThrottleBody body, Field bore) {
@@ -94,7 +134,7 @@ record MachineForm(Map<Field, String> texts, Fuel fuel) {
             return Optional.of(Words.of("machine.nonumber"));
         }
         double v = value.getAsDouble();
-        if (!(v >= field.least && v <= field.most) || field == Field.BODIES && v != Math.rint(v)) {
+        if (!(v >= field.least && v <= field.most) || WHOLE.contains(field) && v != Math.rint(v)) {
             return Optional.of(Words.of("machine.range", Figures.shortest(field.least), Figures.shortest(field.most)));
         }
         return bodyProblem(field, v);
@@ -136,7 +176,14 @@ record MachineForm(Map<Field, String> texts, Fuel fuel) {
                     body(Field.BORE_BEFORE),
                     body(Field.BORE_AFTER),
                     fuel,
-                    number(Field.REDLINE)));
+                    number(Field.REDLINE),
+                    new InjectorSet(
+                            number(Field.INJECTORS).stream()
+                                    .mapToInt(v -> (int) v)
+                                    .findFirst(),
+                            number(Field.INJECTOR_BEFORE),
+                            number(Field.INJECTOR_AFTER)),
+                    number(Field.ALTITUDE)));
         } catch (IllegalArgumentException e) {
             return Optional.empty();
         }

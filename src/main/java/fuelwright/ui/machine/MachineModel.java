@@ -14,7 +14,6 @@ import java.time.Duration;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import javafx.beans.property.DoubleProperty;
 import javafx.beans.property.ObjectProperty;
@@ -59,7 +58,7 @@ public final class MachineModel {
 
     private void fill() {
         filling = true;
-        MachineForm form = MachineForm.of(session.job().machine());
+        MachineForm form = MachineForm.of(session.job());
         form.texts().forEach((field, text) -> texts.get(field).set(text));
         fuel.set(form.fuel());
         name.set(session.job().name());
@@ -144,8 +143,10 @@ public final class MachineModel {
         if (filling) {
             return;
         }
-        Optional<Machine> machine = form().machine();
-        machine.ifPresent(m -> session.edit(job -> job.withMachine(m).withName(kept(name.get(), job.name()))));
+        MachineForm form = form();
+        if (form.machine().isPresent()) {
+            session.edit(job -> form.into(job).orElse(job).withName(kept(name.get(), job.name())));
+        }
     }
 
     private static String kept(String typed, String old) {

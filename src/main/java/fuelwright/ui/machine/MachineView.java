@@ -41,6 +41,7 @@ public final class MachineView implements StagePane {
                 Parts.heading(new Label(Words.of("machine.title")), new Label(Words.of("machine.below"))),
                 engine(),
                 bodies(),
+                injectors(),
                 forecast(),
                 checks());
         content.getStyleClass().add("work");
@@ -51,14 +52,25 @@ public final class MachineView implements StagePane {
     }
 
     private VBox engine() {
-        GridPane grid = grid(3);
+        GridPane grid = grid(4);
         name.setAccessibleText(Words.of("machine.name"));
         grid.add(named(Words.of("machine.name"), name, null), 0, 0, 2, 1);
-        grid.add(named(Words.of("machine.fuel"), fuel(), null), 2, 0);
+        grid.add(named(Words.of("machine.fuel"), fuel(), null), 2, 0, 2, 1);
         add(grid, MachineForm.Field.DISPLACEMENT, 0, 1);
         add(grid, MachineForm.Field.BODIES, 1, 1);
         add(grid, MachineForm.Field.REDLINE, 2, 1);
+        add(grid, MachineForm.Field.ALTITUDE, 3, 1);
         return card("machine.engine", grid);
+    }
+
+    private VBox injectors() {
+        GridPane grid = grid(5);
+        add(grid, MachineForm.Field.INJECTORS, 0, 0);
+        add(grid, MachineForm.Field.INJECTOR_BEFORE, 1, 0);
+        add(grid, MachineForm.Field.INJECTOR_AFTER, 2, 0);
+        add(grid, MachineForm.Field.DEAD_TIME, 3, 0);
+        add(grid, MachineForm.Field.INJECTIONS, 4, 0);
+        return card("machine.injectors", grid, Parts.text(Words.of("machine.injectors.hint"), "muted"));
     }
 
     private VBox bodies() {

@@ -71,7 +71,7 @@ public final class ScreensModel {
         ScreenSettings settings = shown.get();
         var job = session.job();
         if (of != null) {
-            session.look(LANE, (p, c) -> Optional.of(PreviewScreens.of(job, of, settings)), this::found);
+            session.look(LANE, (p, c) -> Optional.of(PreviewScreens.of(job, of, settings, c)), this::found);
         }
     }
 

@@ -7,6 +7,7 @@ import fuelwright.ui.theme.Words;
 import fuelwright.work.Analysis;
 import java.time.Duration;
 import java.util.List;
+import java.util.Optional;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 
@@ -31,7 +32,12 @@ final class Findings {
     /** The job has changed. */
     void follow(Job job) {
         refusal.set(List.of());
-        if (job.isReady()) {
+        Optional<Analysis> same = stale.get()
+                ? Optional.empty()
+                : Optional.ofNullable(analysis.get()).flatMap(a -> a.of(job));
+        if (same.isPresent()) {
+            analysis.set(same.get());
+        } else if (job.isReady()) {
             stale.set(analysis.get() != null);
             workOut(job);
         } else {

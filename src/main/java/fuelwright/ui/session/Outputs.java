@@ -1,12 +1,15 @@
 package fuelwright.ui.session;
 
+import fuelwright.handover.StopNotes;
 import fuelwright.job.Job;
 import fuelwright.ui.theme.Words;
 import fuelwright.work.Analysis;
 import fuelwright.work.FirstRide;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.function.Consumer;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
@@ -20,6 +23,7 @@ public final class Outputs {
     private final Services services;
     private final Errand errand;
     private final Notices notices;
+    private FirstRide.Outcome first;
     private final ReadOnlyObjectWrapper<Job> handedOver = new ReadOnlyObjectWrapper<>();
 
     Outputs(Session session, Services services, Errand errand, Notices notices) {
@@ -48,11 +52,27 @@ public final class Outputs {
         return services.tableText(session.analysis());
     }
 
+    /**
+     * The Stop cautions that stand against the tables that are shown, each in one line: those of the analysis, or those that the fuel table
+     * carries where there is none; among the tables those of the first-ride table too.
+     */
+    public List<String> stops() {
+        Set<String> all = new LinkedHashSet<>(
+                session.analysis() != null
+                        ? StopNotes.texts(session.analysis().cautions())
+                        : session.job().fuelTable().map(StopNotes::carriedBy).orElse(List.of()));
+        if (first != null && session.stageProperty().get() == Stage.TABLES) {
+            all.addAll(StopNotes.texts(first.cautions()));
+        }
+        return List.copyOf(all);
+    }
+
     /** Works out the first-ride table; what stands in its way is an issue. */
     public void firstRide(Consumer<FirstRide.Outcome> done) {
         Job now = session.job();
         errand.run("first", DEBOUNCE, Words.of("doing.first"), (p, c) -> services.firstRide(now), loaded -> {
             notices.add(loaded.issues());
+            first = loaded.value().orElse(null);
             loaded.value().ifPresent(done);
         });
     }

@@ -1,6 +1,10 @@
 package fuelwright.ui.shell;
 
+import fuelwright.ui.plot.CanvasInk;
+import fuelwright.ui.plot.HeatGrid;
+import fuelwright.ui.plot.Ink;
 import fuelwright.ui.plot.Plot;
+import fuelwright.ui.plot.SurfacePlot;
 import fuelwright.ui.plot.SvgInk;
 import fuelwright.ui.theme.Theme;
 import java.awt.image.BufferedImage;
@@ -9,12 +13,14 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Comparator;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.SnapshotParameters;
+import javafx.scene.canvas.Canvas;
 import javafx.scene.image.WritableImage;
 import javafx.scene.input.Clipboard;
 import javafx.scene.input.ClipboardContent;
@@ -28,18 +34,28 @@ final class Picture {
     private static final double SHARPNESS = 2;
 
     private final Plot plot;
+    private final StopStrip stops;
     private final Theme theme;
 
-    private Picture(Plot plot, Theme theme) {
+    private Picture(Plot plot, StopStrip stops, Theme theme) {
         this.plot = plot;
+        this.stops = stops;
         this.theme = theme;
     }
 
-    /** The largest plot that is visible within a page; empty where it shows none. */
-    static Optional<Picture> of(Parent page, Theme theme) {
+    /**
+     * The largest plot that is visible within a page; empty where it shows none.
+     *
+     * @param stops the Stop cautions that stand against the tables, each in one line: written below a picture of a table
+     */
+    static Optional<Picture> of(Parent page, Theme theme, List<String> stops) {
         return plots(page)
                 .max(Comparator.comparingDouble(p -> p.getWidth() * p.getHeight()))
-                .map(p -> new Picture(p, theme));
+                .map(p -> new Picture(
+                        p,
+                        StopStrip.of(
+                                p instanceof HeatGrid || p instanceof SurfacePlot ? stops : List.of(), p.getWidth()),
+                        theme));
     }
 
     private static Stream<Plot> plots(Node node) {
@@ -55,17 +71,30 @@ final class Picture {
     }
 
     String svg() {
-        SvgInk ink =
-                new SvgInk(plot.getWidth(), plot.getHeight(), theme.palette().surface());
-        plot.paint(ink, plot.getWidth(), plot.getHeight());
+        SvgInk ink = new SvgInk(plot.getWidth(), height(), theme.palette().surface());
+        paint(ink);
         return ink.document();
+    }
+
+    private double height() {
+        return plot.getHeight() + stops.height();
+    }
+
+    private void paint(Ink ink) {
+        plot.paint(ink, plot.getWidth(), plot.getHeight());
+        stops.paint(ink, plot.getHeight(), theme.palette());
     }
 
     private WritableImage dots() {
         SnapshotParameters how = new SnapshotParameters();
         how.setFill(theme.palette().surface());
         how.setTransform(Transform.scale(SHARPNESS, SHARPNESS));
-        return ((Node) plot).snapshot(how, null);
+        if (stops.height() == 0) {
+            return ((Node) plot).snapshot(how, null);
+        }
+        Canvas canvas = new Canvas(plot.getWidth(), height());
+        paint(CanvasInk.on(canvas));
+        return canvas.snapshot(how, null);
     }
 
     /** Writes a picture that was taken. May be called on any thread. */

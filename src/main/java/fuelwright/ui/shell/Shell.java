@@ -212,7 +212,7 @@ public final class Shell {
     }
 
     private Optional<Picture> picture() {
-        return Picture.of(work, session.themeProperty().get());
+        return Picture.of(work, session.themeProperty().get(), session.outputs().stops());
     }
 
     private void savePicture() {

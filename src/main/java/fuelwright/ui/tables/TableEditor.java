@@ -170,7 +170,10 @@ public final class TableEditor {
                 : put(t -> TableEdit.each(t, cells, how.apply(t)), cells.size());
     }
 
-    /** The selected block as tab-separated text; with breakpoints where asked. */
+    /**
+     * The selected block as tab-separated text; with breakpoints where asked. More than one figure is a table: a Stop caution that stands
+     * against it goes out above it.
+     */
     public String copy(boolean headed) {
         Table table = model.table().orElse(null);
         if (table == null || cells().isEmpty()) {
@@ -182,7 +185,9 @@ public final class TableEditor {
                 block.stream().map(shape::column).distinct().sorted().toList();
         List<Integer> rows = block.stream().map(shape::row).distinct().sorted().toList();
         boolean speedDown = shape.view() == GridShape.View.SPEED_DOWN;
+        List<String> stops = block.size() > 1 ? model.stops() : List.of();
         StringBuilder text = new StringBuilder();
+        stops.forEach(stop -> text.append("# caution: ").append(stop).append('\n'));
         if (headed) {
             text.append(speedDown ? "rpm" : table.load().kind().unit().symbol());
             for (int column : columns) {
@@ -200,7 +205,7 @@ public final class TableEditor {
             columns.forEach(column -> line.add(figures(table).text(table.at(shape.cell(column, row)))));
             text.append(line);
         }
-        say(Words.of("tables.edit.copied", block.size()), false);
+        say(Words.of(stops.isEmpty() ? "tables.edit.copied" : "tables.edit.copied.stop", block.size()), false);
         return text.toString();
     }
 

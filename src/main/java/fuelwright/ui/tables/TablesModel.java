@@ -1,6 +1,7 @@
 package fuelwright.ui.tables;
 
 import fuelwright.estimate.Decision;
+import fuelwright.handover.StopNotes;
 import fuelwright.job.Job;
 import fuelwright.job.JobRide;
 import fuelwright.table.Axis;
@@ -229,6 +230,14 @@ public final class TablesModel {
                 && (pressure || job.machine().hasBodyChange())) {
             session.outputs().firstRide(firstRide::set);
         }
+    }
+
+    /** The Stop cautions that stand against the table that is shown, each in one line. */
+    List<String> stops() {
+        FirstRide.Outcome first = firstRide.get();
+        return shown.get() == Shown.FIRST_RIDE && first != null
+                ? StopNotes.texts(first.cautions())
+                : session.outputs().stops();
     }
 
     /** Writes the first-ride table; {@link #outcomeProperty} says what came of it. */

@@ -115,12 +115,8 @@ public final class TargetModel {
         }
         Fuel chosen = fuel.get();
         open.set(false);
-        model.session().edit(job -> {
-            var m = job.machine();
-            return job.withTargetTable(made)
-                    .withMachine(new fuelwright.airflow.Machine(
-                            m.displacementCc(), m.bodies(), m.before(), m.after(), chosen, m.redlineRpm()));
-        });
+        model.session()
+                .edit(job -> job.withTargetTable(made).withMachine(job.machine().with(chosen)));
     }
 
     /** Whether it is being made. */

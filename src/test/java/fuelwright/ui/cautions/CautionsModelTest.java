@@ -3,16 +3,22 @@ package fuelwright.ui.cautions;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import fuelwright.issue.Loaded;
 import fuelwright.job.Answer;
+import fuelwright.job.Job;
 import fuelwright.safety.Caution;
 import fuelwright.safety.Limit;
 import fuelwright.ui.FixtureServices;
 import fuelwright.ui.session.SameThreadRunner;
 import fuelwright.ui.session.Session;
 import fuelwright.ui.session.Stage;
+import fuelwright.work.Analysis;
+import fuelwright.work.Cancellation;
+import fuelwright.work.Progress;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
 
 class CautionsModelTest {
@@ -28,6 +34,30 @@ class CautionsModelTest {
         session.edit(job -> job.withName("other"));
         assertEquals(Caution.Level.CHECK, model.selectedProperty().get().level());
         assertEquals("1 Stop, 1 Check, 1 Note. Worst first.", model.summary());
+    }
+
+    @Test
+    void anAnswerWorksNothingOutAgain() {
+        AtomicInteger runs = new AtomicInteger();
+        Session counted = new Session(
+                new FixtureServices() {
+                    @Override
+                    public Loaded<Analysis> analyse(Job job, Progress progress, Cancellation cancellation) {
+                        runs.incrementAndGet();
+                        return super.analyse(job, progress, cancellation);
+                    }
+                },
+                new SameThreadRunner());
+        CautionsModel cautions = new CautionsModel(counted);
+        counted.openSample();
+        int before = runs.get();
+        cautions.answer(Answer.Kind.SEEN, "");
+        assertEquals(before, runs.get());
+        assertEquals(counted.job(), counted.analysis().job(), "what goes out has the answer");
+        counted.undo();
+        assertEquals(before, runs.get());
+        counted.edit(job -> job.withDisplayRatio(14.1));
+        assertEquals(before + 1, runs.get());
     }
 
     @Test

@@ -5,7 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fuelwright.airflow.Machine;
+import fuelwright.job.Job;
 import fuelwright.mixture.Fuel;
+import fuelwright.safety.Limit;
 import fuelwright.ui.FixtureServices;
 import fuelwright.ui.session.SameThreadRunner;
 import fuelwright.ui.session.Session;
@@ -25,6 +27,29 @@ class MachineModelTest {
         assertEquals(machine, MachineForm.of(machine).machine().orElseThrow());
         assertEquals(
                 Machine.unknown(), MachineForm.of(Machine.unknown()).machine().orElseThrow());
+    }
+
+    @Test
+    void injectorsAndAltitudeGoIntoTheJobAndComeBack() {
+        session.openSample();
+        model.textProperty(MachineForm.Field.INJECTORS).set("2");
+        model.textProperty(MachineForm.Field.INJECTOR_BEFORE).set("240");
+        model.textProperty(MachineForm.Field.INJECTOR_AFTER).set("300");
+        model.textProperty(MachineForm.Field.DEAD_TIME).set("0.9");
+        model.textProperty(MachineForm.Field.INJECTIONS).set("2");
+        model.textProperty(MachineForm.Field.ALTITUDE).set("1500");
+        model.commit();
+        Job job = session.job();
+        assertEquals(1.25, job.machine().injectors().ratio().orElseThrow());
+        assertEquals(0.9, job.proposal().deadTimeMs());
+        assertEquals(2, job.limits().of(Limit.INJECTIONS_PER_CYCLE));
+        assertEquals(84.56, job.machine().barometerKpa(), 0.01, "ISO 2533 at a geometric height of 1500 m");
+        assertEquals(job, MachineForm.of(job).into(job).orElseThrow());
+        model.textProperty(MachineForm.Field.INJECTIONS).set("");
+        model.textProperty(MachineForm.Field.DEAD_TIME).set("");
+        model.commit();
+        assertEquals(0, session.job().proposal().deadTimeMs());
+        assertTrue(session.job().limits().changed().isEmpty());
     }
 
     @Test

@@ -11,6 +11,7 @@ import fuelwright.ui.session.Stage;
 import fuelwright.ui.theme.Theme;
 import java.io.StringReader;
 import java.nio.file.Path;
+import java.util.List;
 import javafx.application.Application;
 import javax.imageio.ImageIO;
 import javax.xml.parsers.DocumentBuilderFactory;
@@ -51,12 +52,28 @@ class PictureTest {
             return null;
         });
         WaitForAsyncUtils.waitForFxEvents();
-        String svg = onWindow(
-                () -> Picture.of(shell.root(), Theme.LIGHT).orElseThrow().svg());
+        String svg = onWindow(() ->
+                Picture.of(shell.root(), Theme.LIGHT, List.of()).orElseThrow().svg());
         Document document =
                 DocumentBuilderFactory.newInstance().newDocumentBuilder().parse(new InputSource(new StringReader(svg)));
         int cells = session.job().fuelTable().orElseThrow().cells();
+        assertTrue(!svg.contains("Stop"), "nothing to be said");
         assertTrue(document.getElementsByTagName("text").getLength() > cells, "a figure and its ± in every cell");
+    }
+
+    @Test
+    void aPictureOfATableSaysItsStopCautionsBelow() throws Exception {
+        onWindow(() -> {
+            session.stageProperty().set(Stage.PROPOSAL);
+            return null;
+        });
+        WaitForAsyncUtils.waitForFxEvents();
+        String stop = "Stop · Lean under load: " + "lean again ".repeat(40) + "at last.";
+        String svg = onWindow(() -> Picture.of(shell.root(), Theme.LIGHT, List.of(stop))
+                .orElseThrow()
+                .svg());
+        assertTrue(svg.contains("Stop · Lean under load"), "said");
+        assertTrue(svg.contains("at last."), "to its end");
     }
 
     @Test
@@ -68,7 +85,8 @@ class PictureTest {
         WaitForAsyncUtils.waitForFxEvents();
         Path png = folder.resolve("map.png");
         double width = onWindow(() -> {
-            Picture picture = Picture.of(shell.root(), Theme.LIGHT).orElseThrow();
+            Picture picture = Picture.of(shell.root(), Theme.LIGHT, List.of("Stop · Lean under load: once."))
+                    .orElseThrow();
             picture.take(png).write();
             picture.take(folder.resolve("map.svg")).write();
             return shell.scene().getWidth();

@@ -15,6 +15,7 @@ import fuelwright.ui.FixtureServices;
 import fuelwright.ui.plot.Curves;
 import fuelwright.ui.session.SameThreadRunner;
 import fuelwright.ui.session.Session;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -123,12 +124,27 @@ class TableEditorTest {
                 String text = editor.copy(headed);
                 assertEquals(
                         headed ? (asFile ? 4 : 3) : (asFile ? 3 : 2),
-                        text.lines().count());
+                        text.lines().filter(line -> !line.startsWith("#")).count());
+                assertEquals(
+                        session.outputs().stops().stream()
+                                .map(stop -> "# caution: " + stop)
+                                .toList(),
+                        text.lines().filter(line -> line.startsWith("#")).toList());
                 assertTrue(editor.fill("12"));
                 assertTrue(editor.paste(text), said());
                 assertEquals(before, fuel());
             }
         }
+    }
+
+    @Test
+    void aStopCautionGoesOutAboveACopiedTable() {
+        session.edit(job -> job.withFuelTable(
+                fuel().withNotes(List.of(new Table.Note("caution", "Stop · Lean under load: once. Add the fuel.")))));
+        select(20, 20, 21);
+        assertTrue(!session.outputs().stops().isEmpty(), "carried, or found anew");
+        assertTrue(editor.copy(false).startsWith("# caution: Stop · "), editor.copy(false));
+        assertTrue(said().contains("Stop caution"), said());
     }
 
     @Test
