@@ -32,21 +32,8 @@ public final class SaveJob {
     }
 
     static void save(Job job, Path file, Disk disk) {
-        Path target = file.toAbsolutePath();
-        Path part = target.resolveSibling("." + target.getFileName() + ".part");
         try {
-            byte[] bytes = bytes(job, target);
-            try {
-                disk.write(part, bytes);
-                disk.replace(part, target);
-            } catch (IOException e) {
-                try {
-                    disk.remove(part);
-                } catch (IOException second) {
-                    e.addSuppressed(second);
-                }
-                throw e;
-            }
+            disk.put(file, bytes(job, file.toAbsolutePath()));
         } catch (IOException e) {
             throw WorkException.writing(file, e);
         }

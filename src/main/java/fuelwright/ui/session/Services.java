@@ -8,9 +8,12 @@ import fuelwright.ride.RideOptions;
 import fuelwright.table.Table;
 import fuelwright.work.Analysis;
 import fuelwright.work.Cancellation;
+import fuelwright.work.CheckEntry;
 import fuelwright.work.FirstRide;
+import fuelwright.work.HandOver;
 import fuelwright.work.OpenJob;
 import fuelwright.work.OpenRide;
+import fuelwright.work.OpenTable;
 import fuelwright.work.Progress;
 import fuelwright.work.SaveJob;
 import fuelwright.work.SecondLogger;
@@ -83,6 +86,30 @@ public interface Services {
      * @return the names of the files written
      */
     List<String> export(Analysis analysis, Path folder, boolean replace, boolean pdf) throws IOException;
+
+    /** The figures alone, as the hardware takes them; not while a Stop stands. */
+    default String cellsText(Analysis analysis) {
+        return HandOver.cellsText(analysis);
+    }
+
+    /**
+     * Writes the entry sheet or the report by itself as PDF.
+     *
+     * @param name which, by the name that it has in the output folder
+     */
+    default void writePdf(Analysis analysis, String name, Path file) throws IOException {
+        HandOver.writePdf(analysis, name, file);
+    }
+
+    /** What was read back from the hardware, as text, against what was handed over. */
+    default Loaded<CheckEntry.Outcome> checkEntry(String text, Analysis analysis) {
+        return CheckEntry.pasted(text, analysis);
+    }
+
+    /** Any table, for its breakpoints. */
+    default Loaded<Table> readBreakpoints(Path file) throws IOException {
+        return OpenTable.read(file);
+    }
 
     /**
      * Saves a job as a file.
