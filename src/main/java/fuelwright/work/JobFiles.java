@@ -6,9 +6,7 @@ import fuelwright.issue.Issue;
 import fuelwright.issue.Loaded;
 import fuelwright.job.Job;
 import fuelwright.job.JobRide;
-import fuelwright.job.RideSource;
 import fuelwright.mixture.MixtureScale;
-import fuelwright.ride.Ride;
 import fuelwright.ride.RideOptions;
 import fuelwright.table.Table;
 import java.nio.file.Path;
@@ -71,7 +69,10 @@ public record JobFiles(
         Optional<Table> wanted = keep(OpenTable.target(target), issues);
         List<JobRide> made = new ArrayList<>();
         for (RideFiles files : rides) {
-            Optional<Ride> ride = keep(read(files, progress, cancellation), issues);
+            Optional<OpenRide.Found> found = keep(
+                    OpenRide.found(
+                            files.ride(), files.secondLogger(), options, Optional.empty(), progress, cancellation),
+                    issues);
             Optional<Table> madeWith = files.madeWith().flatMap(f -> keep(OpenTable.fuel(f), issues));
             if (fuel.isPresent()
                     && madeWith.isPresent()
@@ -84,10 +85,7 @@ public record JobFiles(
                                 + fuel.get().quantity().words(),
                         "Give the table that was in the same control unit"));
             }
-            ride.ifPresent(r -> made.add(new JobRide(
-                    r,
-                    madeWith,
-                    Optional.of(new RideSource(files.ride(), files.secondLogger(), Optional.empty(), options)))));
+            found.ifPresent(f -> made.add(new JobRide(f.ride(), madeWith, Optional.of(f.source()))));
         }
         if (made.size() == rides.size()) {
             issues.addAll(
@@ -105,12 +103,6 @@ public record JobFiles(
                 .withProposal(settings)
                 .withDisplayRatio(options.afrScale().orElse(MixtureScale.USUAL_DISPLAY_RATIO));
         return Loaded.of(job, issues);
-    }
-
-    private Loaded<Ride> read(RideFiles files, Progress progress, Cancellation cancellation) {
-        return files.secondLogger().isPresent()
-                ? OpenRide.read(files.ride(), files.secondLogger().get(), options, progress, cancellation)
-                : OpenRide.read(files.ride(), options, progress, cancellation);
     }
 
     private OptionalDouble deadTimeMs() {

@@ -15,11 +15,11 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 
-/** Step 3 of the handover: what was read back is pasted; what differs stands in a list, worst first, and on the grid. */
+/** Step 3 of the handover: what was read back is pasted; what differs stands on the grid, and beside it in a list, worst first. */
 final class EntryCheckPane {
 
-    private static final double LIST_WIDTH = 300;
-    private static final int PASTE_ROWS = 3;
+    private static final int PASTE_ROWS = 2;
+    private static final double LIST_HEIGHT = 420;
 
     private final EntryCheckModel model;
     private final TextArea pasted = new TextArea();
@@ -50,9 +50,8 @@ final class EntryCheckPane {
             label.managedProperty().bind(label.textProperty().isNotEmpty());
         }
         list();
-        VBox left = new VBox(8, pasted, Parts.row(8, paste, clear), said, remark, list);
-        left.setMinWidth(LIST_WIDTH);
-        left.setPrefWidth(LIST_WIDTH);
+        HBox.setHgrow(pasted, Priority.ALWAYS);
+        VBox buttons = new VBox(8, paste, clear);
         HeatGrid grid = new HeatGrid();
         grid.setId("entry-grid");
         grid.mapProperty().bind(model.mapProperty());
@@ -60,8 +59,8 @@ final class EntryCheckPane {
         grid.themeProperty().bind(model.session().themeProperty());
         grid.selectedProperty().bindBidirectional(model.cellProperty());
         grid.dimmedProperty().bind(model.session().staleProperty());
-        HBox.setHgrow(grid, Priority.ALWAYS);
-        node = new HBox(16, left, grid);
+        VBox.setVgrow(grid, Priority.ALWAYS);
+        node = new VBox(8, new HBox(12, pasted, buttons), said, remark, grid);
     }
 
     private void list() {
@@ -82,7 +81,7 @@ final class EntryCheckPane {
             select(model.cellProperty().get());
         });
         show.run();
-        VBox.setVgrow(list, Priority.ALWAYS);
+        list.setPrefHeight(LIST_HEIGHT);
     }
 
     private void select(int cell) {
@@ -132,8 +131,8 @@ final class EntryCheckPane {
         return node;
     }
 
-    /** What gets the keyboard. */
-    Node first() {
-        return pasted;
+    /** What differs, to be shown beside it. */
+    Node found() {
+        return list;
     }
 }

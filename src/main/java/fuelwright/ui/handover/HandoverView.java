@@ -33,22 +33,26 @@ public final class HandoverView implements StagePane {
         Map<HandoverModel.Step, Node> pages = new EnumMap<>(HandoverModel.Step.class);
         pages.put(HandoverModel.Step.HARDWARE, new HardwarePane(model.hardware()).node());
         pages.put(HandoverModel.Step.WRITE, new WritePane(model, question).node());
-        pages.put(HandoverModel.Step.CHECK, new EntryCheckPane(model.check()).node());
+        EntryCheckPane check = new EntryCheckPane(model.check());
+        pages.put(HandoverModel.Step.CHECK, check.node());
         Map<HandoverModel.Step, Node> words = new EnumMap<>(HandoverModel.Step.class);
         words.put(HandoverModel.Step.HARDWARE, aboutHardware());
         words.put(HandoverModel.Step.WRITE, aboutWriting());
-        words.put(HandoverModel.Step.CHECK, aboutChecking());
+        words.put(HandoverModel.Step.CHECK, new VBox(16, check.found(), aboutChecking()));
         StackPane page = new StackPane(pages.values().toArray(Node[]::new));
         VBox.setVgrow(page, Priority.ALWAYS);
-        Label below = new Label();
+        Label below = Parts.text("", "muted");
         // On the left: on the right the window says that something is being worked out anew.
-        HBox head = new HBox(24, Parts.heading(new Label(Words.of("handover.title")), below), steps());
+        HBox title = Parts.row(24, Parts.label(Words.of("handover.title"), "stage-title"), steps());
+        VBox head = new VBox(4, title, below);
         Runnable show = () -> {
             HandoverModel.Step step = model.stepProperty().get();
             pages.forEach((s, node) -> Parts.show(node, s == step));
             words.forEach((s, node) -> Parts.show(node, s == step));
-            below.setText(Words.of(step.key() + ".below"));
+            boolean own = step == HandoverModel.Step.WRITE && !model.hardware().isPlain();
+            below.setText(own ? model.hardware().costProperty().get() : Words.of(step.key() + ".below"));
         };
+        model.hardware().costProperty().addListener((p, old, now) -> show.run());
         model.stepProperty().addListener((p, old, now) -> show.run());
         show.run();
         VBox content = new VBox(12, head, page);

@@ -144,7 +144,7 @@ final class HardwarePane {
     private Node file() {
         Button file = Parts.button(
                 "hardware.file",
-                () -> AskFiles.table(grid, Words.of("hardware.file.title"), model::breakpointsOf),
+                () -> AskFiles.one(grid, Words.of("hardware.file.title"), model::breakpointsOf),
                 "compact");
         file.setId("hardware-file");
         Button same = Parts.button("hardware.same", model::sameBreakpoints, "compact");

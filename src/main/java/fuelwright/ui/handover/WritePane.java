@@ -61,16 +61,14 @@ final class WritePane {
                 () -> put(model.copyCells()),
                 stays.or(Bindings.createBooleanBinding(
                         () -> !model.stopsProperty().get().isEmpty(), model.stopsProperty())));
-        FlowPane ways = new FlowPane(
+        FlowPane single = new FlowPane(
                 8,
                 8,
-                export,
-                pdf,
                 way("handover.sheet", "sheet-pdf", () -> pdf(Exports.ENTRY_SHEET_PDF), stays),
                 way("handover.report", "report-pdf", () -> pdf(Exports.REPORT_PDF), stays),
                 way("handover.copy", "copy-table", () -> put(model.copy()), stays),
                 cells);
-        ways.setPrefWrapLength(0);
+        VBox ways = new VBox(8, new FlowPane(12, 8, export, pdf), single);
         Label outcome = Parts.text("", "strong");
         outcome.textProperty().bind(model.outcomeProperty());
         outcome.managedProperty().bind(outcome.textProperty().isNotEmpty());

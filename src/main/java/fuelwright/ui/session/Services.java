@@ -1,5 +1,6 @@
 package fuelwright.ui.session;
 
+import fuelwright.issue.Issue;
 import fuelwright.issue.Loaded;
 import fuelwright.job.Job;
 import fuelwright.ride.ClockAlignment;
@@ -114,15 +115,16 @@ public interface Services {
     /**
      * Saves a job as a file.
      *
+     * @return logs that are gone or have changed since they were read
      * @throws IOException never; a {@link fuelwright.work.WorkException} says what went wrong
      */
-    default void saveJob(Job job, Path file) throws IOException {
-        SaveJob.save(job, file);
+    default List<Issue> saveJob(Job job, Path file) throws IOException {
+        return SaveJob.save(job, file);
     }
 
     /** @param locate asked for a log that isn't where it was */
     default Loaded<OpenJob.Opened> openJob(
-            Path file, Function<String, Optional<Path>> locate, Progress progress, Cancellation cancellation)
+            Path file, Function<OpenJob.Missing, Optional<Path>> locate, Progress progress, Cancellation cancellation)
             throws IOException {
         return OpenJob.withLoggers(file, locate, progress, cancellation);
     }

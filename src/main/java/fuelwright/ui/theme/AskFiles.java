@@ -55,8 +55,8 @@ public final class AskFiles {
         }
     }
 
-    /** Asks for one file to read a table from; nothing happens where none is chosen. */
-    public static void table(Node owner, String title, Consumer<Path> chosen) {
+    /** Asks for one file to read; nothing happens where none is chosen. */
+    public static void one(Node owner, String title, Consumer<Path> chosen) {
         FileChooser chooser = new FileChooser();
         chooser.setTitle(title);
         File file = chooser.showOpenDialog(owner.getScene().getWindow());
