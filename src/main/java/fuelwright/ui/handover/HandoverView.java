@@ -11,6 +11,7 @@ import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.StackPane;
@@ -43,7 +44,9 @@ public final class HandoverView implements StagePane {
         VBox.setVgrow(page, Priority.ALWAYS);
         Label below = Parts.text("", "muted");
         // On the left: on the right the window says that something is being worked out anew.
-        HBox title = Parts.row(24, Parts.label(Words.of("handover.title"), "stage-title"), steps());
+        Label name = Parts.label(Words.of("handover.title"), "stage-title");
+        name.setMinWidth(javafx.scene.layout.Region.USE_PREF_SIZE);
+        FlowPane title = new FlowPane(24, 8, name, steps());
         VBox head = new VBox(4, title, below);
         Runnable show = () -> {
             HandoverModel.Step step = model.stepProperty().get();
