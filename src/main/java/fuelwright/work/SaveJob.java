@@ -23,6 +23,8 @@ public final class SaveJob {
     /** Logs of at most so many bytes together are carried inside. */
     public static final long MOST_INSIDE_BYTES = 16L << 20;
 
+    private static final int LONGEST_NAME = 80;
+
     private SaveJob() {}
 
     /**
@@ -52,6 +54,16 @@ public final class SaveJob {
             throw WorkException.writing(file, e);
         }
         return made.issues();
+    }
+
+    /** A file name for a job of that name, whatever it is called. */
+    public static String fileName(String jobName) {
+        String safe = jobName.replaceAll("[^\\p{L}\\p{N} _-]", "_").strip().replaceAll("^[-_ ]+", "");
+        return (safe.isEmpty()
+                        ? "job"
+                        : safe.substring(0, Math.min(safe.length(), LONGEST_NAME))
+                                .strip())
+                + JobFile.SUFFIX;
     }
 
     /** Whether every ride has a log that it was read from; without one a job can't be saved. */

@@ -176,6 +176,26 @@ class JobFileTest {
     }
 
     @Test
+    void aFileNameIsSafeWhateverTheJobIsCalled() {
+        assertEquals("V-twin 38 to 44.fwjob", SaveJob.fileName("V-twin 38 to 44"));
+        assertEquals("job.fwjob", SaveJob.fileName("  "));
+        assertEquals("job.fwjob", SaveJob.fileName("../.."));
+        for (String name : List.of(
+                "=1+1",
+                "-rf",
+                "+x",
+                "@x",
+                "<script>",
+                "../../etc/passwd",
+                "a:b*c?d\"e|f",
+                ".hidden",
+                "x".repeat(500))) {
+            String file = SaveJob.fileName(name);
+            assertTrue(file.matches("[\\p{L}\\p{N}][\\p{L}\\p{N} _-]{0,90}\\.fwjob"), file);
+        }
+    }
+
+    @Test
     void anEmptyJobCanBeSavedToo() {
         Path file = folder.resolve("empty.fwjob");
         SaveJob.save(Job.empty(), file);

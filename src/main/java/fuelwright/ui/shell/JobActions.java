@@ -5,6 +5,7 @@ import fuelwright.ui.session.Session;
 import fuelwright.ui.theme.AskFiles;
 import fuelwright.ui.theme.Words;
 import fuelwright.work.OpenJob;
+import fuelwright.work.SaveJob;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -72,8 +73,8 @@ final class JobActions {
     }
 
     private void saveAs() {
-        String name = session.job().name().replaceAll("[^\\p{L}\\p{N} _-]", "_").strip();
-        AskFiles.save(owner, Words.of("action.saveas"), name + ".fwjob", file -> desk.saveAs(file, done -> {}));
+        String name = SaveJob.fileName(session.job().name());
+        AskFiles.save(owner, Words.of("action.saveas"), name, file -> desk.saveAs(file, done -> {}));
     }
 
     /** The window's title: the job, whether it is saved, the program. */
