@@ -135,6 +135,9 @@ class EntrySheetTest {
             }
             assertTrue(text(handed).contains("the cells of your hardware"), holds + "");
             assertTrue(text(handed).contains("compare it with hardware.csv"), holds + "");
+            String report = Report.write(handed);
+            assertTrue(report.contains("Type hardware.csv into the hardware"), holds + "");
+            assertTrue(report.contains("added error"), holds + "");
         }
     }
 
