@@ -4,6 +4,7 @@ import fuelwright.handover.EntryDifference;
 import fuelwright.ui.plot.HeatGrid;
 import fuelwright.ui.theme.Parts;
 import fuelwright.ui.theme.Words;
+import javafx.event.Event;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -11,6 +12,8 @@ import javafx.scene.control.ListCell;
 import javafx.scene.control.ListView;
 import javafx.scene.control.TextArea;
 import javafx.scene.input.Clipboard;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
@@ -34,6 +37,7 @@ final class EntryCheckPane {
         pasted.setPromptText(Words.of("check.prompt"));
         pasted.setAccessibleText(Words.of("check.paste"));
         pasted.textProperty().bindBidirectional(model.textProperty());
+        pasted.addEventFilter(KeyEvent.KEY_PRESSED, EntryCheckPane::leaveByTab);
         Button paste = Parts.button("check.paste", () -> {
             String text = Clipboard.getSystemClipboard().getString();
             model.textProperty().set(text == null ? "" : text);
@@ -61,6 +65,16 @@ final class EntryCheckPane {
         grid.dimmedProperty().bind(model.session().staleProperty());
         VBox.setVgrow(grid, Priority.ALWAYS);
         node = new VBox(8, new HBox(12, pasted, buttons), said, remark, grid);
+    }
+
+    /** Nobody types a tab here: the key leads on, as it does everywhere else. */
+    private static void leaveByTab(KeyEvent event) {
+        if (event.getCode() == KeyCode.TAB && !event.isControlDown()) {
+            event.consume();
+            Event.fireEvent(
+                    event.getTarget(),
+                    new KeyEvent(KeyEvent.KEY_PRESSED, "", "", KeyCode.TAB, event.isShiftDown(), true, false, false));
+        }
     }
 
     private void list() {
