@@ -22,11 +22,14 @@ final class DemoCommand implements Callable<Integer> {
     @Mixin
     private OutputOptions output;
 
+    @Option(names = "--pdf", description = "report and entry sheet as PDF too; takes some seconds")
+    private boolean pdf;
+
     @Option(names = "--json", description = "the summary as JSON")
     private boolean json;
 
     @Override
     public Integer call() {
-        return ProposeCommand.propose(spec, "demo", SampleJob.load(), false, output, false, json);
+        return ProposeCommand.propose(spec, "demo", SampleJob.load(), false, output, pdf, json);
     }
 }

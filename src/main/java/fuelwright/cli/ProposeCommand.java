@@ -13,6 +13,7 @@ import fuelwright.work.Analysis;
 import fuelwright.work.Cancellation;
 import fuelwright.work.HandOver;
 import fuelwright.work.JobFiles;
+import fuelwright.work.OpenJob;
 import fuelwright.work.Progress;
 import fuelwright.work.Workbench;
 import java.nio.file.Path;
@@ -21,11 +22,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 
@@ -40,14 +43,17 @@ final class ProposeCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Option(names = "--table", required = true, paramLabel = "F", description = "the fuel table in the control unit")
+    @Option(names = "--job", paramLabel = "F", description = "a saved job with all of the above and below in it")
+    private Path job;
+
+    @Option(names = "--table", paramLabel = "F", description = "the fuel table in the control unit")
     private Path table;
 
-    @Option(names = "--target", required = true, paramLabel = "F", description = "the target table, lambda or AFR")
+    @Option(names = "--target", paramLabel = "F", description = "the target table, lambda or AFR")
     private Path target;
 
-    @ArgGroup(exclusive = false, multiplicity = "1..*")
-    private List<RideArguments> rides;
+    @ArgGroup(exclusive = false, multiplicity = "0..*")
+    private List<RideArguments> rides = new ArrayList<>();
 
     @Mixin
     private OutputOptions output;
@@ -156,6 +162,14 @@ final class ProposeCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        if (job != null) {
+            refuseBesideJob();
+            Loaded<Job> opened = OpenJob.open(job, log -> Optional.empty(), Progress.NONE, Cancellation.NEVER);
+            return propose(spec, "propose", ready(opened), onlyRicher, output, pdf, json);
+        }
+        if (table == null || target == null || rides.isEmpty()) {
+            throw CommandFailed.usage("--table, --target and at least one --ride are needed, or --job");
+        }
         refuseToPrecede("--ride-table");
         refuseToPrecede("--with");
         refuseToPrecede("--offset");
@@ -207,6 +221,31 @@ final class ProposeCommand implements Callable<Integer> {
         ProposalSummary summary = new ProposalSummary(command, analysis, kept, remarks, output.folder(), written);
         summary.print(spec.commandLine().getOut(), spec.commandLine().getErr(), json);
         return summary.exitCode();
+    }
+
+    private static final Set<String> BESIDE_JOB =
+            Set.of("--job", "--out", "--replace", "--pdf", "--only-richer", "--json");
+
+    /** What a job says is taken from the job alone, so that the same outputs come as from the window. */
+    private void refuseBesideJob() {
+        for (OptionSpec given : spec.commandLine().getParseResult().matchedOptions()) {
+            if (!BESIDE_JOB.contains(given.longestName())) {
+                throw CommandFailed.usage(given.longestName()
+                        + " and --job say the same thing twice: change it in the job, or give the files instead");
+            }
+        }
+    }
+
+    private Loaded<Job> ready(Loaded<Job> opened) {
+        if (opened.value().filter(j -> !j.isReady()).isPresent()) {
+            return Loaded.refused(List.of(Issue.error(
+                    String.valueOf(job.getFileName()),
+                    0,
+                    0,
+                    "this job lacks a fuel table, a target table or a ride",
+                    "Open it in the window and add what is missing")));
+        }
+        return opened;
     }
 
     /** Once the table changed between rides, a ride without a table of its own would be laid to the newest. */

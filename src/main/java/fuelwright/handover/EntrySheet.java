@@ -1,8 +1,6 @@
 package fuelwright.handover;
 
-import fuelwright.estimate.CellProposal;
 import fuelwright.job.HardwareProfile;
-import fuelwright.safety.Caution;
 import fuelwright.safety.UsualCautions;
 import fuelwright.table.Axis;
 import fuelwright.table.Table;
@@ -23,7 +21,6 @@ import java.util.TreeMap;
 final class EntrySheet {
 
     private static final String TEMPLATE = "entry-sheet.ftlh";
-    private static final int MOST_DECIMALS = 4;
 
     /** Width within the margins of the narrower of A4 and Letter, on its side. */
     private static final double PAGE_MM = 258;
@@ -38,18 +35,19 @@ final class EntrySheet {
     private static final double CHARACTER = 0.63;
 
     private final Handed handed;
-    private final Table before;
+    private final ToType sheet;
+    private final Table after;
     private final boolean speedDown;
     private final boolean comma;
     private final int decimals;
 
     private EntrySheet(Handed handed) {
         this.handed = handed;
-        this.before = handed.proposal().before();
-        HardwareProfile hardware = handed.job().hardware();
-        this.speedDown = hardware.orientation().orElse(before.orientation()) == Table.Orientation.SPEED_DOWN;
-        this.comma = hardware.decimalComma();
-        this.decimals = decimals(handed.proposal().cells());
+        this.sheet = ToType.of(handed.proposal(), handed.hardware(), handed.cautions());
+        this.after = sheet.after();
+        this.speedDown = after.orientation() == Table.Orientation.SPEED_DOWN;
+        this.comma = handed.job().hardware().decimalComma();
+        this.decimals = sheet.decimals();
     }
 
     /** The sheet as well-formed HTML that needs no network. */
@@ -63,8 +61,8 @@ final class EntrySheet {
     }
 
     private Map<String, Object> content(boolean paper) {
-        Axis down = speedDown ? before.speed() : before.load();
-        Axis across = speedDown ? before.load() : before.speed();
+        Axis down = speedDown ? after.speed() : after.load();
+        Axis across = speedDown ? after.load() : after.speed();
         BigDecimal[] columnTyped = zeros(across.size());
         BigDecimal[] columnWhole = zeros(across.size());
         BigDecimal running = BigDecimal.ZERO;
@@ -77,11 +75,10 @@ final class EntrySheet {
             List<Map<String, Object>> cells = new ArrayList<>();
             int inRow = 0;
             for (int a = 0; a < across.size(); a++) {
-                int cell = speedDown ? before.cell(a, d) : before.cell(d, a);
-                CellProposal c = handed.proposal().cell(cell);
-                BigDecimal old = figure(c.before());
-                BigDecimal now = figure(c.after());
-                boolean typedHere = old.compareTo(now) != 0;
+                int cell = speedDown ? after.cell(a, d) : after.cell(d, a);
+                BigDecimal old = sheet.old(cell);
+                BigDecimal now = sheet.now(cell);
+                boolean typedHere = sheet.changes(cell);
                 whole = whole.add(now);
                 columnWhole[a] = columnWhole[a].add(now);
                 if (typedHere) {
@@ -111,8 +108,10 @@ final class EntrySheet {
                 handed.stops().stream()
                         .map(c -> Map.of("title", c.title(), "text", StopNotes.text(c)))
                         .toList());
-        map.put("words", before.quantity().words());
-        map.put("unit", before.quantity().unit());
+        map.put("words", after.quantity().words());
+        map.put(
+                "unit",
+                after.quantity().unit().equals("1") ? "" : after.quantity().unit());
         map.put("down", words(down));
         map.put("across", words(across));
         map.put(
@@ -126,8 +125,9 @@ final class EntrySheet {
         map.put("typed", text(running));
         map.put("whole", text(all));
         map.put("changes", changes);
-        map.put("cells", before.cells());
-        map.put("otherGrid", otherGrid());
+        map.put("cells", after.cells());
+        map.put("ownCells", ownCells());
+        map.put("file", handed.hardware().isPresent() ? Exports.HARDWARE : Exports.CORRECTED);
         map.put("size", Figures.plain(size(across.size(), text(all).length()), 1));
         map.put("smallSize", Figures.plain(0.62 * size(across.size(), text(all).length()), 1));
         map.put("usual", UsualCautions.sentences());
@@ -139,19 +139,19 @@ final class EntrySheet {
         map.put("old", text(old));
         map.put("now", text(now));
         map.put("changes", changes);
-        map.put("stop", handed.stops().stream().map(Caution::cells).anyMatch(s -> s.contains(cell)));
+        map.put("stop", sheet.stopped().contains(cell));
         return map;
     }
 
     /** Size of the new figures on paper, pt, at which a row fits across the page. */
     private double size(int columns, int sumLength) {
         int length = 1;
-        for (CellProposal c : handed.proposal().cells()) {
+        for (int cell = 0; cell < after.cells(); cell++) {
             length = Math.max(
                     length,
                     Math.max(
-                            text(figure(c.before())).length(),
-                            text(figure(c.after())).length()));
+                            text(sheet.old(cell)).length(),
+                            text(sheet.now(cell)).length()));
         }
         double ptMm = 25.4 / 72;
         double sumsMm = 3 * (sumLength * CHARACTER * SUM_SIZE * ptMm + CELL_EDGES_MM);
@@ -159,20 +159,27 @@ final class EntrySheet {
         return Math.max(LEAST_SIZE, Math.min(MOST_SIZE, cellMm / (length * CHARACTER * ptMm)));
     }
 
-    /** Whether the hardware takes other figures, or at other places, than this sheet has. */
-    private boolean otherGrid() {
+    /** What the hardware's own cells are, where they aren't those of the fuel table; empty where they are. */
+    private String ownCells() {
         HardwareProfile hardware = handed.job().hardware();
-        return hardware.holds() != HardwareProfile.Holds.VALUE
-                || hardware.speed().filter(a -> !a.equals(before.speed())).isPresent()
-                || hardware.load().filter(a -> !a.equals(before.load())).isPresent();
+        if (hardware.keepsCells()) {
+            return "";
+        }
+        return switch (hardware.holds()) {
+            case VALUE ->
+                "These are the cells of your hardware. It has other breakpoints than the fuel table: the old figures are"
+                        + " the fuel table's, read off there.";
+            case PERCENT_CHANGE ->
+                "These are the cells of your hardware: percent on top of the fuel table. The sheet takes it that"
+                        + " every cell held 0 before.";
+            case MULTIPLIER ->
+                "These are the cells of your hardware: what the fuel table is multiplied by. The sheet takes it that"
+                        + " every cell held 1 before.";
+        };
     }
 
     private static String words(Axis axis) {
         return axis.kind().words() + ", " + axis.kind().unit().symbol();
-    }
-
-    private BigDecimal figure(double value) {
-        return BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP);
     }
 
     private String text(BigDecimal sum) {
@@ -182,21 +189,6 @@ final class EntrySheet {
 
     private String text(String figure) {
         return comma ? figure.replace('.', ',') : figure;
-    }
-
-    /** As many decimals as the figures to be typed have. */
-    private static int decimals(List<CellProposal> cells) {
-        int most = 0;
-        for (CellProposal c : cells) {
-            for (double value : new double[] {c.before(), c.after()}) {
-                int needed = BigDecimal.valueOf(value)
-                        .setScale(MOST_DECIMALS, RoundingMode.HALF_UP)
-                        .stripTrailingZeros()
-                        .scale();
-                most = Math.max(most, needed);
-            }
-        }
-        return most;
     }
 
     private static BigDecimal[] zeros(int size) {

@@ -20,6 +20,8 @@ import java.util.TreeSet;
  * error is that of the delivered fuel against the corrected table, both interpolated as a control unit does.
  *
  * @param table what goes into the hardware, in its orientation
+ * @param before what its cells held before, as far as that is known: nothing added where it holds a change or a multiplier, the fuel table read
+ *     off at its breakpoints where it holds the fuel
  * @param readings how many readings the error is measured on
  * @param addedRmsPercent root mean square of the error over the readings, %; NaN without readings
  * @param addedWorstPercent greatest error at a reading, %, either way; NaN without readings
@@ -28,6 +30,7 @@ import java.util.TreeSet;
  */
 public record HardwareTable(
         Table table,
+        Table before,
         int readings,
         double addedRmsPercent,
         double addedWorstPercent,
@@ -148,11 +151,29 @@ public record HardwareTable(
             Table table = new Table(quantity, speed, load, cells, List.of(), way);
             return new HardwareTable(
                     table,
+                    table.withValues(held()),
                     n,
                     rmsPercent,
                     n == 0 ? Double.NaN : 100 * most,
                     lean < 1e-7 ? 0 : 100 * lean,
                     cautions(rmsPercent, 100 * lean));
+        }
+
+        /** What the cells held before. */
+        private double[] held() {
+            Table before = proposal.before();
+            Table fuel = before.delivered(deadTimeMs);
+            double[] held = new double[speed.size() * load.size()];
+            for (int k = 0; k < held.length; k++) {
+                held[k] = profile.holds() != HardwareProfile.Holds.VALUE
+                        ? cell(1)
+                        : asItIs
+                                ? before.at(k)
+                                : times(Math.rint(
+                                        cell(fuel.value(speed.at(k % speed.size()), load.at(k / speed.size())))
+                                                / step));
+            }
+            return held;
         }
 
         private double cell(double figure) {

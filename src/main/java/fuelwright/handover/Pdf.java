@@ -14,6 +14,8 @@ import java.util.GregorianCalendar;
 import java.util.Locale;
 import java.util.Objects;
 import java.util.TimeZone;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import org.apache.pdfbox.pdmodel.PDDocument;
 
 /**
@@ -30,6 +32,13 @@ final class Pdf {
     private static final String BOLD = FONT_FOLDER + "DejaVuSansCondensed-Bold.ttf";
     private static final int NORMAL_WEIGHT = 400;
     private static final int BOLD_WEIGHT = 700;
+
+    /** It warns of fonts that no page of ours uses. Held on to, or the logger would be collected with its level. */
+    private static final Logger LIBRARY = Logger.getLogger("org.apache.pdfbox");
+
+    static {
+        LIBRARY.setLevel(Level.SEVERE);
+    }
 
     private Pdf() {}
 

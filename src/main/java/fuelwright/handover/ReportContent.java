@@ -269,6 +269,11 @@ final class ReportContent {
                     Figures.trimmed(settings.step(), 4) + " "
                             + handed.proposal().before().quantity().unit()));
         }
+        handed.hardware().ifPresent(hardware -> {
+            rows.add(row(
+                    "What the hardware holds", handed.job().hardware().holds().words()));
+            rows.add(row("On the hardware's cells", hardware.sentence()));
+        });
         if (settings.deadTimeMs() > 0) {
             rows.add(row("Injector dead time in the pulses", Figures.trimmed(settings.deadTimeMs(), 3) + " ms"));
         }
@@ -280,7 +285,7 @@ final class ReportContent {
         if (!handed.stops().isEmpty()) {
             steps.add("Deal with every Stop caution above before the engine is loaded again.");
         }
-        steps.add("Type " + Exports.CORRECTED
+        steps.add("Type " + (handed.hardware().isPresent() ? Exports.HARDWARE : Exports.CORRECTED)
                 + " into the hardware, then compare what it holds with what was meant (entry check).");
         steps.add("Have the control unit's learnt trims reset, or they count twice.");
         steps.add(

@@ -13,12 +13,12 @@ public final class StopNotes {
 
     private StopNotes() {}
 
-    /** The table with one note for each Stop caution; notes of an earlier judgement are replaced. */
+    /** The table with one note for each Stop caution; notes of an earlier judgement are replaced, those of the file made harmless. */
     public static Table on(Table table, List<Caution> cautions) {
         List<Table.Note> notes = new ArrayList<>();
         for (Table.Note note : table.notes()) {
             if (!note.key().equalsIgnoreCase(KEY)) {
-                notes.add(note);
+                notes.add(new Table.Note(harmless(note.key()), harmless(note.value())));
             }
         }
         for (Caution caution : cautions) {

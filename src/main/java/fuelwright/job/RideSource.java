@@ -9,22 +9,33 @@ import java.util.Optional;
 /**
  * Where a ride was read from, and how.
  *
- * @param file the log
+ * @param log its file
  * @param secondLogger the log of a second logger on the same ride
  * @param byHand how the second logger's clock lies, where the user said so; empty: found from the logs
  * @param options what was said about it
  */
-public record RideSource(Path file, Optional<Path> secondLogger, Optional<ClockAlignment> byHand, RideOptions options) {
+public record RideSource(Log log, Optional<Log> secondLogger, Optional<ClockAlignment> byHand, RideOptions options) {
+
+    /**
+     * A log's file as it was when it was read.
+     *
+     * @param sha256 fingerprint of the bytes that were read, in hexadecimal; empty where that isn't known
+     */
+    public record Log(Path file, String sha256) {
+        public Log {
+            Objects.requireNonNull(file, "file");
+            Objects.requireNonNull(sha256, "sha256");
+        }
+    }
 
     public RideSource {
-        Objects.requireNonNull(file, "file");
+        Objects.requireNonNull(log, "log");
         Objects.requireNonNull(secondLogger, "secondLogger");
         Objects.requireNonNull(byHand, "byHand");
         Objects.requireNonNull(options, "options");
     }
 
-    /** One logger's file. */
-    public static RideSource of(Path file, RideOptions options) {
-        return new RideSource(file, Optional.empty(), Optional.empty(), options);
+    public Path file() {
+        return log.file();
     }
 }

@@ -17,6 +17,7 @@ public final class Ride {
     private final List<Integer> segmentStarts;
     private final List<Issue> remarks;
     private final Optional<LogForm> form;
+    private final String fingerprint;
 
     /**
      * @param name what the user calls it: the file's name without folder
@@ -26,7 +27,7 @@ public final class Ride {
      * @param remarks what was decided, skipped or doubted in reading
      */
     public Ride(String name, Column timeS, List<Channel> channels, List<Integer> segmentStarts, List<Issue> remarks) {
-        this(name, timeS, channels, segmentStarts, remarks, Optional.empty());
+        this(name, timeS, channels, segmentStarts, remarks, Optional.empty(), "");
     }
 
     private Ride(
@@ -35,7 +36,8 @@ public final class Ride {
             List<Channel> channels,
             List<Integer> segmentStarts,
             List<Issue> remarks,
-            Optional<LogForm> form) {
+            Optional<LogForm> form,
+            String fingerprint) {
         for (Channel channel : channels) {
             if (channel.values().size() != timeS.size()) {
                 throw new IllegalArgumentException("channel " + channel.heading() + " has "
@@ -51,6 +53,7 @@ public final class Ride {
         this.segmentStarts = List.copyOf(segmentStarts);
         this.remarks = List.copyOf(remarks);
         this.form = form;
+        this.fingerprint = fingerprint;
     }
 
     public String name() {
@@ -90,21 +93,36 @@ public final class Ride {
         return form;
     }
 
+    /** SHA-256 of the bytes that it was read from, in hexadecimal; empty where that isn't known. Of two loggers the first one's. */
+    public String fingerprint() {
+        return fingerprint;
+    }
+
+    /** This ride, with the fingerprint of the bytes that it was read from. */
+    public Ride fingerprinted(String sha256) {
+        return new Ride(name, timeS, channels, segmentStarts, remarks, form, sha256);
+    }
+
     /** This ride, with how its file was written. */
     Ride readFrom(Optional<LogForm> other) {
-        return new Ride(name, timeS, channels, segmentStarts, remarks, other);
+        return new Ride(name, timeS, channels, segmentStarts, remarks, other, fingerprint);
+    }
+
+    /** This ride, made from another one's file. */
+    Ride readFrom(Ride other) {
+        return new Ride(name, timeS, channels, segmentStarts, remarks, other.form, other.fingerprint);
     }
 
     /** This ride under another name. */
     public Ride named(String other) {
-        return new Ride(other, timeS, channels, segmentStarts, remarks, form);
+        return new Ride(other, timeS, channels, segmentStarts, remarks, form, fingerprint);
     }
 
     /** This ride with one more remark, in front of the others. */
     public Ride remarked(Issue remark) {
         List<Issue> all = new ArrayList<>(remarks);
         all.add(0, remark);
-        return new Ride(name, timeS, channels, segmentStarts, all, form);
+        return new Ride(name, timeS, channels, segmentStarts, all, form, fingerprint);
     }
 
     /** Seconds from the first to the last row, gaps and all, summed over segments. */

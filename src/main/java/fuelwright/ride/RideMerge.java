@@ -30,7 +30,7 @@ final class RideMerge {
         remarks.addAll(second.remarks());
         remarks.add(ClockAlignment.note(second, alignment));
         return new Ride(first.name() + " + " + second.name(), first.timeS(), channels, first.segmentStarts(), remarks)
-                .readFrom(first.form());
+                .readFrom(first);
     }
 
     static Ride filled(Ride ride) {
@@ -41,8 +41,7 @@ final class RideMerge {
                     role.isMixture() || role == Role.SHORT_TRIM || role == Role.LONG_TRIM || role == Role.KNOCK;
             channels.add(reading || role == Role.OTHER || isWhole(channel.values()) ? channel : filled(ride, channel));
         }
-        return new Ride(ride.name(), ride.timeS(), channels, ride.segmentStarts(), ride.remarks())
-                .readFrom(ride.form());
+        return new Ride(ride.name(), ride.timeS(), channels, ride.segmentStarts(), ride.remarks()).readFrom(ride);
     }
 
     private static boolean isWhole(Column values) {

@@ -44,11 +44,28 @@ public final class TableWriter {
         text.append('\n');
         for (int row = 0; row < rows.size(); row++) {
             text.append(Numerals.shortest(rows.at(row)).replace('.', decimal));
-            for (int column = 0; column < columns.size(); column++) {
-                int cell = speedDown ? table.cell(column, row) : table.cell(row, column);
-                text.append(delimiter).append(figure(quantity, table.at(cell)).replace('.', decimal));
-            }
-            text.append('\n');
+            text.append(delimiter).append(row(table, row, delimiter, decimal)).append('\n');
+        }
+        return text.toString();
+    }
+
+    /** The figures alone, tabs between them, one line for each row of the table's orientation. */
+    public static String cells(Table table, boolean decimalComma) {
+        boolean speedDown = table.orientation() == Table.Orientation.SPEED_DOWN;
+        StringBuilder text = new StringBuilder();
+        for (int row = 0; row < (speedDown ? table.speed() : table.load()).size(); row++) {
+            text.append(row(table, row, '\t', decimalComma ? ',' : '.')).append('\n');
+        }
+        return text.toString();
+    }
+
+    private static String row(Table table, int row, char delimiter, char decimal) {
+        boolean speedDown = table.orientation() == Table.Orientation.SPEED_DOWN;
+        StringBuilder text = new StringBuilder();
+        for (int column = 0; column < (speedDown ? table.load() : table.speed()).size(); column++) {
+            int cell = speedDown ? table.cell(column, row) : table.cell(row, column);
+            text.append(column == 0 ? "" : String.valueOf(delimiter));
+            text.append(figure(table.quantity(), table.at(cell)).replace('.', decimal));
         }
         return text.toString();
     }

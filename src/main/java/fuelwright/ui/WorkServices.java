@@ -1,12 +1,10 @@
 package fuelwright.ui;
 
-import fuelwright.handover.StopNotes;
 import fuelwright.issue.Loaded;
 import fuelwright.job.Job;
 import fuelwright.ride.Ride;
 import fuelwright.ride.RideOptions;
 import fuelwright.table.Table;
-import fuelwright.table.TableWriter;
 import fuelwright.ui.session.Services;
 import fuelwright.work.Analysis;
 import fuelwright.work.Cancellation;
@@ -92,7 +90,7 @@ final class WorkServices implements Services {
 
     @Override
     public String tableText(Analysis analysis) {
-        return TableWriter.write(StopNotes.on(analysis.proposal().corrected(), analysis.cautions()));
+        return HandOver.tableText(analysis);
     }
 
     @Override

@@ -4,20 +4,25 @@ import fuelwright.airflow.HighLoad;
 import fuelwright.airflow.Machine;
 import fuelwright.handover.EntryCheck;
 import fuelwright.handover.EntryDifference;
+import fuelwright.handover.ToType;
 import fuelwright.issue.Issue;
 import fuelwright.issue.Loaded;
 import fuelwright.mixture.MixtureScale;
 import fuelwright.table.Axis;
 import fuelwright.table.BareCells;
+import fuelwright.table.Pasted;
 import fuelwright.table.Quantity;
 import fuelwright.table.Table;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 
 /** Compares what was typed into the hardware with the table that was handed over. */
 public final class CheckEntry {
@@ -90,6 +95,67 @@ public final class CheckEntry {
                 deadTimeMs.orElse(0),
                 cell -> isHighLoad(rule, table, cell, asked));
         return Loaded.of(new Outcome(table, differences, asked), issues);
+    }
+
+    /**
+     * What was read back from the hardware as text, such as from the clipboard, against what the analysis hands over.
+     *
+     * @param text all cells, with breakpoints or without; without, in the hardware's orientation
+     * @return refused where it isn't the whole table
+     */
+    public static Loaded<Outcome> pasted(String text, Analysis analysis) {
+        ToType sheet = HandOver.toType(analysis);
+        Table meant = sheet.after();
+        Loaded<Table> got = pasted(text, meant);
+        if (got.value().isEmpty()) {
+            return Loaded.refused(got.issues());
+        }
+        Optional<Table> target = Optional.of(Usable.targetLambda(analysis.job()));
+        List<EntryDifference> differences = EntryCheck.compare(
+                meant,
+                got.value().get(),
+                Optional.of(sheet.before()),
+                analysis.job().proposal().step(),
+                analysis.job().proposal().deadTimeMs(),
+                cell -> isHighLoad(analysis.highLoad(), meant, cell, target));
+        return Loaded.of(new Outcome(meant, differences, target), got.issues());
+    }
+
+    private static Loaded<Table> pasted(String text, Table meant) {
+        String figures = text.lines().filter(l -> !l.strip().startsWith("#")).collect(Collectors.joining("\n"));
+        boolean commas = figures.indexOf('\t') < 0 && figures.indexOf(';') < 0;
+        Loaded<Pasted> read = Pasted.read(commas ? figures.replace(',', '\t') : figures);
+        if (read.value().isEmpty()) {
+            return Loaded.refused(read.issues());
+        }
+        Pasted cells = read.value().get();
+        if (!cells.isHeaded()) {
+            return BareCells.read("", text.getBytes(StandardCharsets.UTF_8), meant)
+                    .orElseGet(() -> notWhole(meant, cells.rowCount() + " rows of " + cells.columnCount()));
+        }
+        try {
+            Table typed = cells.into(meant);
+            // A cell that wasn't pasted keeps what it is laid over.
+            Table over = cells.into(meant.withValues(
+                    Arrays.stream(meant.toArray()).map(v -> v + 1).toArray()));
+            return Arrays.equals(typed.toArray(), over.toArray())
+                    ? Loaded.of(typed, read.issues())
+                    : notWhole(meant, cells.rowCount() + " rows of " + cells.columnCount());
+        } catch (IllegalArgumentException e) {
+            return Loaded.refused(List.of(Issue.error("", 0, 0, e.getMessage(), "Copy the whole table")));
+        }
+    }
+
+    private static Loaded<Table> notWhole(Table meant, String what) {
+        boolean down = meant.orientation() == Table.Orientation.SPEED_DOWN;
+        int rows = (down ? meant.speed() : meant.load()).size();
+        int columns = (down ? meant.load() : meant.speed()).size();
+        return Loaded.refused(List.of(Issue.error(
+                "",
+                0,
+                0,
+                "There are " + what + " cells, and the table has " + rows + " rows of " + columns,
+                "Copy all cells of the table, with breakpoints or without")));
     }
 
     /** A table file, or bare cells of the size of the table that was meant. */

@@ -21,6 +21,23 @@ interface Disk {
     /** Removes a file if it is there. */
     void remove(Path file) throws IOException;
 
+    /** Writes a file in place of an older one, at once: whoever opens it finds the old bytes or the new ones. */
+    default void put(Path file, byte[] bytes) throws IOException {
+        Path target = file.toAbsolutePath();
+        Path part = target.resolveSibling("." + target.getFileName() + ".part");
+        try {
+            write(part, bytes);
+            replace(part, target);
+        } catch (IOException e) {
+            try {
+                remove(part);
+            } catch (IOException second) {
+                e.addSuppressed(second);
+            }
+            throw e;
+        }
+    }
+
     /** The real one. */
     Disk REAL = new Disk() {
         @Override

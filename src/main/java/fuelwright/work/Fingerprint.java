@@ -24,6 +24,10 @@ final class Fingerprint {
         return HexFormat.of().formatHex(digest.digest());
     }
 
+    static String of(byte[] bytes) {
+        return HexFormat.of().formatHex(digest().digest(bytes));
+    }
+
     private static MessageDigest digest() {
         try {
             return MessageDigest.getInstance("SHA-256");

@@ -4,7 +4,11 @@ import fuelwright.handover.Exports;
 import fuelwright.handover.Handed;
 import fuelwright.handover.OutputException;
 import fuelwright.handover.OutputFolder;
+import fuelwright.handover.StopNotes;
+import fuelwright.handover.ToType;
 import fuelwright.job.JobFile;
+import fuelwright.table.TableWriter;
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -76,6 +80,47 @@ public final class HandOver {
         }
         files.putAll(Exports.files(handed));
         return write(files, folder, replace);
+    }
+
+    /**
+     * Writes the entry sheet or the report by itself as PDF, in place of an older one: the user chose the file.
+     *
+     * @param name {@link Exports#ENTRY_SHEET_PDF} or {@link Exports#REPORT_PDF}
+     * @throws WorkException if it can't be written
+     */
+    public static void writePdf(Analysis analysis, String name, Path file) {
+        Handed handed = of(analysis);
+        byte[] bytes = name.equals(Exports.REPORT_PDF) ? Exports.reportPdf(handed) : Exports.entrySheetPdf(handed);
+        try {
+            Disk.REAL.put(file, bytes);
+        } catch (IOException e) {
+            throw WorkException.writing(file, e);
+        }
+    }
+
+    /** What is typed into the hardware. */
+    public static ToType toType(Analysis analysis) {
+        return ToType.of(analysis.proposal(), analysis.hardware(), analysis.cautions());
+    }
+
+    /** The table as its file would be written, as the hardware takes it, Stop cautions above the grid. */
+    public static String tableText(Analysis analysis) {
+        return TableWriter.write(
+                StopNotes.on(toType(analysis).after(), analysis.cautions()),
+                analysis.job().hardware().decimalComma());
+    }
+
+    /**
+     * Its figures alone, for a grid on another screen.
+     *
+     * @throws IllegalStateException while a Stop caution stands: figures alone can't carry it
+     */
+    public static String cellsText(Analysis analysis) {
+        if (!analysis.stops().isEmpty()) {
+            throw new IllegalStateException("a Stop caution stands");
+        }
+        return TableWriter.cells(
+                toType(analysis).after(), analysis.job().hardware().decimalComma());
     }
 
     /**

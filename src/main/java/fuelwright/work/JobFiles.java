@@ -6,10 +6,8 @@ import fuelwright.issue.Issue;
 import fuelwright.issue.Loaded;
 import fuelwright.job.Job;
 import fuelwright.job.JobRide;
-import fuelwright.job.RideSource;
 import fuelwright.mixture.MixtureScale;
 import fuelwright.ride.ClockAlignment;
-import fuelwright.ride.Ride;
 import fuelwright.ride.RideOptions;
 import fuelwright.table.Table;
 import java.nio.file.Path;
@@ -80,7 +78,9 @@ public record JobFiles(
         Optional<Table> wanted = keep(OpenTable.target(target), issues);
         List<JobRide> made = new ArrayList<>();
         for (RideFiles files : rides) {
-            Optional<Ride> ride = keep(read(files, progress, cancellation), issues);
+            Optional<OpenRide.Found> found = keep(
+                    OpenRide.found(files.ride(), files.secondLogger(), options, files.byHand(), progress, cancellation),
+                    issues);
             Optional<Table> madeWith = files.madeWith().flatMap(f -> keep(OpenTable.fuel(f), issues));
             if (fuel.isPresent()
                     && madeWith.isPresent()
@@ -93,10 +93,7 @@ public record JobFiles(
                                 + fuel.get().quantity().words(),
                         "Give the table that was in the same control unit"));
             }
-            ride.ifPresent(r -> made.add(new JobRide(
-                    r,
-                    madeWith,
-                    Optional.of(new RideSource(files.ride(), files.secondLogger(), files.byHand(), options)))));
+            found.ifPresent(f -> made.add(new JobRide(f.ride(), madeWith, Optional.of(f.source()))));
         }
         if (made.size() == rides.size()) {
             issues.addAll(
@@ -114,13 +111,6 @@ public record JobFiles(
                 .withProposal(settings)
                 .withDisplayRatio(options.afrScale().orElse(MixtureScale.USUAL_DISPLAY_RATIO));
         return Loaded.of(job, issues);
-    }
-
-    private Loaded<Ride> read(RideFiles files, Progress progress, Cancellation cancellation) {
-        return files.secondLogger().isPresent()
-                ? OpenRide.read(
-                        files.ride(), files.secondLogger().get(), options, files.byHand(), progress, cancellation)
-                : OpenRide.read(files.ride(), options, progress, cancellation);
     }
 
     private OptionalDouble deadTimeMs() {

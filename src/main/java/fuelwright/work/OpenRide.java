@@ -2,6 +2,7 @@ package fuelwright.work;
 
 import fuelwright.issue.Issue;
 import fuelwright.issue.Loaded;
+import fuelwright.job.RideSource;
 import fuelwright.ride.ClockAlignment;
 import fuelwright.ride.Ride;
 import fuelwright.ride.RideOptions;
@@ -17,6 +18,48 @@ import java.util.function.DoubleConsumer;
 public final class OpenRide {
 
     private OpenRide() {}
+
+    /**
+     * A ride with where it came from.
+     *
+     * @param source its files as they were when they were read
+     * @param second the second logger's log, where there is one
+     */
+    public record Found(Ride ride, RideSource source, Optional<SecondLogger> second) {}
+
+    /**
+     * A ride from one logger or two, on the first one's clock and rows.
+     *
+     * @param byHand how the second clock lies, where the user said so; empty: found from what both logged
+     * @throws WorkException if a file can't be read at all
+     * @throws Cancellation.CancelledException if it isn't wanted any more
+     */
+    public static Loaded<Found> found(
+            Path file,
+            Optional<Path> secondFile,
+            RideOptions options,
+            Optional<ClockAlignment> byHand,
+            Progress progress,
+            Cancellation cancellation) {
+        Loaded<Ride> first = read(file, options, progress, cancellation);
+        List<Issue> issues = new ArrayList<>(first.issues());
+        if (first.value().isEmpty()) {
+            return Loaded.refused(issues);
+        }
+        Ride ride = first.value().get();
+        Optional<SecondLogger> second = Optional.empty();
+        if (secondFile.isPresent()) {
+            Loaded<SecondLogger> added = second(ride, secondFile.get(), options, byHand, progress, cancellation);
+            issues.addAll(added.issues());
+            if (added.value().isEmpty()) {
+                return Loaded.refused(issues);
+            }
+            second = added.value();
+        }
+        RideSource source = new RideSource(
+                new RideSource.Log(file, ride.fingerprint()), second.map(SecondLogger::log), byHand, options);
+        return Loaded.of(new Found(second.map(SecondLogger::together).orElse(ride), source, second), issues);
+    }
 
     /**
      * A ride; a table given instead is named as such.
@@ -35,49 +78,16 @@ public final class OpenRide {
             if (swapped.isPresent()) {
                 return Loaded.refused(swapped.get());
             }
+            String fingerprint = Fingerprint.of(file);
             DoubleConsumer at = fraction -> progress.at(fraction, "reading " + file.getFileName());
             Loaded<Ride> loaded = whole
                     ? RideReader.read(file, options, at, cancellation::cancelled)
                     : RideReader.readSecond(file, options, at, cancellation::cancelled);
             cancellation.check();
-            return new Loaded<>(loaded.value().map(Ride::filled), loaded.issues());
+            return new Loaded<>(loaded.value().map(ride -> ride.filled().fingerprinted(fingerprint)), loaded.issues());
         } catch (IOException e) {
             throw WorkException.reading(file, e);
         }
-    }
-
-    /**
-     * A ride from two loggers, on the first one's clock and rows.
-     *
-     * @throws WorkException if a file can't be read at all
-     * @throws Cancellation.CancelledException if it isn't wanted any more
-     */
-    public static Loaded<Ride> read(
-            Path file, Path secondFile, RideOptions options, Progress progress, Cancellation cancellation) {
-        return read(file, secondFile, options, Optional.empty(), progress, cancellation);
-    }
-
-    /**
-     * The same, aligned by hand where {@code byHand} says how.
-     *
-     * @throws WorkException if a file can't be read at all
-     * @throws Cancellation.CancelledException if it isn't wanted any more
-     */
-    public static Loaded<Ride> read(
-            Path file,
-            Path secondFile,
-            RideOptions options,
-            Optional<ClockAlignment> byHand,
-            Progress progress,
-            Cancellation cancellation) {
-        Loaded<Ride> first = read(file, options, progress, cancellation);
-        if (first.value().isEmpty()) {
-            return first;
-        }
-        Loaded<SecondLogger> second = second(first.value().get(), secondFile, options, byHand, progress, cancellation);
-        List<Issue> issues = new ArrayList<>(first.issues());
-        issues.addAll(second.issues());
-        return new Loaded<>(second.value().map(SecondLogger::together), issues);
     }
 
     /**

@@ -5,6 +5,7 @@ import fuelwright.estimate.Estimate;
 import fuelwright.estimate.Proposal;
 import fuelwright.estimate.Standing;
 import fuelwright.estimate.Validation;
+import fuelwright.handover.HardwareTable;
 import fuelwright.job.Job;
 import fuelwright.job.JobRide;
 import fuelwright.job.PastTable;
@@ -12,12 +13,14 @@ import fuelwright.table.Table;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.apache.commons.math3.distribution.NormalDistribution;
 
 /**
  * How the newest ride did with the table it was made with, whether that is what was promised, and whether to go on changing. Done: the
- * newest ride was made with the table that is in the unit, its error is at most 3 % and no more than promised, at least one cell is measured, in every measured cell the shortfall is within
- * max(1 %, two standard errors), and no high-load cell, measured or not, needs more fuel than that. Errors are weighted like those of
- * left-out validation. Immutable.
+ * newest ride was made with the table that is in the unit, its error is at most 3 % and no more than promised, at least one cell is
+ * measured, and no cell is left off. A high-load cell, measured or not, is off where it needs more fuel by more than max(1 %, two standard
+ * errors). Any other measured cell is off by more than max(1 %, z standard errors, at most 3 %), z being such that among so many measured
+ * cells that are right all stay within it 95 times in 100 (Šidák 1967, J. Am. Stat. Assoc. 62, 626; from memory). Errors are weighted like those of left-out validation. Immutable.
  *
  * @param ride name of the newest ride
  * @param errorPercent its root-mean-square mixture error with the table it was made with, %; NaN where none of it counts
@@ -45,6 +48,9 @@ public record RideToRide(
     private static final double MOST_PERCENT = 3;
 
     private static final double STANDARD_ERRORS = 2;
+
+    /** How often all of the measured cells that are right stay within their bounds. */
+    private static final double FAMILY_CONFIDENCE = 0.95;
 
     /** @param errorsPercent of each ride in order, with the table it was made with */
     static RideToRide of(Job job, Estimate estimate, Proposal proposal, List<Double> errorsPercent) {
@@ -77,14 +83,26 @@ public record RideToRide(
 
     /** Cells whose shortfall, by the estimate, is more than the sensor may be mistaken by. */
     private static int left(Estimate estimate, Proposal proposal) {
+        double errors = standardErrors(
+                proposal.cells().stream().filter(c -> isMeasured(estimate, c)).count());
         int left = 0;
         for (CellProposal cell : proposal.cells()) {
             double shortfall = estimate.shortfallPercent(cell.cell());
-            double within = Math.max(LEAST_PERCENT, STANDARD_ERRORS * estimate.uncertaintyPercent(cell.cell()));
-            boolean off = isMeasured(estimate, cell) && Math.abs(shortfall) > within;
-            left += off || cell.highLoad() && shortfall > within ? 1 : 0;
+            double uncertainty = estimate.uncertaintyPercent(cell.cell());
+            double within = Math.max(LEAST_PERCENT, Math.min(MOST_PERCENT, errors * uncertainty));
+            boolean lean = cell.highLoad()
+                    ? shortfall > Math.max(LEAST_PERCENT, STANDARD_ERRORS * uncertainty)
+                    : isMeasured(estimate, cell) && shortfall > within;
+            boolean rich = isMeasured(estimate, cell) && shortfall < -within;
+            left += lean || rich ? 1 : 0;
         }
         return left;
+    }
+
+    /** Within so many standard errors all of so many independent cells stay, as often as the confidence says. */
+    static double standardErrors(long cells) {
+        double each = Math.pow(FAMILY_CONFIDENCE, 1.0 / Math.max(1, cells));
+        return Math.max(STANDARD_ERRORS, new NormalDistribution().inverseCumulativeProbability(0.5 + each / 2));
     }
 
     private static boolean isMeasured(Estimate estimate, CellProposal cell) {
@@ -93,7 +111,8 @@ public record RideToRide(
 
     /**
      * What is promised for the proposed table, %: the error on readings that the fit hadn't seen, and on top the gap that rules, caps,
-     * decisions and rounding leave between fit and proposal, over the cells by their independent readings. NaN where nothing was validated.
+     * decisions and rounding leave between fit and proposal, over the cells by their independent readings, and what the hardware's
+     * breakpoints and steps add. NaN where nothing was validated.
      */
     static double promisedPercent(Analysis analysis) {
         double squares = 0;
@@ -105,8 +124,13 @@ public record RideToRide(
             readings += n;
         }
         double gapPercent = readings > 0 ? 100 * Math.sqrt(squares / readings) : 0;
+        double addedPercent = analysis.hardware()
+                .map(HardwareTable::addedRmsPercent)
+                .filter(Double::isFinite)
+                .orElse(0.0);
         return Math.hypot(
-                analysis.validation().map(Validation::errorAfterPercent).orElse(Double.NaN), gapPercent);
+                analysis.validation().map(Validation::errorAfterPercent).orElse(Double.NaN),
+                Math.hypot(gapPercent, addedPercent));
     }
 
     /** Whether the newest ride came out as promised; empty where nothing was promised or nothing of it counts. */

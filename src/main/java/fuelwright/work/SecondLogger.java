@@ -1,5 +1,6 @@
 package fuelwright.work;
 
+import fuelwright.job.RideSource;
 import fuelwright.ride.ClockAlignment;
 import fuelwright.ride.Ride;
 import java.nio.file.Path;
@@ -20,6 +21,11 @@ public record SecondLogger(Path file, Ride first, Ride second, ClockAlignment al
         Objects.requireNonNull(first, "first");
         Objects.requireNonNull(second, "second");
         Objects.requireNonNull(alignment, "alignment");
+    }
+
+    /** Its file as it was when it was read. */
+    public RideSource.Log log() {
+        return new RideSource.Log(file, second.fingerprint());
     }
 
     /** Both as one ride, on the first one's clock and rows. */

@@ -60,6 +60,43 @@ class CommandsTest {
     }
 
     @Test
+    void a_stored_job_gives_the_same_files_as_the_files_it_was_made_from() throws IOException {
+        Path out = home.resolve("out");
+        propose(
+                out,
+                "--step",
+                "0.5",
+                "--displacement",
+                "720",
+                "--bodies",
+                "2",
+                "--bore-before",
+                "38",
+                "--bore-after",
+                "44");
+        Path again = home.resolve("again");
+        Ran ran = Ran.of("propose", "--job", out.resolve("job.fwjob"), "--out", again);
+        assertTrue(ran.code() == Exit.DONE || ran.code() == Exit.STOP, ran.err());
+        assertEquals(names(out), names(again));
+        for (String name : names(out)) {
+            assertTrue(
+                    java.util.Arrays.equals(
+                            Files.readAllBytes(out.resolve(name)), Files.readAllBytes(again.resolve(name))),
+                    name);
+        }
+    }
+
+    @Test
+    void what_a_job_says_is_not_said_beside_it_and_without_one_the_files_are_needed() {
+        Path job = home.resolve("a.fwjob");
+        Ran.of("propose", "--job", job, "--step", "1", "--out", home.resolve("o"))
+                .refused(Exit.USAGE, "--step", "--job");
+        Ran.of("propose", "--table", TABLE, "--out", home.resolve("o"))
+                .refused(Exit.USAGE, "--target", "--ride", "--job");
+        Ran.of("propose", "--job", job, "--out", home.resolve("o")).refused(Exit.INPUT, "a.fwjob");
+    }
+
+    @Test
     void do01_propose_writes_all_its_files_and_its_code_says_whether_a_stop_stands() throws IOException {
         Path out = home.resolve("out");
         Ran ran = propose(out, "--json", "--step", "0.5");

@@ -4,21 +4,24 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import fuelwright.airflow.HighLoad;
 import fuelwright.estimate.Decision;
 import fuelwright.estimate.MadeUpEstimates;
 import fuelwright.estimate.ProposalSettings;
+import fuelwright.job.HardwareProfile;
 import fuelwright.safety.Caution;
 import fuelwright.safety.UsualCautions;
 import fuelwright.table.Axis;
+import fuelwright.table.Bilinear;
 import fuelwright.table.Table;
 import java.io.StringReader;
 import java.math.BigDecimal;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Test;
@@ -98,28 +101,104 @@ class EntrySheetTest {
 
     @Test
     void theHardwaresOrientationTurnsTheSheet() throws Exception {
-        Handed handed = handed("job", List.of());
-        var hardware = handed.job().hardware();
-        Handed turned = new Handed(
-                handed.job()
-                        .withHardware(new fuelwright.job.HardwareProfile(
-                                "",
-                                hardware.holds(),
-                                hardware.least(),
-                                hardware.most(),
-                                hardware.speed(),
-                                hardware.load(),
-                                java.util.Optional.of(Table.Orientation.SPEED_ACROSS),
-                                true)),
-                handed.screened(),
-                handed.estimate(),
-                handed.proposal(),
-                handed.validation(),
-                handed.cautions());
-        Axis load = handed.proposal().before().load();
+        HardwareProfile turnedProfile = profile(HardwareProfile.Holds.VALUE, Optional.empty(), true);
+        Handed turned = on(turnedProfile, 0.1, List.of());
+        Axis load = turned.proposal().before().load();
         assertEquals(load.size(), rows(turned).size());
         String text = rows(turned).get(0).getTextContent();
         assertTrue(text.contains(",") && !text.contains("."), text);
+        assertFalse(text(turned).contains("the cells of your hardware"));
+    }
+
+    private static final Axis OWN_SPEED = new Axis(Axis.Kind.ENGINE_SPEED, 1000, 2750, 4500, 6250, 8000);
+
+    @Test
+    void hardwareWithBreakpointsOfItsOwnIsTypedInItsOwnCells() throws Exception {
+        for (HardwareProfile.Holds holds : HardwareProfile.Holds.values()) {
+            Handed handed = on(
+                    profile(holds, Optional.of(OWN_SPEED), false),
+                    holds == HardwareProfile.Holds.MULTIPLIER ? 0.01 : 1,
+                    List.of());
+            Table meant = handed.hardware().orElseThrow().table();
+            List<Element> rows = rows(handed);
+            assertEquals(meant.load().size(), rows.size());
+            for (int load = 0; load < rows.size(); load++) {
+                List<Element> cells = cells(rows.get(load));
+                assertEquals(OWN_SPEED.size() + 3, cells.size(), "cells and three sums");
+                for (int speed = 0; speed < OWN_SPEED.size(); speed++) {
+                    assertEquals(
+                            meant.at(meant.cell(load, speed)),
+                            typed(cells.get(speed)).doubleValue(),
+                            1e-9,
+                            holds + "");
+                }
+            }
+            assertTrue(text(handed).contains("the cells of your hardware"), holds + "");
+            assertTrue(text(handed).contains("compare it with hardware.csv"), holds + "");
+            String report = Report.write(handed);
+            assertTrue(report.contains("Type hardware.csv into the hardware"), holds + "");
+            assertTrue(report.contains("added error"), holds + "");
+        }
+    }
+
+    @Test
+    void aChangeOfNothingIsNotTyped() throws Exception {
+        Handed handed = on(profile(HardwareProfile.Holds.PERCENT_CHANGE, Optional.of(OWN_SPEED), false), 1, List.of());
+        Table meant = handed.hardware().orElseThrow().table();
+        List<Element> rows = rows(handed);
+        for (int load = 0; load < meant.load().size(); load++) {
+            for (int speed = 0; speed < OWN_SPEED.size(); speed++) {
+                Element cell = cells(rows.get(load)).get(speed);
+                boolean box = cell.getElementsByTagName("div").getLength() == 2;
+                assertEquals(meant.at(meant.cell(load, speed)) != 0, box);
+            }
+        }
+    }
+
+    @Test
+    void aStopFramesTheCellsOfTheHardwareThatFeedWhatItConcerns() {
+        Caution stop = MadeUpHandover.stop("Lean under load");
+        Handed handed =
+                on(profile(HardwareProfile.Holds.PERCENT_CHANGE, Optional.of(OWN_SPEED), false), 1, List.of(stop));
+        Table fuel = handed.proposal().before();
+        ToType sheet = ToType.of(handed.proposal(), handed.hardware(), handed.cautions());
+        assertFalse(sheet.stopped().isEmpty());
+        for (int cell : stop.cells()) {
+            int[] cells = new int[4];
+            double[] weights = new double[4];
+            Bilinear.locate(OWN_SPEED, sheet.after().load(), fuel.speedAt(cell), fuel.loadAt(cell), cells, weights);
+            for (int k = 0; k < 4; k++) {
+                assertTrue(weights[k] == 0 || sheet.stopped().contains(cells[k]));
+            }
+        }
+        assertTrue(text(handed).contains("stopped\""));
+    }
+
+    private static HardwareProfile profile(HardwareProfile.Holds holds, Optional<Axis> speed, boolean comma) {
+        return new HardwareProfile(
+                "",
+                holds,
+                Double.NEGATIVE_INFINITY,
+                Double.POSITIVE_INFINITY,
+                speed,
+                Optional.empty(),
+                Optional.of(Table.Orientation.SPEED_ACROSS),
+                comma);
+    }
+
+    /** Handed over to that hardware. */
+    private static Handed on(HardwareProfile profile, double step, List<Caution> cautions) {
+        Handed made = handed("job", cautions);
+        HighLoad rule = HighLoad.of(made.job().machine());
+        return new Handed(
+                made.job().withHardware(profile),
+                made.screened(),
+                made.estimate(),
+                made.proposal(),
+                made.validation(),
+                cautions,
+                List.of(),
+                HardwareTable.of(profile, made.proposal(), made.screened(), rule, step, 0));
     }
 
     @Test
@@ -175,7 +254,7 @@ class EntrySheetTest {
     private static BigDecimal typed(Element cell) {
         NodeList parts = cell.getElementsByTagName("div");
         String text = parts.getLength() == 2 ? parts.item(1).getTextContent() : cell.getTextContent();
-        return new BigDecimal(text.strip());
+        return new BigDecimal(text.strip().replace('−', '-'));
     }
 
     private static List<Element> rows(Handed handed) throws Exception {
@@ -202,6 +281,6 @@ class EntrySheetTest {
     }
 
     private static String text(Handed handed) {
-        return new String(Exports.files(handed).get(Exports.ENTRY_SHEET), StandardCharsets.UTF_8);
+        return EntrySheet.write(handed);
     }
 }

@@ -88,6 +88,23 @@ class ExportsTest {
         }
     }
 
+    /** Notes of the user's file go out again with the table; a spreadsheet splits them at commas. */
+    @Test
+    void noPieceOfANoteThatCameWithTheTableBeginsLikeAFormula() {
+        Table with = MadeUpHandover.fuelTable()
+                .withNotes(List.of(
+                        new Table.Note("from", "x,=cmd|' /C calc'!A0;@SUM(1), +1,-1"), new Table.Note("", "a,=1")));
+        for (Table.Note note : StopNotes.on(with, List.of()).notes()) {
+            for (String piece : note.value().split("[,;]")) {
+                assertFalse(piece.strip().matches("^[=+@-].*"), note.value());
+            }
+        }
+        Table plain = with.withNotes(List.of(new Table.Note("from", "our shop, bench 2; -")));
+        assertEquals(
+                "our shop, bench 2; '-",
+                StopNotes.on(plain, List.of()).notes().get(0).value());
+    }
+
     @Test
     void export05_a_caution_of_an_earlier_judgement_goes_when_it_no_longer_stands() {
         Table old = StopNotes.on(MadeUpHandover.fuelTable(), List.of(MadeUpHandover.stop("Old")));

@@ -8,8 +8,11 @@ import fuelwright.estimate.CellProposal;
 import fuelwright.estimate.Decision;
 import fuelwright.estimate.Estimate;
 import fuelwright.estimate.EstimateFixture;
+import fuelwright.estimate.NextRide;
+import fuelwright.estimate.Proposal;
 import fuelwright.estimate.Standing;
 import fuelwright.estimate.Validation;
+import fuelwright.handover.HardwareTable;
 import fuelwright.issue.Issue;
 import fuelwright.issue.Loaded;
 import fuelwright.job.Job;
@@ -194,16 +197,28 @@ public final class Fixture {
         for (int cell = 0; cell < n; cell++) {
             cells.add(proposal(job, table, estimate, cell));
         }
+        List<ScreenedRide> screened =
+                job.rides().stream().map(r -> screened(job, r.ride())).toList();
+        Proposal proposal = EstimateFixture.proposal(table, job.proposal(), cells);
         return Loaded.of(
                 new Analysis(
                         job,
                         highLoad(),
-                        job.rides().stream().map(r -> screened(job, r.ride())).toList(),
+                        screened,
                         EstimateFixture.means(means),
                         estimate,
-                        EstimateFixture.proposal(table, job.proposal(), cells),
+                        proposal,
                         Optional.of(new Validation(12, 8200, 14.6, 0.7)),
-                        cautions(table)),
+                        NextRide.none(),
+                        Optional.empty(),
+                        cautions(table),
+                        HardwareTable.of(
+                                job.hardware(),
+                                proposal,
+                                screened,
+                                highLoad(),
+                                job.proposal().step(),
+                                0)),
                 List.of());
     }
 

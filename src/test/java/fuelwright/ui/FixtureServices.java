@@ -6,11 +6,11 @@ import fuelwright.ride.Ride;
 import fuelwright.ride.RideOptions;
 import fuelwright.table.Table;
 import fuelwright.table.TableReader;
-import fuelwright.table.TableWriter;
 import fuelwright.ui.session.Services;
 import fuelwright.work.Analysis;
 import fuelwright.work.Cancellation;
 import fuelwright.work.FirstRide;
+import fuelwright.work.HandOver;
 import fuelwright.work.Progress;
 import java.nio.file.Path;
 import java.util.List;
@@ -61,7 +61,7 @@ public class FixtureServices implements Services {
 
     @Override
     public String tableText(Analysis analysis) {
-        return TableWriter.write(analysis.proposal().corrected());
+        return HandOver.tableText(analysis);
     }
 
     @Override

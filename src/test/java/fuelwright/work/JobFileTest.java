@@ -187,6 +187,26 @@ class JobFileTest {
     }
 
     @Test
+    void aFileNameIsSafeWhateverTheJobIsCalled() {
+        assertEquals("V-twin 38 to 44.fwjob", SaveJob.fileName("V-twin 38 to 44"));
+        assertEquals("job.fwjob", SaveJob.fileName("  "));
+        assertEquals("job.fwjob", SaveJob.fileName("../.."));
+        for (String name : List.of(
+                "=1+1",
+                "-rf",
+                "+x",
+                "@x",
+                "<script>",
+                "../../etc/passwd",
+                "a:b*c?d\"e|f",
+                ".hidden",
+                "x".repeat(500))) {
+            String file = SaveJob.fileName(name);
+            assertTrue(file.matches("[\\p{L}\\p{N}][\\p{L}\\p{N} _-]{0,90}\\.fwjob"), file);
+        }
+    }
+
+    @Test
     void anEmptyJobCanBeSavedToo() {
         Path file = folder.resolve("empty.fwjob");
         SaveJob.save(Job.empty(), file);
@@ -245,6 +265,72 @@ class JobFileTest {
         byte[] cut = Arrays.copyOf(log.content().orElseThrow(), log.content().orElseThrow().length / 2);
         Files.write(beside, cut);
         assertTrue(open(file).issues().stream().anyMatch(i -> i.what().contains("changed")));
+    }
+
+    /** The sample's dyno pull as a job from a file of its own. */
+    private Job ofOneLog(Path log) throws IOException {
+        Files.copy(Path.of("sample-logs/dyno-pull.csv"), log);
+        return new JobFiles(
+                        "one",
+                        Path.of("sample-logs/fuel-table.csv"),
+                        Path.of("sample-logs/target-table.csv"),
+                        List.of(new JobFiles.RideFiles(log, Optional.empty(), Optional.empty())),
+                        SampleJob.MACHINE,
+                        fuelwright.ride.RideOptions.defaults(),
+                        fuelwright.estimate.ProposalSettings.defaults(),
+                        false)
+                .load(Progress.NONE, Cancellation.NEVER)
+                .value()
+                .orElseThrow();
+    }
+
+    @Test
+    void aLogThatChangedAfterItWasReadIsToldWhenTheJobIsSavedAndWhenItIsOpened() throws IOException {
+        Path log = folder.resolve("pull.csv");
+        Job job = ofOneLog(log);
+        Path file = folder.resolve("a.fwjob");
+        assertEquals(List.of(), SaveJob.save(job, file));
+        Files.writeString(log, Files.readString(log).replaceFirst("\\d(?=\\R)", "0"));
+        Files.writeString(log, "\n", java.nio.file.StandardOpenOption.APPEND);
+        List<Issue> said = SaveJob.save(job, file);
+        assertTrue(said.get(0).what().contains("changed since it was read"), said.toString());
+        StoredJob stored = JobFile.read("a", Files.readAllBytes(file)).value().orElseThrow();
+        assertEquals(
+                job.rides().get(0).ride().fingerprint(),
+                stored.rides().get(0).first().sha256());
+        assertTrue(
+                stored.rides().get(0).first().content().isEmpty(),
+                "other bytes must not pass for those that were read");
+        Loaded<Job> opened = open(file);
+        assertTrue(opened.value().isPresent());
+        assertTrue(
+                opened.issues().stream().anyMatch(i -> i.what().contains("changed")),
+                opened.issues().toString());
+    }
+
+    @Test
+    void aLogThatIsGoneDoesNotKeepAJobFromBeingSavedAndIsKnownAgainByItsContents() throws IOException {
+        Path log = folder.resolve("pull.csv");
+        Job job = ofOneLog(log);
+        Path moved = folder.resolve("renamed.txt");
+        Files.move(log, moved);
+        Path file = folder.resolve("a.fwjob");
+        List<Issue> said = SaveJob.save(job, file);
+        assertTrue(said.get(0).what().contains("keeps its fingerprint"), said.toString());
+        List<OpenJob.Missing> asked = new java.util.ArrayList<>();
+        Loaded<Job> opened = OpenJob.open(
+                file,
+                missing -> {
+                    asked.add(missing);
+                    return missing.among(List.of(file, moved));
+                },
+                Progress.NONE,
+                Cancellation.NEVER);
+        assertEquals("pull.csv", asked.get(0).name());
+        assertTrue(opened.value().isPresent(), opened.issues().toString());
+        assertTrue(
+                opened.issues().stream().noneMatch(i -> i.what().contains("changed")),
+                opened.issues().toString());
     }
 
     private static byte[] bytes(Job job, Path file) {

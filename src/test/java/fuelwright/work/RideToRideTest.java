@@ -93,6 +93,30 @@ class RideToRideTest {
     }
 
     @Test
+    void aLongRideWithTheRightTableIsDoneAndOneALittleLeanIsNot() {
+        RideToRide right = longRide(TABLES.truth(), 12);
+        assertTrue(right.done(), right.toString());
+        RideToRide lean = longRide(TABLES.truth().combine(TABLES.truth(), (a, b) -> 0.985 * a), 12);
+        assertFalse(lean.done(), lean.toString());
+        assertTrue(lean.cellsLeft() > 10, lean.toString());
+    }
+
+    private static RideToRide longRide(Grid inUnit, long seed) {
+        return analysed(SimulatedJob.of(TABLES, inUnit, List.of(log(inUnit, seed)), true))
+                .rideToRide()
+                .orElseThrow();
+    }
+
+    /** Šidák: 0.95^(1/n) for each; quantiles of the normal distribution from memory of common tables. */
+    @Test
+    void theMoreCellsAreLookedAtTheMoreStandardErrorsAreAllowed() {
+        assertEquals(2, RideToRide.standardErrors(0), "never below two");
+        assertEquals(2, RideToRide.standardErrors(1));
+        assertEquals(2.80, RideToRide.standardErrors(10), 0.01);
+        assertEquals(3.47, RideToRide.standardErrors(100), 0.02);
+    }
+
+    @Test
     void doneIsSaidAfterTheStopCautions() {
         RideToRide done = new RideToRide("b", 0.9, Optional.of(8.0), Optional.of(1.0), 0, true);
         assertTrue(done.words(false).contains("promised 1.0 %, kept"), done.words(false));

@@ -4,11 +4,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import fuelwright.accuracy.SimulatedJob;
 import fuelwright.handover.EntryCheck;
 import fuelwright.handover.EntryDifference;
 import fuelwright.handover.HardwareTable;
 import fuelwright.job.HardwareProfile;
 import fuelwright.job.Job;
+import fuelwright.job.JobRide;
 import fuelwright.simulated.Grid;
 import fuelwright.simulated.RideProfile;
 import fuelwright.simulated.SampleData;
@@ -155,6 +157,52 @@ class RoundTripTest {
         assertTrue(after < before / 4, before + " became " + after);
         assertTrue(HARDWARE.addedRmsPercent() < 2.5, HARDWARE.sentence()); // measured: 2.10
         assertTrue(HARDWARE.leanAtHighLoadPercent() < 0.5, HARDWARE.sentence());
+    }
+
+    /** The ride before and the table that is right for it, put into the unit by an exact typist. */
+    private static RideToRide afterRiding(Job job, Grid inUnit, long seed) {
+        SimulatedRide ride =
+                Simulation.ride(SAMPLE.tables(), inUnit, RideProfile.road(14).cold(76), seed);
+        Job ridden = job.withRide(new JobRide(
+                SimulatedJob.of(SAMPLE.tables(), SAMPLE.table(), List.of(ride.csv()), true)
+                        .rides()
+                        .get(0)
+                        .ride(),
+                Optional.empty()));
+        return Analyse.run(ridden, Progress.NONE, Cancellation.NEVER)
+                .value()
+                .flatMap(Analysis::rideToRide)
+                .orElseThrow();
+    }
+
+    @Test
+    void theSecondRideTellsThatTheErrorShrankAndThatStepsOfOnePercentAtFewBreakpointsLeaveSomething() {
+        Job next = TableInUnit.after(ANALYSIS);
+        Table typed = HARDWARE.table();
+        Grid old = SAMPLE.table();
+        Grid inUnit = Grid.from(
+                dense(old.speeds(), typed.speed().toArray()),
+                dense(old.loads(), typed.load().toArray()),
+                (rpm, at) -> old.value(rpm, at) * (1 + typed.value(rpm, at) / 100));
+        RideToRide second = afterRiding(next, inUnit, 92);
+        RideToRide first = ANALYSIS.rideToRide().orElseThrow();
+        assertTrue(second.errorPercent() < first.errorPercent() / 2, first + " then " + second);
+        assertEquals(Optional.of(true), second.asPromised(), "what the hardware adds was promised too: " + second);
+        assertFalse(second.done(), "the hardware leaves more than the sensor can't tell: " + second);
+        assertTrue(second.cellsLeft() > 0, second.toString());
+    }
+
+    @Test
+    void aSecondRideWithTheRightTableIsDone() {
+        Job next = TableInUnit.after(ANALYSIS);
+        Table now = next.fuelTable().orElseThrow();
+        Grid truth = SAMPLE.tables().truth();
+        double[] right = new double[now.cells()];
+        for (int c = 0; c < right.length; c++) {
+            right[c] = truth.value(now.speedAt(c), now.loadAt(c));
+        }
+        RideToRide second = afterRiding(next.withFuelTable(now.withValues(right)), truth, 93);
+        assertTrue(second.done(), second.toString());
     }
 
     @Test

@@ -72,7 +72,9 @@ class TwoLoggersTest {
     }
 
     private static Loaded<Ride> read(Path first, Path second, Optional<ClockAlignment> byHand) {
-        return OpenRide.read(first, second, RideOptions.defaults(), byHand, Progress.NONE, Cancellation.NEVER);
+        Loaded<OpenRide.Found> found = OpenRide.found(
+                first, Optional.of(second), RideOptions.defaults(), byHand, Progress.NONE, Cancellation.NEVER);
+        return new Loaded<>(found.value().map(OpenRide.Found::ride), found.issues());
     }
 
     @Test

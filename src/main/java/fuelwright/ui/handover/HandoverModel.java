@@ -1,49 +1,77 @@
 package fuelwright.ui.handover;
 
-import fuelwright.estimate.CellProposal;
+import fuelwright.estimate.Decision;
 import fuelwright.estimate.Standing;
+import fuelwright.handover.ToType;
 import fuelwright.safety.Caution;
 import fuelwright.table.Table;
 import fuelwright.ui.plot.GridShape;
-import fuelwright.ui.plot.HeatCell;
 import fuelwright.ui.plot.HeatMap;
 import fuelwright.ui.session.Session;
 import fuelwright.ui.session.TableWords;
-import fuelwright.ui.theme.Colours;
 import fuelwright.ui.theme.Figures;
-import fuelwright.ui.theme.Palette;
 import fuelwright.ui.theme.Words;
 import fuelwright.work.Analysis;
+import fuelwright.work.HandOver;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import javafx.beans.property.BooleanProperty;
+import javafx.beans.property.IntegerProperty;
+import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.ReadOnlyIntegerProperty;
+import javafx.beans.property.ReadOnlyIntegerWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.property.SimpleBooleanProperty;
+import javafx.beans.property.SimpleIntegerProperty;
+import javafx.beans.property.SimpleObjectProperty;
 
 /** The stage Handover without its looks. While a Stop caution stands nothing goes out before the user has said that they read it. */
 public final class HandoverModel {
 
-    private static final double CHANGED_TINT = 0.55;
+    /** The steps of the stage. */
+    public enum Step {
+        HARDWARE,
+        WRITE,
+        CHECK;
+
+        String key() {
+            return "handover.step." + name().toLowerCase(java.util.Locale.ROOT);
+        }
+    }
 
     private final Session session;
+    private final ObjectProperty<Step> step = new SimpleObjectProperty<>(Step.WRITE);
     private final BooleanProperty stopsRead = new SimpleBooleanProperty();
     private final BooleanProperty pdf = new SimpleBooleanProperty();
+    private final ReadOnlyObjectWrapper<ToType> sheet = new ReadOnlyObjectWrapper<>();
     private final ReadOnlyObjectWrapper<HeatMap> map = new ReadOnlyObjectWrapper<>();
     private final ReadOnlyObjectWrapper<GridShape.View> view = new ReadOnlyObjectWrapper<>(GridShape.View.CHART);
     private final ReadOnlyObjectWrapper<List<Caution>> stops = new ReadOnlyObjectWrapper<>(List.of());
+    private final ReadOnlyIntegerWrapper leaned = new ReadOnlyIntegerWrapper();
     private final ReadOnlyStringWrapper outcome = new ReadOnlyStringWrapper("");
+    private final IntegerProperty cell = new SimpleIntegerProperty(-1);
+    private final HardwareModel hardware;
+    private final EntryCheckModel check;
 
     public HandoverModel(Session session) {
         this.session = session;
         session.analysisProperty().addListener((p, old, now) -> update());
-        session.themeProperty().addListener((p, old, now) -> update());
+        session.themeProperty().addListener((p, old, now) -> draw());
+        session.cellProperty().addListener((p, old, now) -> follow());
+        cell.addListener((p, old, now) -> {
+            if (sharesCells()) {
+                session.cellProperty().set(now.intValue());
+            }
+        });
         update();
+        hardware = new HardwareModel(session);
+        check = new EntryCheckModel(this);
     }
 
     private void update() {
@@ -53,46 +81,65 @@ public final class HandoverModel {
             stopsRead.set(false);
             stops.set(now);
         }
-        outcome.set("");
-        map.set(
+        leaned.set(
                 analysis == null
+                        ? 0
+                        : (int) analysis.proposal().cells().stream()
+                                .filter(c -> c.changePercent() < 0)
+                                .count());
+        outcome.set("");
+        ToType typed = analysis == null ? null : HandOver.toType(analysis);
+        if (typed != null) {
+            view.set(TypingMap.view(typed.after()));
+        }
+        // What follows it must find the new grid: the map comes first, and no cell that the new grid lacks.
+        if (typed == null || cell.get() >= typed.after().cells()) {
+            cell.set(-1);
+        }
+        draw(typed);
+        sheet.set(typed);
+        follow();
+    }
+
+    private void draw() {
+        draw(sheet.get());
+    }
+
+    private void draw(ToType typed) {
+        map.set(
+                typed == null
                         ? null
-                        : sheet(analysis, session.themeProperty().get().palette()));
-        if (analysis != null) {
-            boolean down = analysis.proposal().before().orientation() == Table.Orientation.SPEED_DOWN;
-            view.set(down ? GridShape.View.SPEED_DOWN : GridShape.View.LOAD_DOWN);
+                        : TypingMap.toType(
+                                typed,
+                                this::isUnridden,
+                                session.themeProperty().get().palette()));
+    }
+
+    /** Of hardware with cells of its own nobody can say so of one cell. */
+    private boolean isUnridden(int at) {
+        Analysis analysis = session.analysis();
+        return analysis.job().hardware().keepsCells()
+                && analysis.proposal().cell(at).standing() == Standing.INFERRED
+                && analysis.proposal().cell(at).decision().isEmpty();
+    }
+
+    /** Whether the hardware's cells are those of the fuel table, so that one selection is enough. */
+    private boolean sharesCells() {
+        return sheet.get() != null
+                && session.analysis() != null
+                && sheet.get().after().sameAxes(session.analysis().proposal().before());
+    }
+
+    private void follow() {
+        if (sharesCells()) {
+            cell.set(session.cellProperty().get());
         }
     }
 
-    /** The figures to be typed; those that change are tinted, with the old one below. */
-    private static HeatMap sheet(Analysis analysis, Palette palette) {
-        Table table = analysis.proposal().before();
-        int decimals = TableWords.decimals(analysis.proposal().corrected());
-        List<HeatCell> cells = new ArrayList<>();
-        for (CellProposal c : analysis.proposal().cells()) {
-            String after = Figures.plain(c.after(), decimals);
-            String before = Figures.plain(c.before(), decimals);
-            boolean changed = !after.equals(before);
-            boolean stop = analysis.stops().stream().anyMatch(s -> s.cells().contains(c.cell()));
-            cells.add(new HeatCell(
-                    after,
-                    "",
-                    changed ? Colours.mix(palette.card(), palette.role("accent-soft"), CHANGED_TINT) : palette.card(),
-                    changed ? HeatCell.Weight.STRONG : HeatCell.Weight.NORMAL,
-                    !changed
-                            && c.standing() == Standing.INFERRED
-                            && c.decision().isEmpty(),
-                    stop,
-                    HeatCell.Mark.NONE,
-                    false,
-                    Words.of("handover.cell.words", TableWords.cell(table, c.cell()), before, after)));
-        }
-        return new HeatMap(
-                TableWords.breakpoints(table.speed()),
-                TableWords.breakpoints(table.load()),
-                TableWords.axisTitle(table.speed()),
-                TableWords.axisTitle(table.load()),
-                cells);
+    /** While a Stop stands: holds every cell that would be leaned at its old figure. One step of undo. */
+    public void onlyRicher() {
+        Map<Integer, Decision> decisions = session.analysis().proposal().onlyRicher();
+        session.edit(job -> job.withProposal(job.proposal().withDecisions(decisions)));
     }
 
     /**
@@ -107,18 +154,20 @@ public final class HandoverModel {
 
     /** The selected cell; empty where none is. */
     public Optional<Typed> selected() {
-        Analysis analysis = session.analysis();
-        int cell = session.cellProperty().get();
-        if (analysis == null || cell < 0 || cell >= analysis.proposal().cells().size()) {
+        ToType typed = sheet.get();
+        int at = cell.get();
+        if (typed == null || at < 0 || at >= typed.after().cells()) {
             return Optional.empty();
         }
-        Table table = analysis.proposal().corrected();
-        CellProposal c = analysis.proposal().cell(cell);
+        Table table = typed.after();
+        String unit =
+                table.quantity().unit().equals("1") ? "" : table.quantity().unit();
+        String before = Figures.plain(typed.before().at(at), typed.decimals());
         return Optional.of(new Typed(
-                TableWords.cell(table, cell),
-                TableWords.figure(table, c.before()),
-                Figures.plain(c.after(), TableWords.decimals(table)),
-                table.quantity().unit().equals("1") ? "" : table.quantity().unit()));
+                TableWords.cell(table, at),
+                unit.isEmpty() ? before : before + " " + unit,
+                TypingMap.now(typed, at),
+                unit));
     }
 
     /** Whether a table may go out now: there is one, it belongs to the job as it is, and no Stop caution is unread. */
@@ -141,6 +190,28 @@ public final class HandoverModel {
         return session.outputs().tableText();
     }
 
+    /**
+     * The figures alone, for a grid on another screen.
+     *
+     * @throws IllegalStateException if they may not leave, or a Stop stands, which they couldn't carry
+     */
+    public String copyCells() {
+        if (!mayLeave() || !stops.get().isEmpty()) {
+            throw new IllegalStateException("a Stop caution stands");
+        }
+        outcome.set(Words.of("handover.copied.cells"));
+        return session.outputs().cellsText();
+    }
+
+    /** Writes the entry sheet or the report by itself; {@link #outcomeProperty} says so. */
+    public void writePdf(String name, Path file) {
+        if (!mayLeave()) {
+            throw new IllegalStateException("a Stop caution is unread");
+        }
+        session.outputs()
+                .writePdf(name, file, done -> outcome.set(Words.of("handover.written.one", done.getFileName())));
+    }
+
     /** Whether an earlier handover lies in that folder. */
     public boolean wouldReplace(Path folder) {
         return Files.exists(folder.resolve("corrected.csv"));
@@ -158,6 +229,36 @@ public final class HandoverModel {
                         pdf.get(),
                         files -> outcome.set(Words.of(
                                 "handover.written", files.size(), folder.getFileName(), String.join(", ", files))));
+    }
+
+    /** Which step is open. */
+    public ObjectProperty<Step> stepProperty() {
+        return step;
+    }
+
+    /** What the hardware takes. */
+    public HardwareModel hardware() {
+        return hardware;
+    }
+
+    /** What was typed against what was meant. */
+    public EntryCheckModel check() {
+        return check;
+    }
+
+    /** What is typed; null where there is no proposal. */
+    public ReadOnlyObjectProperty<ToType> sheetProperty() {
+        return sheet.getReadOnlyProperty();
+    }
+
+    /** The selected cell of the hardware's grid, −1 where none is. */
+    public IntegerProperty cellProperty() {
+        return cell;
+    }
+
+    /** How many cells would be leaned. */
+    public ReadOnlyIntegerProperty leanedProperty() {
+        return leaned.getReadOnlyProperty();
     }
 
     /** Null where there is no proposal. */

@@ -1,36 +1,26 @@
 package fuelwright.ui.handover;
 
-import fuelwright.safety.Caution;
-import fuelwright.ui.plot.HeatGrid;
 import fuelwright.ui.session.Missing;
 import fuelwright.ui.theme.AskFiles;
 import fuelwright.ui.theme.Parts;
 import fuelwright.ui.theme.StagePane;
 import fuelwright.ui.theme.Words;
-import java.nio.file.Path;
-import java.util.List;
-import javafx.beans.binding.Bindings;
-import javafx.beans.binding.BooleanBinding;
+import java.util.EnumMap;
+import java.util.Map;
 import javafx.scene.Node;
-import javafx.scene.control.Alert;
-import javafx.scene.control.Button;
-import javafx.scene.control.ButtonType;
-import javafx.scene.control.CheckBox;
 import javafx.scene.control.Label;
-import javafx.scene.input.Clipboard;
-import javafx.scene.input.DataFormat;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.control.ToggleGroup;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 
-/** The stage Handover: Stop cautions first, then the figures, then the ways out. */
+/** The stage Handover in three steps: what the hardware takes, writing and printing, checking what was typed. */
 public final class HandoverView implements StagePane {
 
     private final HandoverModel model;
-    private final AskFiles.FolderQuestion question;
-    private final HeatGrid grid = new HeatGrid();
-    private final VBox stops = new VBox(8);
     private final StackPane root = new StackPane();
     private final Node explanation;
 
@@ -41,40 +31,34 @@ public final class HandoverView implements StagePane {
     /** @param question how the user is asked for the folder */
     public HandoverView(HandoverModel model, AskFiles.FolderQuestion question) {
         this.model = model;
-        this.question = question;
-        grid.mapProperty().bind(model.mapProperty());
-        grid.viewProperty().bind(model.viewProperty());
-        grid.themeProperty().bind(model.session().themeProperty());
-        grid.selectedProperty().bindBidirectional(model.session().cellProperty());
-        grid.dimmedProperty().bind(model.session().staleProperty());
-        VBox.setVgrow(grid, Priority.ALWAYS);
-        BooleanBinding stays = Bindings.createBooleanBinding(
-                () -> !model.mayLeave(),
-                model.stopsProperty(),
-                model.stopsReadProperty(),
-                model.mapProperty(),
-                model.session().staleProperty());
-        Button export = Parts.button("handover.export", this::export, "primary");
-        Button copy = Parts.button("handover.copy", this::copy);
-        export.setId("export-folder");
-        copy.setId("copy-table");
-        export.disableProperty().bind(stays);
-        copy.disableProperty().bind(stays);
-        Label outcome = Parts.text("", "strong");
-        outcome.textProperty().bind(model.outcomeProperty());
-        outcome.managedProperty().bind(outcome.textProperty().isNotEmpty());
-        CheckBox pdf = new CheckBox(Words.of("handover.pdf"));
-        pdf.setId("pdf-too");
-        pdf.selectedProperty().bindBidirectional(model.pdfProperty());
-        HBox ways = Parts.row(8, export, copy, pdf);
-        ways.setMinHeight(32);
-        VBox content = new VBox(
-                12,
-                Parts.heading(new Label(Words.of("handover.title")), new Label(Words.of("handover.below"))),
-                stops,
-                ways,
-                outcome,
-                grid);
+        Map<HandoverModel.Step, Node> pages = new EnumMap<>(HandoverModel.Step.class);
+        pages.put(HandoverModel.Step.HARDWARE, new HardwarePane(model.hardware()).node());
+        pages.put(HandoverModel.Step.WRITE, new WritePane(model, question).node());
+        EntryCheckPane check = new EntryCheckPane(model.check());
+        pages.put(HandoverModel.Step.CHECK, check.node());
+        Map<HandoverModel.Step, Node> words = new EnumMap<>(HandoverModel.Step.class);
+        words.put(HandoverModel.Step.HARDWARE, aboutHardware());
+        words.put(HandoverModel.Step.WRITE, aboutWriting());
+        words.put(HandoverModel.Step.CHECK, new VBox(16, check.found(), aboutChecking()));
+        StackPane page = new StackPane(pages.values().toArray(Node[]::new));
+        VBox.setVgrow(page, Priority.ALWAYS);
+        Label below = Parts.text("", "muted");
+        // On the left: on the right the window says that something is being worked out anew.
+        Label name = Parts.label(Words.of("handover.title"), "stage-title");
+        name.setMinWidth(javafx.scene.layout.Region.USE_PREF_SIZE);
+        FlowPane title = new FlowPane(24, 8, name, steps());
+        VBox head = new VBox(4, title, below);
+        Runnable show = () -> {
+            HandoverModel.Step step = model.stepProperty().get();
+            pages.forEach((s, node) -> Parts.show(node, s == step));
+            words.forEach((s, node) -> Parts.show(node, s == step));
+            boolean own = step == HandoverModel.Step.WRITE && !model.hardware().isPlain();
+            below.setText(own ? model.hardware().costProperty().get() : Words.of(step.key() + ".below"));
+        };
+        model.hardware().costProperty().addListener((p, old, now) -> show.run());
+        model.stepProperty().addListener((p, old, now) -> show.run());
+        show.run();
+        VBox content = new VBox(12, head, page);
         content.visibleProperty().bind(model.mapProperty().isNotNull());
         VBox empty = Parts.empty(
                 Missing.title(model.session(), "handover.empty"),
@@ -85,75 +69,55 @@ public final class HandoverView implements StagePane {
         empty.visibleProperty().bind(model.mapProperty().isNull());
         root.getChildren().addAll(content, empty);
         root.getStyleClass().add("work");
-        explanation = Parts.scroll(explain());
-        model.stopsProperty().addListener((p, old, now) -> stops());
-        stops();
+        VBox right = new VBox(words.values().toArray(Node[]::new));
+        right.getStyleClass().add("explanation-inner");
+        explanation = Parts.scroll(right);
     }
 
-    private void stops() {
-        stops.getChildren().clear();
-        List<Caution> all = model.stopsProperty().get();
-        Parts.show(stops, !all.isEmpty());
-        for (Caution caution : all) {
-            stops.getChildren()
-                    .add(Parts.callout(
-                            "stop",
-                            caution.level().words() + " · " + caution.title(),
-                            Parts.sentence(caution.what()) + " " + Parts.sentence(caution.todo())));
+    private HBox steps() {
+        Map<HandoverModel.Step, ToggleButton> toggles = new EnumMap<>(HandoverModel.Step.class);
+        for (HandoverModel.Step step : HandoverModel.Step.values()) {
+            ToggleButton toggle = new ToggleButton((step.ordinal() + 1) + "  " + Words.of(step.key()));
+            toggle.setId("step-" + (step.ordinal() + 1));
+            toggle.setOnAction(e -> model.stepProperty().set(step));
+            toggles.put(step, toggle);
         }
-        if (!all.isEmpty()) {
-            CheckBox read = new CheckBox(Words.of("handover.read"));
-            read.setId("stops-read");
-            read.selectedProperty().bindBidirectional(model.stopsReadProperty());
-            stops.getChildren().add(read);
-        }
+        HBox choice = Parts.choice(new ToggleGroup(), toggles.values().toArray(ToggleButton[]::new));
+        choice.setMinWidth(javafx.scene.layout.Region.USE_PREF_SIZE);
+        Runnable show = () -> toggles.get(model.stepProperty().get()).setSelected(true);
+        model.stepProperty().addListener((p, old, now) -> show.run());
+        show.run();
+        return choice;
     }
 
-    private void export() {
-        question.ask(root, Words.of("handover.folder"), folder -> {
-            boolean there = model.wouldReplace(folder);
-            if (!there || mayReplace(folder)) {
-                model.export(folder, there);
-            }
-        });
+    private Node aboutHardware() {
+        return new VBox(12, told("handover.about.hardware", "holds", "step", "range", "breakpoints", "grid"));
     }
 
-    private boolean mayReplace(Path folder) {
-        Alert alert = new Alert(
-                Alert.AlertType.CONFIRMATION,
-                Words.of("handover.replace", folder.getFileName()),
-                ButtonType.YES,
-                ButtonType.NO);
-        alert.initOwner(root.getScene().getWindow());
-        alert.setHeaderText(null);
-        alert.setTitle(Words.of("handover.title"));
-        alert.getDialogPane().getStylesheets().setAll(root.getScene().getStylesheets());
-        return alert.showAndWait().filter(b -> b == ButtonType.YES).isPresent();
-    }
-
-    private void copy() {
-        Clipboard.getSystemClipboard().setContent(java.util.Map.of(DataFormat.PLAIN_TEXT, model.copy()));
-    }
-
-    private VBox explain() {
+    private Node aboutWriting() {
         VBox selected = new VBox(4);
-        model.session().cellProperty().addListener((p, old, now) -> selected(selected));
+        model.cellProperty().addListener((p, old, now) -> selected(selected));
         model.mapProperty().addListener((p, old, now) -> selected(selected));
         selected(selected);
-        VBox box = new VBox(
+        return new VBox(
                 12,
                 selected,
-                new VBox(
-                        4,
-                        Parts.label(Words.of("handover.after.title"), "section"),
-                        Parts.text(Words.of("handover.after.trims")),
-                        Parts.text(Words.of("handover.after.type")),
-                        Parts.text(Words.of("handover.after.ride"))),
+                told("handover.after", "trims", "type", "ride"),
                 new VBox(
                         4,
                         Parts.label(Words.of("handover.files.title"), "section"),
                         Parts.text(Words.of("handover.files"), "muted")));
-        box.getStyleClass().add("explanation-inner");
+    }
+
+    private Node aboutChecking() {
+        return new VBox(12, told("handover.about.check", "read", "order", "again"));
+    }
+
+    private static VBox told(String key, String... parts) {
+        VBox box = new VBox(4, Parts.label(Words.of(key + ".title"), "section"));
+        for (String part : parts) {
+            box.getChildren().add(Parts.text(Words.of(key + "." + part)));
+        }
         return box;
     }
 

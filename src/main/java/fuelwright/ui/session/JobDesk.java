@@ -1,6 +1,7 @@
 package fuelwright.ui.session;
 
 import fuelwright.issue.Issue;
+import fuelwright.issue.Loaded;
 import fuelwright.job.Job;
 import fuelwright.job.JobFile;
 import fuelwright.job.JobRide;
@@ -13,10 +14,16 @@ import fuelwright.work.StateFolder;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
@@ -38,6 +45,7 @@ public final class JobDesk {
     private final ReadOnlyBooleanWrapper unsaved = new ReadOnlyBooleanWrapper();
     private Job saved = Job.empty();
     private JobLock lock;
+    private Function<OpenJob.Missing, Optional<Path>> question = log -> Optional.empty();
 
     JobDesk(Session session, Services services, Errand errand, Runner runner, Notices notices, RideBook book) {
         this.session = session;
@@ -120,15 +128,16 @@ public final class JobDesk {
                     if (!own) {
                         refuseTaken(target);
                     }
-                    services.saveJob(sourced, outcome.map(Analysis::results), target);
+                    List<Issue> logs = services.saveJob(sourced, outcome.map(Analysis::results), target);
                     services.state().opened(target);
-                    return target;
+                    return logs;
                 },
-                done -> {
-                    belongsTo(Optional.of(done));
+                logs -> {
+                    notices.add(logs);
+                    belongsTo(Optional.of(target));
                     saved = job;
                     follow(session.job());
-                    then.accept(done);
+                    then.accept(target);
                 });
     }
 
@@ -165,18 +174,45 @@ public final class JobDesk {
      * @param others files opened together with it: logs that aren't where they were are looked for among them
      */
     public void open(Path job, List<Path> others) {
-        open(job, others, Optional.of(job), opened -> {});
+        open(job, others, new HashMap<>(), Optional.of(job), opened -> {});
     }
 
-    private void open(Path job, List<Path> others, Optional<Path> belongs, Consumer<Job> then) {
+    private void open(
+            Path job,
+            List<Path> others,
+            Map<OpenJob.Missing, Path> located,
+            Optional<Path> belongs,
+            Consumer<Job> then) {
         errand.run(
                 "open",
                 Duration.ZERO,
                 Words.of("doing.opening", job.getFileName()),
-                (p, c) -> services.openJob(job, name -> named(name, others), p, c),
-                loaded -> {
+                (p, c) -> {
+                    Map<OpenJob.Missing, Path> found = new LinkedHashMap<>(located);
+                    Set<OpenJob.Missing> lost = new LinkedHashSet<>();
+                    Loaded<OpenJob.Opened> loaded = services.openJob(
+                            job,
+                            log -> {
+                                Optional<Path> file = Optional.ofNullable(found.get(log))
+                                        .or(() -> others.size() == 1 ? Optional.of(others.get(0)) : log.among(others));
+                                if (file.isEmpty()) {
+                                    lost.add(log);
+                                }
+                                return file;
+                            },
+                            p,
+                            c);
+                    return new Attempt(loaded, lost);
+                },
+                attempt -> {
+                    if (!attempt.lost().isEmpty() && locate(attempt.lost(), located)) {
+                        open(job, others, located, belongs, then);
+                        return;
+                    }
+                    Loaded<OpenJob.Opened> loaded = attempt.loaded();
                     notices.errorsOnly(loaded.issues());
                     loaded.value().ifPresent(opened -> {
+                        notices.add(opened.changed());
                         note(opened);
                         session.replace(opened.job());
                         belongsTo(belongs);
@@ -189,10 +225,24 @@ public final class JobDesk {
                 });
     }
 
-    private static Optional<Path> named(String name, List<Path> others) {
-        return others.stream()
-                .filter(f -> others.size() == 1 || name.equals(String.valueOf(f.getFileName())))
-                .findFirst();
+    /** What came of opening a job: logs that nobody found. */
+    private record Attempt(Loaded<OpenJob.Opened> loaded, Set<OpenJob.Missing> lost) {}
+
+    /** Asks for each log that is lost; false where the user gives one up. */
+    private boolean locate(Set<OpenJob.Missing> lost, Map<OpenJob.Missing, Path> located) {
+        for (OpenJob.Missing log : lost) {
+            Optional<Path> answer = question.apply(log);
+            if (answer.isEmpty()) {
+                return false;
+            }
+            located.put(log, answer.get());
+        }
+        return true;
+    }
+
+    /** @param ask how the user is asked for a log that isn't where it was; an empty answer gives the job up */
+    public void askForLogs(Function<OpenJob.Missing, Optional<Path>> ask) {
+        question = ask;
     }
 
     private void note(OpenJob.Opened opened) {
@@ -218,7 +268,7 @@ public final class JobDesk {
 
     /** Goes on with it. */
     public void take(StateFolder.Left work) {
-        open(work.copy(), List.of(), Optional.empty(), job -> {
+        open(work.copy(), List.of(), new HashMap<>(), Optional.empty(), job -> {
             saved = Job.empty();
             belongsTo(work.file());
             follow(job);

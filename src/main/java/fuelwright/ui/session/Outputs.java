@@ -1,9 +1,12 @@
 package fuelwright.ui.session;
 
 import fuelwright.handover.StopNotes;
+import fuelwright.issue.Loaded;
 import fuelwright.job.Job;
+import fuelwright.table.Table;
 import fuelwright.ui.theme.Words;
 import fuelwright.work.Analysis;
+import fuelwright.work.CheckEntry;
 import fuelwright.work.FirstRide;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -65,6 +68,36 @@ public final class Outputs {
             all.addAll(StopNotes.texts(first.cautions()));
         }
         return List.copyOf(all);
+    }
+
+    /** The figures alone; only while no Stop stands. */
+    public String cellsText() {
+        return services.cellsText(session.analysis());
+    }
+
+    /** Writes the entry sheet or the report by itself as PDF. */
+    public void writePdf(String name, Path file, Consumer<Path> done) {
+        Analysis what = session.analysis();
+        errand.run(
+                "export",
+                Duration.ZERO,
+                Words.of("doing.writing"),
+                (p, c) -> {
+                    services.writePdf(what, name, file);
+                    return file;
+                },
+                done);
+    }
+
+    /** Compares what was read back from the hardware with what is handed over; a moment after the last change of the text. */
+    public void check(String text, Consumer<Loaded<CheckEntry.Outcome>> done) {
+        Analysis what = session.analysis();
+        session.look(Runner.LOOK + "-entry", DEBOUNCE, (p, c) -> services.checkEntry(text, what), done);
+    }
+
+    /** Reads a table file for its breakpoints. */
+    public void breakpoints(Path file, Consumer<Loaded<Table>> done) {
+        session.look(Runner.LOOK + "-breakpoints", (p, c) -> services.readBreakpoints(file), done);
     }
 
     /** Works out the first-ride table; what stands in its way is an issue. */

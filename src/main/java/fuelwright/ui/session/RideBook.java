@@ -82,8 +82,8 @@ final class RideBook {
         return origin.file()
                 .or(() -> ride.source().map(RideSource::file))
                 .map(file -> new RideSource(
-                        file,
-                        origin.second().map(SecondLogger::file),
+                        new RideSource.Log(file, ride.ride().fingerprint()),
+                        origin.second().map(SecondLogger::log),
                         origin.second().map(SecondLogger::alignment).filter(a -> a.by() == ClockAlignment.By.HAND),
                         origin.options()));
     }

@@ -1,5 +1,6 @@
 package fuelwright.ui.session;
 
+import fuelwright.issue.Issue;
 import fuelwright.issue.Loaded;
 import fuelwright.job.Job;
 import fuelwright.job.Results;
@@ -9,9 +10,12 @@ import fuelwright.ride.RideOptions;
 import fuelwright.table.Table;
 import fuelwright.work.Analysis;
 import fuelwright.work.Cancellation;
+import fuelwright.work.CheckEntry;
 import fuelwright.work.FirstRide;
+import fuelwright.work.HandOver;
 import fuelwright.work.OpenJob;
 import fuelwright.work.OpenRide;
+import fuelwright.work.OpenTable;
 import fuelwright.work.Progress;
 import fuelwright.work.SaveJob;
 import fuelwright.work.SecondLogger;
@@ -85,19 +89,44 @@ public interface Services {
      */
     List<String> export(Analysis analysis, Path folder, boolean replace, boolean pdf) throws IOException;
 
+    /** The figures alone, as the hardware takes them; not while a Stop stands. */
+    default String cellsText(Analysis analysis) {
+        return HandOver.cellsText(analysis);
+    }
+
+    /**
+     * Writes the entry sheet or the report by itself as PDF.
+     *
+     * @param name which, by the name that it has in the output folder
+     */
+    default void writePdf(Analysis analysis, String name, Path file) throws IOException {
+        HandOver.writePdf(analysis, name, file);
+    }
+
+    /** What was read back from the hardware, as text, against what was handed over. */
+    default Loaded<CheckEntry.Outcome> checkEntry(String text, Analysis analysis) {
+        return CheckEntry.pasted(text, analysis);
+    }
+
+    /** Any table, for its breakpoints. */
+    default Loaded<Table> readBreakpoints(Path file) throws IOException {
+        return OpenTable.read(file);
+    }
+
     /**
      * Saves a job as a file.
      *
      * @param results what came out of this very job, where that is known
+     * @return logs that are gone or have changed since they were read
      * @throws IOException never; a {@link fuelwright.work.WorkException} says what went wrong
      */
-    default void saveJob(Job job, Optional<Results> results, Path file) throws IOException {
-        SaveJob.save(job, results, file);
+    default List<Issue> saveJob(Job job, Optional<Results> results, Path file) throws IOException {
+        return SaveJob.save(job, results, file);
     }
 
     /** @param locate asked for a log that isn't where it was */
     default Loaded<OpenJob.Opened> openJob(
-            Path file, Function<String, Optional<Path>> locate, Progress progress, Cancellation cancellation)
+            Path file, Function<OpenJob.Missing, Optional<Path>> locate, Progress progress, Cancellation cancellation)
             throws IOException {
         return OpenJob.withLoggers(file, locate, progress, cancellation);
     }

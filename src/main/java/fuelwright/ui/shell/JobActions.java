@@ -4,7 +4,12 @@ import fuelwright.ui.session.JobDesk;
 import fuelwright.ui.session.Session;
 import fuelwright.ui.theme.AskFiles;
 import fuelwright.ui.theme.Words;
+import fuelwright.work.OpenJob;
+import fuelwright.work.SaveJob;
+import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import javafx.beans.binding.Bindings;
 import javafx.beans.binding.StringBinding;
 import javafx.scene.Node;
@@ -26,6 +31,26 @@ final class JobActions {
         this.session = session;
         this.desk = session.desk();
         this.owner = owner;
+        desk.askForLogs(this::locate);
+    }
+
+    /** Asks for a log that isn't where it was. */
+    private Optional<Path> locate(OpenJob.Missing log) {
+        ButtonType find = new ButtonType(Words.of("job.lost.find"), ButtonBar.ButtonData.YES);
+        ButtonType leave = new ButtonType(Words.of("job.lost.leave"), ButtonBar.ButtonData.CANCEL_CLOSE);
+        Alert alert = new Alert(
+                Alert.AlertType.CONFIRMATION,
+                Words.of(log.place().isEmpty() ? "job.lost.gone" : "job.lost.text", log.name(), log.place()),
+                find,
+                leave);
+        alert.initOwner(owner.getScene().getWindow());
+        alert.setHeaderText(Words.of("job.lost.title", log.name()));
+        alert.getDialogPane().getStylesheets().setAll(owner.getScene().getStylesheets());
+        List<Path> chosen = new ArrayList<>();
+        if (alert.showAndWait().filter(find::equals).isPresent()) {
+            AskFiles.one(owner, Words.of("job.lost.title", log.name()), chosen::add);
+        }
+        return chosen.stream().findFirst();
     }
 
     /** To be found by name and key: saving, and the jobs opened last. */
@@ -48,8 +73,8 @@ final class JobActions {
     }
 
     private void saveAs() {
-        String name = session.job().name().replaceAll("[^\\p{L}\\p{N} _-]", "_").strip();
-        AskFiles.save(owner, Words.of("action.saveas"), name + ".fwjob", file -> desk.saveAs(file, done -> {}));
+        String name = SaveJob.fileName(session.job().name());
+        AskFiles.save(owner, Words.of("action.saveas"), name, file -> desk.saveAs(file, done -> {}));
     }
 
     /** The window's title: the job, whether it is saved, the program. */

@@ -55,6 +55,28 @@ public final class AskFiles {
         }
     }
 
+    /** Asks for one file to read; nothing happens where none is chosen. */
+    public static void one(Node owner, String title, Consumer<Path> chosen) {
+        FileChooser chooser = new FileChooser();
+        chooser.setTitle(title);
+        File file = chooser.showOpenDialog(owner.getScene().getWindow());
+        if (file != null) {
+            chosen.accept(file.toPath());
+        }
+    }
+
+    /** Asks for a PDF file to write; nothing happens where none is chosen. */
+    public static void pdf(Node owner, String title, String name, Consumer<Path> chosen) {
+        FileChooser chooser = new FileChooser();
+        chooser.setTitle(title);
+        chooser.setInitialFileName(name);
+        chooser.getExtensionFilters().add(new FileChooser.ExtensionFilter("PDF", "*.pdf"));
+        File file = chooser.showSaveDialog(owner.getScene().getWindow());
+        if (file != null) {
+            chosen.accept(file.toPath());
+        }
+    }
+
     /** Asks for a picture file to write; nothing happens where none is chosen. */
     public static void picture(Node owner, String name, Consumer<Path> chosen) {
         FileChooser chooser = new FileChooser();

@@ -64,4 +64,23 @@ class HandoverModelTest {
                 session.analysis().proposal().cell(100).after(),
                 0.05);
     }
+
+    @Test
+    void whileAStopStandsOnlyRicherCellsCanBeChosenAndUndone() {
+        session.openSample();
+        int leaned = model.leanedProperty().get();
+        assertTrue(leaned > 0);
+        model.onlyRicher();
+        assertEquals(0, model.leanedProperty().get());
+        assertTrue(session.analysis().proposal().cells().stream().noneMatch(c -> c.after() < c.before()));
+        session.undo();
+        assertEquals(leaned, model.leanedProperty().get());
+    }
+
+    @Test
+    void figuresAloneNeverLeaveWhileAStopStands() {
+        session.openSample();
+        model.stopsReadProperty().set(true);
+        assertThrows(IllegalStateException.class, model::copyCells);
+    }
 }

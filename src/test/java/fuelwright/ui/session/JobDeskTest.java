@@ -5,14 +5,23 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import fuelwright.estimate.ProposalSettings;
 import fuelwright.issue.Loaded;
 import fuelwright.job.Job;
+import fuelwright.ride.RideOptions;
 import fuelwright.ui.FixtureServices;
+import fuelwright.work.Cancellation;
+import fuelwright.work.JobFiles;
+import fuelwright.work.OpenJob;
+import fuelwright.work.Progress;
 import fuelwright.work.SampleJob;
+import fuelwright.work.SaveJob;
 import fuelwright.work.StateFolder;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -68,6 +77,66 @@ class JobDeskTest {
         assertEquals("mine again", later.job().name());
         assertEquals(2, later.job().rides().size());
         assertFalse(later.desk().unsavedProperty().get());
+        later.close();
+    }
+
+    /** A job whose log is remembered by its place only. */
+    private Path jobWithLogOutside(Path log) throws Exception {
+        Files.copy(Path.of("sample-logs/dyno-pull.csv"), log);
+        Job job = new JobFiles(
+                        "one",
+                        Path.of("sample-logs/fuel-table.csv"),
+                        Path.of("sample-logs/target-table.csv"),
+                        List.of(new JobFiles.RideFiles(log, Optional.empty(), Optional.empty())),
+                        SampleJob.MACHINE,
+                        RideOptions.defaults(),
+                        ProposalSettings.defaults(),
+                        false)
+                .load(Progress.NONE, Cancellation.NEVER)
+                .value()
+                .orElseThrow();
+        Path kept = folder.resolve("kept.csv");
+        Files.move(log, kept);
+        Path file = folder.resolve("one.fwjob");
+        SaveJob.save(job, file);
+        Files.move(kept, log);
+        return file;
+    }
+
+    @Test
+    void aMovedLogIsAskedForAndKnownByItsContents() throws Exception {
+        Path log = folder.resolve("pull.csv");
+        Path file = jobWithLogOutside(log);
+        Path moved = Files.createDirectory(folder.resolve("elsewhere")).resolve("other-name.csv");
+        Files.move(log, moved);
+        Session later = start();
+        later.open(List.of(file));
+        assertTrue(later.issues().get(0).what().contains("pull.csv"), "nobody answers: " + later.issues());
+        List<OpenJob.Missing> asked = new ArrayList<>();
+        later.desk().askForLogs(missing -> {
+            asked.add(missing);
+            return Optional.of(moved);
+        });
+        later.open(List.of(file));
+        assertEquals(
+                List.of("pull.csv"), asked.stream().map(OpenJob.Missing::name).toList());
+        assertEquals("one", later.job().name());
+        assertEquals(List.of(), later.issues());
+        later.close();
+    }
+
+    @Test
+    void anotherLogInItsPlaceIsTakenWithAWarning() throws Exception {
+        Path log = folder.resolve("pull.csv");
+        Path file = jobWithLogOutside(log);
+        Files.delete(log);
+        Session later = start();
+        later.desk().askForLogs(missing -> Optional.of(Path.of("sample-logs/ride-2-corrected.csv")));
+        later.open(List.of(file));
+        assertEquals("one", later.job().name());
+        assertTrue(
+                later.issues().stream().anyMatch(i -> i.what().contains("isn't what the job was saved with")),
+                () -> later.issues().toString());
         later.close();
     }
 

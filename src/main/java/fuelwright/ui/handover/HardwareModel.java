@@ -1,0 +1,195 @@
+package fuelwright.ui.handover;
+
+import fuelwright.handover.HardwareTable;
+import fuelwright.job.HardwareProfile;
+import fuelwright.job.Job;
+import fuelwright.safety.Caution;
+import fuelwright.table.Axis;
+import fuelwright.table.Table;
+import fuelwright.ui.session.Session;
+import fuelwright.ui.theme.Parts;
+import fuelwright.ui.theme.Words;
+import fuelwright.work.Analysis;
+import java.nio.file.Path;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.property.ReadOnlyStringProperty;
+import javafx.beans.property.ReadOnlyStringWrapper;
+import javafx.beans.property.SimpleStringProperty;
+import javafx.beans.property.StringProperty;
+
+/** What the tuning hardware takes, without its looks. What is chosen counts at once, what is typed once the field is left. */
+public final class HardwareModel {
+
+    private final Session session;
+    private final ReadOnlyObjectWrapper<HardwareForm> form = new ReadOnlyObjectWrapper<>();
+    private final Map<HardwareForm.Field, StringProperty> texts = new EnumMap<>(HardwareForm.Field.class);
+    private final Map<HardwareForm.Field, ReadOnlyStringWrapper> problems = new EnumMap<>(HardwareForm.Field.class);
+    private final ReadOnlyStringWrapper cost = new ReadOnlyStringWrapper("");
+    private final ReadOnlyStringWrapper fileProblem = new ReadOnlyStringWrapper("");
+    private final ReadOnlyObjectWrapper<List<Caution>> cautions = new ReadOnlyObjectWrapper<>(List.of());
+    private boolean filling;
+
+    HardwareModel(Session session) {
+        this.session = session;
+        for (HardwareForm.Field field : HardwareForm.Field.values()) {
+            texts.put(field, new SimpleStringProperty(""));
+            problems.put(field, new ReadOnlyStringWrapper(""));
+            texts.get(field).addListener((p, old, now) -> typed(field, now));
+        }
+        session.jobProperty().addListener((p, old, now) -> {
+            if (!session.job().equals(old)) {
+                fill(now);
+            }
+        });
+        session.analysisProperty().addListener((p, old, now) -> say(now));
+        fill(session.job());
+        say(session.analysis());
+    }
+
+    private void fill(Job job) {
+        filling = true;
+        form.set(HardwareForm.of(job));
+        form.get().texts().forEach((field, text) -> texts.get(field).set(text));
+        filling = false;
+        problems.values().forEach(p -> p.set(""));
+        fileProblem.set("");
+    }
+
+    private void say(Analysis analysis) {
+        Optional<HardwareTable> hardware = analysis == null ? Optional.empty() : analysis.hardware();
+        cost.set(hardware.map(h -> Parts.sentence(h.sentence())).orElse(Words.of("hardware.asitis")));
+        cautions.set(hardware.map(HardwareTable::cautions).orElse(List.of()));
+    }
+
+    private void typed(HardwareForm.Field field, String text) {
+        if (!filling) {
+            form.set(form.get().with(field, text));
+            check();
+        }
+    }
+
+    private void check() {
+        session.job()
+                .fuelTable()
+                .ifPresent(fuel -> problems.forEach((field, problem) ->
+                        problem.set(form.get().problem(field, fuel).orElse(""))));
+    }
+
+    /** Takes what is typed, as far as nothing is wrong with it. */
+    void commit() {
+        if (session.job().fuelTable().isPresent()) {
+            form.get()
+                    .on(session.job())
+                    .filter(job -> !job.equals(session.job()))
+                    .ifPresent(job -> session.edit(old -> job));
+        }
+    }
+
+    void hold(HardwareProfile.Holds holds) {
+        form.set(form.get().with(holds));
+        commit();
+    }
+
+    void orient(Optional<Table.Orientation> orientation) {
+        form.set(form.get().with(orientation));
+        commit();
+    }
+
+    void useComma(boolean comma) {
+        form.set(form.get().withComma(comma));
+        commit();
+    }
+
+    /** Takes the breakpoints of a table file; its cells don't matter. */
+    void breakpointsOf(Path file) {
+        session.outputs().breakpoints(file, loaded -> {
+            Optional<Axis> load = session.job().fuelTable().map(Table::load);
+            if (loaded.value().isEmpty()) {
+                fileProblem.set(loaded.issues().stream()
+                        .map(i -> Parts.sentence(i.what()))
+                        .findFirst()
+                        .orElse(""));
+            } else if (load.isPresent()
+                    && load.get().kind() != loaded.value().get().load().kind()) {
+                fileProblem.set(Words.of(
+                        "hardware.otherload",
+                        loaded.value().get().load().kind().words(),
+                        load.get().kind().words()));
+            } else {
+                Table own = loaded.value().get();
+                texts.get(HardwareForm.Field.SPEEDS).set(HardwareForm.list(own.speed()));
+                texts.get(HardwareForm.Field.LOADS).set(HardwareForm.list(own.load()));
+                commit();
+            }
+        });
+    }
+
+    /** The breakpoints of the fuel table again. */
+    void sameBreakpoints() {
+        texts.get(HardwareForm.Field.SPEEDS).set("");
+        texts.get(HardwareForm.Field.LOADS).set("");
+        commit();
+    }
+
+    /** What a field's own breakpoints stand in place of. */
+    String fuelBreakpoints(HardwareForm.Field field) {
+        return session.job()
+                .fuelTable()
+                .map(t -> HardwareForm.list(field == HardwareForm.Field.SPEEDS ? t.speed() : t.load()))
+                .orElse("");
+    }
+
+    /** The unit of step and range. */
+    String unit() {
+        return switch (form.get().holds()) {
+            case PERCENT_CHANGE -> "%";
+            case MULTIPLIER -> "";
+            case VALUE ->
+                session.job()
+                        .fuelTable()
+                        .map(t -> t.quantity().unit())
+                        .filter(u -> !u.equals("1"))
+                        .orElse("");
+        };
+    }
+
+    /** Whether it takes the table as it is, in every respect. */
+    boolean isPlain() {
+        return session.job().hardware().takesTableAsItIs();
+    }
+
+    ReadOnlyObjectProperty<HardwareForm> formProperty() {
+        return form.getReadOnlyProperty();
+    }
+
+    StringProperty textProperty(HardwareForm.Field field) {
+        return texts.get(field);
+    }
+
+    ReadOnlyStringProperty problemProperty(HardwareForm.Field field) {
+        return problems.get(field).getReadOnlyProperty();
+    }
+
+    /** What is wrong with the table file that was to give breakpoints; empty where nothing is. */
+    ReadOnlyStringProperty fileProblemProperty() {
+        return fileProblem.getReadOnlyProperty();
+    }
+
+    /** What it costs to bring the table to this hardware, a sentence. */
+    ReadOnlyStringProperty costProperty() {
+        return cost.getReadOnlyProperty();
+    }
+
+    ReadOnlyObjectProperty<List<Caution>> cautionsProperty() {
+        return cautions.getReadOnlyProperty();
+    }
+
+    Session session() {
+        return session;
+    }
+}

@@ -1,0 +1,210 @@
+package fuelwright.ui.handover;
+
+import fuelwright.job.HardwareProfile;
+import fuelwright.safety.Caution;
+import fuelwright.table.Table;
+import fuelwright.ui.theme.AskFiles;
+import fuelwright.ui.theme.Parts;
+import fuelwright.ui.theme.Words;
+import java.util.LinkedHashMap;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.Function;
+import javafx.geometry.VPos;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.control.ToggleGroup;
+import javafx.scene.control.Tooltip;
+import javafx.scene.layout.ColumnConstraints;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.GridPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+
+/** Step 1 of the handover: what the hardware takes, and what that costs. */
+final class HardwarePane {
+
+    private static final int FIGURE_COLUMNS = 6;
+
+    private final HardwareModel model;
+    private final VBox cautions = new VBox(8);
+    private final GridPane grid = new GridPane();
+    private final Node node;
+    private int row;
+
+    HardwarePane(HardwareModel model) {
+        this.model = model;
+        grid.setHgap(16);
+        grid.setVgap(12);
+        grid.getStyleClass().add("card");
+        ColumnConstraints names = new ColumnConstraints();
+        names.setMinWidth(120);
+        ColumnConstraints fields = new ColumnConstraints();
+        fields.setHgrow(Priority.ALWAYS);
+        grid.getColumnConstraints().addAll(names, fields);
+        line("hardware.holds", holds());
+        line("hardware.figures", figures());
+        line("hardware.speeds", breakpoints(HardwareForm.Field.SPEEDS));
+        line("hardware.loads", breakpoints(HardwareForm.Field.LOADS));
+        line("", file());
+        line("hardware.orientation", orientation());
+        line("hardware.decimal", decimal());
+        Label cost = Parts.text("", "strong");
+        cost.setId("hardware-cost");
+        cost.textProperty().bind(model.costProperty());
+        model.session().staleProperty().addListener((p, old, now) -> cost.setOpacity(now ? 0.45 : 1));
+        VBox below = new VBox(8, Parts.label(Words.of("hardware.cost"), "section"), cost, cautions);
+        model.cautionsProperty().addListener((p, old, now) -> cautions());
+        cautions();
+        node = Parts.scroll(new VBox(16, grid, below));
+    }
+
+    private void line(String key, Node field) {
+        if (!key.isEmpty()) {
+            Label name = Parts.text(Words.of(key), "strong");
+            name.setPadding(new javafx.geometry.Insets(6, 0, 0, 0));
+            GridPane.setValignment(name, VPos.TOP);
+            grid.add(name, 0, row);
+        }
+        grid.add(field, 1, row++);
+    }
+
+    private Node holds() {
+        Map<String, HardwareProfile.Holds> all = new LinkedHashMap<>();
+        for (HardwareProfile.Holds holds : HardwareProfile.Holds.values()) {
+            all.put("hardware.holds." + holds.name().toLowerCase(Locale.ROOT), holds);
+        }
+        return choice(all, HardwareForm::holds, model::hold);
+    }
+
+    private Node orientation() {
+        Map<String, Optional<Table.Orientation>> all = new LinkedHashMap<>();
+        all.put("hardware.orientation.file", Optional.empty());
+        all.put("hardware.orientation.down", Optional.of(Table.Orientation.SPEED_DOWN));
+        all.put("hardware.orientation.across", Optional.of(Table.Orientation.SPEED_ACROSS));
+        return choice(all, HardwareForm::orientation, model::orient);
+    }
+
+    private Node decimal() {
+        Map<String, Boolean> all = new LinkedHashMap<>();
+        all.put("hardware.decimal.point", false);
+        all.put("hardware.decimal.comma", true);
+        return choice(all, HardwareForm::decimalComma, model::useComma);
+    }
+
+    private <T> Node choice(Map<String, T> all, Function<HardwareForm, T> now, Consumer<T> choose) {
+        ToggleGroup group = new ToggleGroup();
+        Map<T, ToggleButton> toggles = new LinkedHashMap<>();
+        all.forEach((key, value) -> {
+            ToggleButton toggle = new ToggleButton(Words.of(key));
+            toggle.setId(key.replace('.', '-'));
+            toggle.setOnAction(e -> {
+                if (toggle.isSelected()) {
+                    choose.accept(value);
+                }
+            });
+            toggles.put(value, toggle);
+        });
+        Runnable show = () -> toggles.get(now.apply(model.formProperty().get())).setSelected(true);
+        HBox box = Parts.choice(group, toggles.values().toArray(ToggleButton[]::new));
+        model.formProperty().addListener((p, old, form) -> show.run());
+        show.run();
+        return box;
+    }
+
+    private Node figures() {
+        FlowPane flow = new FlowPane(16, 8);
+        for (HardwareForm.Field field :
+                new HardwareForm.Field[] {HardwareForm.Field.STEP, HardwareForm.Field.LEAST, HardwareForm.Field.MOST}) {
+            TextField text = field(field);
+            text.setPrefColumnCount(FIGURE_COLUMNS);
+            Label unit = Parts.label(model.unit(), "muted");
+            model.formProperty().addListener((p, old, now) -> unit.setText(model.unit()));
+            Label name = Parts.label(Words.of(field.key()), "field-name");
+            name.setLabelFor(text);
+            flow.getChildren().add(new VBox(4, name, Parts.row(4, text, unit), problem(field)));
+        }
+        return flow;
+    }
+
+    private Node breakpoints(HardwareForm.Field field) {
+        TextField text = field(field);
+        Runnable prompt = () -> text.setPromptText(Words.of("hardware.asfuel", model.fuelBreakpoints(field)));
+        model.session().jobProperty().addListener((p, old, now) -> prompt.run());
+        prompt.run();
+        return new VBox(2, text, problem(field));
+    }
+
+    private Node file() {
+        Button file = Parts.button(
+                "hardware.file",
+                () -> AskFiles.one(grid, Words.of("hardware.file.title"), model::breakpointsOf),
+                "compact");
+        file.setId("hardware-file");
+        Button same = Parts.button("hardware.same", model::sameBreakpoints, "compact");
+        same.setId("hardware-same");
+        Label problem = message();
+        problem.textProperty().bind(model.fileProblemProperty());
+        return new VBox(4, Parts.row(8, file, same), problem);
+    }
+
+    private TextField field(HardwareForm.Field field) {
+        TextField text = new TextField();
+        text.setId(field.key().replace('.', '-'));
+        text.textProperty().bindBidirectional(model.textProperty(field));
+        text.setPromptText(Words.has(field.key() + ".none") ? Words.of(field.key() + ".none") : "");
+        text.setAccessibleText(Words.of(field.key()));
+        text.setAccessibleHelp(Words.of(field.key() + ".tip"));
+        text.setTooltip(new Tooltip(Words.of(field.key() + ".tip")));
+        text.setOnAction(e -> model.commit());
+        text.focusedProperty().addListener((p, old, now) -> {
+            if (!now) {
+                model.commit();
+            }
+        });
+        model.problemProperty(field).addListener((p, old, now) -> {
+            text.getStyleClass().remove("bad-field");
+            if (!now.isEmpty()) {
+                text.getStyleClass().add("bad-field");
+            }
+        });
+        return text;
+    }
+
+    private Label problem(HardwareForm.Field field) {
+        Label label = message();
+        label.textProperty().bind(model.problemProperty(field));
+        return label;
+    }
+
+    private static Label message() {
+        Label label = Parts.text("", "field-message");
+        label.managedProperty().bind(label.textProperty().isNotEmpty());
+        return label;
+    }
+
+    private void cautions() {
+        cautions.getChildren().clear();
+        for (Caution caution : model.cautionsProperty().get()) {
+            cautions.getChildren().add(callout(caution));
+        }
+        Parts.show(cautions, !cautions.getChildren().isEmpty());
+    }
+
+    static Node callout(Caution caution) {
+        return Parts.callout(
+                caution.level().name().toLowerCase(Locale.ROOT),
+                caution.level().words() + " · " + caution.title(),
+                Parts.sentence(caution.what()) + " " + Parts.sentence(caution.todo()));
+    }
+
+    Node node() {
+        return node;
+    }
+}

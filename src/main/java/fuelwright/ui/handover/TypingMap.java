@@ -1,0 +1,102 @@
+package fuelwright.ui.handover;
+
+import fuelwright.handover.EntryDifference;
+import fuelwright.handover.ToType;
+import fuelwright.table.Table;
+import fuelwright.ui.plot.GridShape;
+import fuelwright.ui.plot.HeatCell;
+import fuelwright.ui.plot.HeatMap;
+import fuelwright.ui.session.TableWords;
+import fuelwright.ui.theme.Colours;
+import fuelwright.ui.theme.Figures;
+import fuelwright.ui.theme.Palette;
+import fuelwright.ui.theme.Words;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.IntFunction;
+import java.util.function.IntPredicate;
+
+/** The grids of the stage: figures as they are typed, in the hardware's cells. */
+final class TypingMap {
+
+    private static final double CHANGED_TINT = 0.55;
+
+    private TypingMap() {}
+
+    /** Which way the hardware's grid lies. */
+    static GridShape.View view(Table table) {
+        return table.orientation() == Table.Orientation.SPEED_DOWN
+                ? GridShape.View.SPEED_DOWN
+                : GridShape.View.LOAD_DOWN;
+    }
+
+    /**
+     * The figures to be typed; those that change are tinted.
+     *
+     * @param unridden cells that stay because nobody rode them
+     */
+    static HeatMap toType(ToType sheet, IntPredicate unridden, Palette palette) {
+        return map(sheet.after(), cell -> {
+            String after = now(sheet, cell);
+            boolean changed = sheet.changes(cell);
+            return new HeatCell(
+                    after,
+                    "",
+                    changed ? Colours.mix(palette.card(), palette.role("accent-soft"), CHANGED_TINT) : palette.card(),
+                    changed ? HeatCell.Weight.STRONG : HeatCell.Weight.NORMAL,
+                    !changed && unridden.test(cell),
+                    sheet.stopped().contains(cell),
+                    HeatCell.Mark.NONE,
+                    false,
+                    Words.of(
+                            "handover.cell.words",
+                            TableWords.cell(sheet.after(), cell),
+                            Figures.plain(sheet.before().at(cell), sheet.decimals()),
+                            after));
+        });
+    }
+
+    /** What was typed; where that isn't what was meant, the cell is tinted, and what was meant stands below. */
+    static HeatMap checked(ToType sheet, List<EntryDifference> differences, Palette palette) {
+        Map<Integer, EntryDifference> wrong = new HashMap<>();
+        differences.forEach(d -> wrong.put(d.cell(), d));
+        return map(sheet.after(), cell -> {
+            EntryDifference d = wrong.get(cell);
+            String place = TableWords.cell(sheet.after(), cell);
+            if (d == null) {
+                return HeatCell.plain(
+                        now(sheet, cell), palette.card(), Words.of("check.cell.right", place, now(sheet, cell)));
+            }
+            String typed = Figures.shortest(d.typed());
+            return new HeatCell(
+                    typed,
+                    Words.of("check.meant", now(sheet, cell)),
+                    palette.role(d.isStop() ? "stop-soft" : "check-soft"),
+                    HeatCell.Weight.STRONG,
+                    false,
+                    d.isStop(),
+                    HeatCell.Mark.NONE,
+                    false,
+                    Words.of("check.cell.wrong", place, typed, now(sheet, cell), d.detail()));
+        });
+    }
+
+    static String now(ToType sheet, int cell) {
+        return Figures.plain(sheet.after().at(cell), sheet.decimals());
+    }
+
+    private static HeatMap map(Table table, IntFunction<HeatCell> of) {
+        List<HeatCell> cells = new ArrayList<>();
+        for (int cell = 0; cell < table.cells(); cell++) {
+            cells.add(of.apply(cell));
+        }
+        return new HeatMap(
+                TableWords.breakpoints(table.speed()),
+                TableWords.breakpoints(table.load()),
+                TableWords.axisTitle(table.speed()),
+                TableWords.axisTitle(table.load()),
+                cells);
+    }
+}

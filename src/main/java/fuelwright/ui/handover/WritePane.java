@@ -1,0 +1,164 @@
+package fuelwright.ui.handover;
+
+import fuelwright.handover.Exports;
+import fuelwright.safety.Caution;
+import fuelwright.ui.plot.HeatGrid;
+import fuelwright.ui.theme.AskFiles;
+import fuelwright.ui.theme.Parts;
+import fuelwright.ui.theme.Words;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import javafx.beans.binding.Bindings;
+import javafx.beans.binding.BooleanBinding;
+import javafx.scene.Node;
+import javafx.scene.control.Alert;
+import javafx.scene.control.Button;
+import javafx.scene.control.ButtonType;
+import javafx.scene.control.CheckBox;
+import javafx.scene.control.Label;
+import javafx.scene.control.Tooltip;
+import javafx.scene.input.Clipboard;
+import javafx.scene.input.DataFormat;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+
+/** Step 2 of the handover: Stop cautions first, then the ways out, then the figures. */
+final class WritePane {
+
+    private final HandoverModel model;
+    private final AskFiles.FolderQuestion question;
+    private final VBox stops = new VBox(8);
+    private final VBox node;
+
+    /** @param question how the user is asked for the folder */
+    WritePane(HandoverModel model, AskFiles.FolderQuestion question) {
+        this.model = model;
+        this.question = question;
+        HeatGrid grid = new HeatGrid();
+        grid.setId("handover-grid");
+        grid.mapProperty().bind(model.mapProperty());
+        grid.viewProperty().bind(model.viewProperty());
+        grid.themeProperty().bind(model.session().themeProperty());
+        grid.selectedProperty().bindBidirectional(model.cellProperty());
+        grid.dimmedProperty().bind(model.session().staleProperty());
+        VBox.setVgrow(grid, Priority.ALWAYS);
+        BooleanBinding stays = Bindings.createBooleanBinding(
+                () -> !model.mayLeave(),
+                model.stopsProperty(),
+                model.stopsReadProperty(),
+                model.mapProperty(),
+                model.session().staleProperty());
+        Button export = way("handover.export", "export-folder", this::export, stays);
+        export.getStyleClass().add("primary");
+        CheckBox pdf = new CheckBox(Words.of("handover.pdf"));
+        pdf.setId("pdf-too");
+        pdf.selectedProperty().bindBidirectional(model.pdfProperty());
+        Button cells = way(
+                "handover.cells",
+                "copy-cells",
+                () -> put(model.copyCells()),
+                stays.or(Bindings.createBooleanBinding(
+                        () -> !model.stopsProperty().get().isEmpty(), model.stopsProperty())));
+        FlowPane single = new FlowPane(
+                8,
+                8,
+                way("handover.sheet", "sheet-pdf", () -> pdf(Exports.ENTRY_SHEET_PDF), stays),
+                way("handover.report", "report-pdf", () -> pdf(Exports.REPORT_PDF), stays),
+                way("handover.copy", "copy-table", () -> put(model.copy()), stays),
+                cells);
+        VBox ways = new VBox(8, new FlowPane(12, 8, export, pdf), single);
+        Label outcome = Parts.text("", "strong");
+        outcome.textProperty().bind(model.outcomeProperty());
+        outcome.managedProperty().bind(outcome.textProperty().isNotEmpty());
+        node = new VBox(12, stops, ways, outcome, grid);
+        model.stopsProperty().addListener((p, old, now) -> stops());
+        model.leanedProperty().addListener((p, old, now) -> stops());
+        stops();
+    }
+
+    private static Button way(String key, String id, Runnable action, BooleanBinding stays) {
+        Button button = Parts.button(key, action);
+        button.setId(id);
+        button.disableProperty().bind(stays);
+        if (Words.has(key + ".tip")) {
+            button.setTooltip(new Tooltip(Words.of(key + ".tip")));
+            button.setAccessibleHelp(Words.of(key + ".tip"));
+        }
+        return button;
+    }
+
+    /** All in one frame; once they were read, what they are called is enough. */
+    private void stops() {
+        stops.getChildren().clear();
+        List<Caution> all = model.stopsProperty().get();
+        Parts.show(stops, !all.isEmpty());
+        if (all.isEmpty()) {
+            return;
+        }
+        VBox frame = new VBox(8);
+        frame.getStyleClass().addAll("callout", "stop");
+        for (Caution caution : all) {
+            Label text = Parts.text(Parts.sentence(caution.what()) + " " + Parts.sentence(caution.todo()));
+            text.managedProperty().bind(model.stopsReadProperty().not());
+            text.visibleProperty().bind(text.managedProperty());
+            frame.getChildren()
+                    .add(new VBox(
+                            2, Parts.text(caution.level().words() + " · " + caution.title(), "callout-heading"), text));
+        }
+        CheckBox read = new CheckBox(Words.of("handover.read"));
+        read.setId("stops-read");
+        read.selectedProperty().bindBidirectional(model.stopsReadProperty());
+        read.setWrapText(true);
+        stops.getChildren().addAll(frame, read, richer());
+    }
+
+    /** While a Stop stands, the table may be made richer but should take nothing away. */
+    private Node richer() {
+        int leaned = model.leanedProperty().get();
+        Label words = Parts.text(leaned > 0 ? Words.of("handover.leaned", leaned) : Words.of("handover.richer.done"));
+        words.setId("leaned");
+        Button richer = Parts.button("handover.richer", model::onlyRicher, "compact");
+        richer.setId("only-richer");
+        richer.setTooltip(new Tooltip(Words.of("handover.richer.tip")));
+        richer.setAccessibleHelp(Words.of("handover.richer.tip"));
+        richer.disableProperty().bind(model.session().staleProperty());
+        Parts.show(richer, leaned > 0);
+        return Parts.row(12, words, richer);
+    }
+
+    private void export() {
+        question.ask(node, Words.of("handover.folder"), folder -> {
+            boolean there = model.wouldReplace(folder);
+            if (!there || mayReplace(folder)) {
+                model.export(folder, there);
+            }
+        });
+    }
+
+    private void pdf(String name) {
+        AskFiles.pdf(node, Words.of("handover.pdf.title"), name, file -> model.writePdf(name, file));
+    }
+
+    private boolean mayReplace(Path folder) {
+        Alert alert = new Alert(
+                Alert.AlertType.CONFIRMATION,
+                Words.of("handover.replace", folder.getFileName()),
+                ButtonType.YES,
+                ButtonType.NO);
+        alert.initOwner(node.getScene().getWindow());
+        alert.setHeaderText(null);
+        alert.setTitle(Words.of("handover.title"));
+        alert.getDialogPane().getStylesheets().setAll(node.getScene().getStylesheets());
+        return alert.showAndWait().filter(b -> b == ButtonType.YES).isPresent();
+    }
+
+    private static void put(String text) {
+        Clipboard.getSystemClipboard().setContent(Map.of(DataFormat.PLAIN_TEXT, text));
+    }
+
+    Node node() {
+        return node;
+    }
+}
