@@ -147,7 +147,36 @@ public final class Estimator {
                 order.toTable(posterior.cellUncertainties()),
                 order.toTable(last.independentReadings),
                 EstimateWords.sensorFit(Nuisance.sensor(nuisances), posterior),
+                tipIn(posterior.cellUncertainties()),
                 EstimateWords.remarks(readings, noise, smoothness, crowding, prior));
+    }
+
+    /** What the table alone leaves unexplained as the throttle opens: one pass over the rides without a wall film. */
+    private TipIn tipIn(double[] doubts) {
+        double[] dry = nuisances.clone();
+        Part.WALL_FILM.nuisances().forEach(n -> dry[n.ordinal()] = 0);
+        EvidencePass pass = new EvidencePass(delivered, cells, dry);
+        List<TipInMaker.Trace> traces =
+                readings.stream().map(TipInMaker.Trace::new).toList();
+        all.parallelStream().flatMap(List::stream).forEach(stretch -> {
+            Readings ride = readings.get(stretch.ride());
+            if (ride.measured) {
+                pass.run(ride, stretch, (row, burntS, stepS, residual, film, place, lag, byNuisance) -> {
+                    double doubt = 0;
+                    for (int k = 0; k < lag.count(); k++) {
+                        doubt += lag.shares()[k] * doubts[lag.cells()[k]];
+                    }
+                    traces.get(stretch.ride()).put(row, residual, burntS, doubt);
+                });
+            }
+        });
+        TipInMaker maker = new TipInMaker();
+        for (int ride = 0; ride < traces.size(); ride++) {
+            if (readings.get(ride).measured) {
+                maker.add(traces.get(ride), noise.get(ride), nuisances[Nuisance.LAG.ordinal()]);
+            }
+        }
+        return maker.made();
     }
 
     /** Rounds on samples until noise, delay, lag and smoothness have settled. */
@@ -303,7 +332,7 @@ public final class Estimator {
                 .flatMap(p -> p.nuisances().stream())
                 .mapToInt(Nuisance::ordinal)
                 .toArray();
-        pass.run(ride, stretch, (row, stepS, residual, film, place, lag, byNuisance) -> {
+        pass.run(ride, stretch, (row, burntS, stepS, residual, film, place, lag, byNuisance) -> {
             if (ride.screened.counts(row)) {
                 double independence = model.independence(stepS);
                 double weight = independence * worth(model, residual, film);
@@ -442,7 +471,7 @@ public final class Estimator {
         Readings ride = readings.get(stretch.ride());
         NoiseModel model = noise.get(stretch.ride());
         Residuals residuals = own.residuals.get(stretch.ride());
-        pass.run(ride, stretch, (row, stepS, residual, film, place, lag, byNuisance) -> {
+        pass.run(ride, stretch, (row, burntS, stepS, residual, film, place, lag, byNuisance) -> {
             if (ride.screened.counts(row)) {
                 residuals.add(residual, film, row, stepS);
                 own.crowding.count(place, model.independence(stepS) * worth(model, residual, film), residual);

@@ -15,7 +15,17 @@ public final class EstimateFixture {
                 0.004,
                 0.006,
                 "delay 41 ms at 4500 rpm and lag 78 ms, found from the rides");
-        return new Estimate(table, logFactors, uncertainties, readings, sensor, List.of("wall film left out"));
+        return new Estimate(table, logFactors, uncertainties, readings, sensor, tipIn(), List.of("wall film left out"));
+    }
+
+    private static TipIn tipIn() {
+        return new TipIn(
+                List.of(
+                        new TipIn.Bin(50, 100, 2000, 4000, 14, 3.4, 0.6, 7.2, 0),
+                        new TipIn.Bin(100, 200, 2000, 4000, 9, 6.1, 0.9, 12.8, 1),
+                        new TipIn.Bin(100, 200, 4000, 6000, 5, 0.7, 0.8, 2.1, 0)),
+                28,
+                6);
     }
 
     public static Proposal proposal(Table before, ProposalSettings settings, List<CellProposal> cells) {
