@@ -133,12 +133,16 @@ public final class Estimator {
             search(check);
         }
         crowding = crowding.scaled((double) rows(all) / rows(some));
+        double[] doubts = new double[table.cells()];
         for (int round = 0; round < ROUNDS_ON_ALL; round++) {
             check.run();
-            moveTo(smoothness.posterior(sums(all, nuisances), cells, nuisances, table, prior));
+            Posterior settled = smoothness.posterior(sums(all, nuisances), cells, nuisances, table, prior);
+            doubts = settled.cellUncertainties();
+            moveTo(settled);
         }
         check.run();
-        blocks = sumsOfBlocks();
+        TipInMaker tipIn = new TipInMaker(readings, noise, nuisances, doubts);
+        blocks = sumsOfBlocks(tipIn);
         Sums last = total(blocks);
         Posterior posterior = smoothness.posterior(last, cells, nuisances, table, prior);
         return new Estimate(
@@ -147,36 +151,8 @@ public final class Estimator {
                 order.toTable(posterior.cellUncertainties()),
                 order.toTable(last.independentReadings),
                 EstimateWords.sensorFit(Nuisance.sensor(nuisances), posterior),
-                tipIn(posterior.cellUncertainties()),
+                tipIn.made(),
                 EstimateWords.remarks(readings, noise, smoothness, crowding, prior));
-    }
-
-    /** What the table alone leaves unexplained as the throttle opens: one pass over the rides without a wall film. */
-    private TipIn tipIn(double[] doubts) {
-        double[] dry = nuisances.clone();
-        Part.WALL_FILM.nuisances().forEach(n -> dry[n.ordinal()] = 0);
-        EvidencePass pass = new EvidencePass(delivered, cells, dry);
-        List<TipInMaker.Trace> traces =
-                readings.stream().map(TipInMaker.Trace::new).toList();
-        all.parallelStream().flatMap(List::stream).forEach(stretch -> {
-            Readings ride = readings.get(stretch.ride());
-            if (ride.measured) {
-                pass.run(ride, stretch, (row, burntS, stepS, residual, film, place, lag, byNuisance) -> {
-                    double doubt = 0;
-                    for (int k = 0; k < lag.count(); k++) {
-                        doubt += lag.shares()[k] * doubts[lag.cells()[k]];
-                    }
-                    traces.get(stretch.ride()).put(row, residual, burntS, doubt);
-                });
-            }
-        });
-        TipInMaker maker = new TipInMaker();
-        for (int ride = 0; ride < traces.size(); ride++) {
-            if (readings.get(ride).measured) {
-                maker.add(traces.get(ride), noise.get(ride), nuisances[Nuisance.LAG.ordinal()]);
-            }
-        }
-        return maker.made();
     }
 
     /** Rounds on samples until noise, delay, lag and smoothness have settled. */
@@ -285,7 +261,7 @@ public final class Estimator {
     }
 
     /** All rides, by the block that is to be left out together. */
-    private List<Sums> sumsOfBlocks() {
+    private List<Sums> sumsOfBlocks(TipInMaker tipIn) {
         EvidencePass pass = new EvidencePass(delivered, cells, nuisances);
         long rows = readings.stream().mapToLong(Readings::size).sum();
         long[] first = new long[readings.size()];
@@ -296,7 +272,7 @@ public final class Estimator {
                 .map(part -> {
                     Sums[] own = new Sums[Stretch.PARTS];
                     for (Stretch stretch : part) {
-                        collect(pass, stretch, row -> {
+                        collect(pass, stretch, tipIn.of(stretch.ride()), row -> {
                             int block = (int) ((first[stretch.ride()] + row) * Stretch.PARTS / rows);
                             if (own[block] == null) {
                                 own[block] = new Sums(table.cells(), halfBandwidth);
@@ -325,6 +301,11 @@ public final class Estimator {
     }
 
     private void collect(EvidencePass pass, Stretch stretch, IntFunction<Sums> sumsOfRow) {
+        collect(pass, stretch, EvidencePass.Sink.NONE, sumsOfRow);
+    }
+
+    /** @param witness is told every reading, whether it counts or not */
+    private void collect(EvidencePass pass, Stretch stretch, EvidencePass.Sink witness, IntFunction<Sums> sumsOfRow) {
         Readings ride = readings.get(stretch.ride());
         NoiseModel model = noise.get(stretch.ride());
         boolean crowded = !off.contains(Part.CROWDING);
@@ -333,6 +314,7 @@ public final class Estimator {
                 .mapToInt(Nuisance::ordinal)
                 .toArray();
         pass.run(ride, stretch, (row, burntS, stepS, residual, film, place, lag, byNuisance) -> {
+            witness.reading(row, burntS, stepS, residual, film, place, lag, byNuisance);
             if (ride.screened.counts(row)) {
                 double independence = model.independence(stepS);
                 double weight = independence * worth(model, residual, film);
@@ -362,30 +344,24 @@ public final class Estimator {
      */
     public Validation validate() {
         Sums total = total(blocks);
+        LeftOut leftOut = new LeftOut(order);
         List<Sums> left = blocks.stream()
                 .filter(b -> b.readings > 0 && b.readings < total.readings)
                 .toList();
-        List<double[]> errors =
-                left.parallelStream().map(block -> errors(block, total)).toList();
-        double before = errors.stream().mapToDouble(e -> e[0]).sum();
-        double after = errors.stream().mapToDouble(e -> e[1]).sum();
-        return new Validation(
-                left.size(),
-                total.readings,
-                100 * Math.sqrt(before / total.weight),
-                100 * Math.sqrt(after / total.weight));
-    }
-
-    /** Σ w·r² of a block with the table as it is, and with the table fitted without the block. */
-    private double[] errors(Sums block, Sums total) {
-        Sums rest = total(List.of(total));
-        rest.add(block, -1);
-        Posterior without = smoothness.posterior(rest, cells, nuisances, table, prior);
-        double[] still = new double[Nuisance.COUNT];
-        return new double[] {
-            block.residualAfter(step(new double[cells.length], cells), still),
-            block.residualAfter(step(without.cells(), cells), still)
-        };
+        List<double[]> without = left.parallelStream()
+                .map(block -> {
+                    Sums rest = total(List.of(total));
+                    rest.add(block, -1);
+                    return smoothness
+                            .posterior(rest, cells, nuisances, table, prior)
+                            .cells();
+                })
+                .toList();
+        double[] asRidden = step(new double[cells.length], cells);
+        for (int b = 0; b < left.size(); b++) {
+            leftOut.add(left.get(b), asRidden, step(without.get(b), cells));
+        }
+        return leftOut.made(total);
     }
 
     /**

@@ -15,6 +15,8 @@ final class EvidencePass {
 
     /** Receives one reading; arrays are only valid during the call. */
     interface Sink {
+        Sink NONE = (row, burntS, stepS, residual, film, place, shares, byNuisance) -> {};
+
         /**
          * @param row row of the ride
          * @param burntS when what was read was burnt, s

@@ -11,7 +11,7 @@ import java.util.TreeMap;
 /**
  * Works out {@link TipIn} from the residuals of a fit in which no wall film explains anything: what the table leaves unexplained. The
  * reading r of a first-order sensor follows what was burnt, z, by z = r + τ·dr/dt; the mean of z over a stretch is that of r plus
- * τ·(r₁ − r₀)/(t₁ − t₀), exact without differentiating any noise. Mutable, not thread-safe but for {@link Trace}.
+ * τ·(r₁ − r₀)/(t₁ − t₀), exact without differentiating any noise. Mutable, thread-safe in {@link #of} only.
  */
 final class TipInMaker {
 
@@ -43,8 +43,8 @@ final class TipInMaker {
     private final Map<Place, List<Found>> found = new TreeMap<>();
     private int leftOut;
 
-    /** The residuals of one ride, row by row. Rows may be put in from several threads at once. */
-    static final class Trace {
+    /** The residuals of one ride, row by row. */
+    private static final class Trace {
         private final Readings ride;
         private final double[] residual;
         private final double[] burntS;
@@ -56,21 +56,47 @@ final class TipInMaker {
             this.burntS = ride.filled(Double.NaN);
             this.doubt = ride.filled(Double.NaN);
         }
-
-        /**
-         * @param rowResidual ln of reading over prediction
-         * @param rowBurntS when it was burnt, s
-         * @param rowDoubt standard error of the prediction
-         */
-        void put(int row, double rowResidual, double rowBurntS, double rowDoubt) {
-            residual[row] = rowResidual;
-            burntS[row] = rowBurntS;
-            doubt[row] = rowDoubt;
-        }
     }
 
-    /** Adds the openings of a ride with measured mixture. */
-    void add(Trace trace, NoiseModel noise, double lagS) {
+    private final List<NoiseModel> noise;
+    private final double[] nuisances;
+    private final double[] doubts;
+    private final List<Trace> traces = new ArrayList<>();
+
+    /**
+     * @param noise of each ride
+     * @param nuisances of the fit
+     * @param doubts standard error of each cell, in {@link CellOrder}
+     */
+    TipInMaker(List<Readings> rides, List<NoiseModel> noise, double[] nuisances, double[] doubts) {
+        this.noise = List.copyOf(noise);
+        this.nuisances = nuisances.clone();
+        this.doubts = doubts.clone();
+        rides.forEach(r -> traces.add(r.measured ? new Trace(r) : null));
+    }
+
+    /** Takes the readings of a ride, in any order and from several threads at once. */
+    EvidencePass.Sink of(int ride) {
+        Trace trace = traces.get(ride);
+        if (trace == null) {
+            return EvidencePass.Sink.NONE;
+        }
+        return (row, burntS, stepS, residual, film, place, shares, byNuisance) -> {
+            double filmed = 0;
+            for (Nuisance n : Part.WALL_FILM.nuisances()) {
+                filmed += nuisances[n.ordinal()] * byNuisance[n.ordinal()];
+            }
+            double doubt = 0;
+            for (int k = 0; k < shares.count(); k++) {
+                doubt += shares.shares()[k] * doubts[shares.cells()[k]];
+            }
+            trace.residual[row] = residual + filmed;
+            trace.burntS[row] = burntS;
+            trace.doubt[row] = doubt;
+        };
+    }
+
+    private void add(Trace trace, NoiseModel noise, double lagS) {
         for (Opening opening : Opening.of(trace.ride.track)) {
             Found one = judge(trace, opening, noise, lagS);
             if (one == null) {
@@ -154,6 +180,11 @@ final class TipInMaker {
     }
 
     TipIn made() {
+        for (int ride = 0; ride < traces.size(); ride++) {
+            if (traces.get(ride) != null) {
+                add(traces.get(ride), noise.get(ride), nuisances[Nuisance.LAG.ordinal()]);
+            }
+        }
         List<TipIn.Bin> bins = new ArrayList<>();
         found.forEach((place, all) -> bins.add(bin(place, all)));
         return new TipIn(bins, bins.stream().mapToInt(TipIn.Bin::openings).sum(), leftOut);

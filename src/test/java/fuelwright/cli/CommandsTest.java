@@ -71,6 +71,17 @@ class CommandsTest {
         }
         assertEquals(stops > 0 ? Exit.STOP : Exit.DONE, ran.code());
         assertEquals(ran.code(), json.get("exit").asInt());
+        assertTrue(json.get("leftOutCheck").get("cells").size() > 20, ran.out());
+        assertTrue(
+                json.get("leftOutCheck")
+                        .get("cells")
+                        .get(0)
+                        .get("errorAfterPercent")
+                        .isNumber(),
+                ran.out());
+        JsonNode tipIn = json.get("tipIn");
+        assertTrue(tipIn.get("openings").asInt() > 0 && tipIn.get("bins").size() > 0, ran.out());
+        assertTrue(tipIn.get("bins").get(0).get("meanPercent").isNumber(), ran.out());
         List<String> keys = new ArrayList<>();
         json.get("table").fieldNames().forEachRemaining(keys::add);
         assertEquals(List.of("quantity", "engineSpeeds", "loads"), keys, "a fixed order");

@@ -2,6 +2,8 @@ package fuelwright.estimate;
 
 import fuelwright.table.Table;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 
 /** Makes estimates and proposals for tests of what shows them. */
 public final class EstimateFixture {
@@ -16,6 +18,15 @@ public final class EstimateFixture {
                 0.006,
                 "delay 41 ms at 4500 rpm and lag 78 ms, found from the rides");
         return new Estimate(table, logFactors, uncertainties, readings, sensor, tipIn(), List.of("wall film left out"));
+    }
+
+    /** Every third cell was judged, one of them did worse. */
+    public static Validation validation() {
+        Map<Integer, Validation.Cell> cells = new TreeMap<>();
+        for (int c = 30; c < 90; c += 3) {
+            cells.put(c, new Validation.Cell(2 + c % 5, 10 + c, 8 + c % 9, c == 60 ? 13 : 0.4 + 0.2 * (c % 7)));
+        }
+        return new Validation(12, 8200, 14.6, 0.7, cells);
     }
 
     private static TipIn tipIn() {

@@ -9,7 +9,6 @@ import fuelwright.estimate.Decision;
 import fuelwright.estimate.Estimate;
 import fuelwright.estimate.EstimateFixture;
 import fuelwright.estimate.Standing;
-import fuelwright.estimate.Validation;
 import fuelwright.issue.Issue;
 import fuelwright.issue.Loaded;
 import fuelwright.job.Job;
@@ -202,7 +201,7 @@ public final class Fixture {
                         EstimateFixture.means(means),
                         estimate,
                         EstimateFixture.proposal(table, job.proposal(), cells),
-                        Optional.of(new Validation(12, 8200, 14.6, 0.7)),
+                        Optional.of(EstimateFixture.validation()),
                         cautions(table)),
                 List.of());
     }
