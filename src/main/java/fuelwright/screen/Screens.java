@@ -2,6 +2,7 @@ package fuelwright.screen;
 
 import fuelwright.ride.Ride;
 import fuelwright.table.Axis;
+import fuelwright.table.Table;
 import java.util.Arrays;
 
 /**
@@ -54,6 +55,36 @@ public final class Screens {
         Screens screens = new Screens(ride, settings, load.kind());
         screens.markAll(speed, load);
         return new ScreenedRide(ride, screens.reasons);
+    }
+
+    /**
+     * As {@link #apply(Ride, ScreenSettings, Axis, Axis)}, and looks for a closed loop whose trims aren't in the ride.
+     *
+     * @param targetLambda target, as lambda
+     */
+    public static ScreenedRide apply(Ride ride, ScreenSettings settings, Axis speed, Axis load, Table targetLambda) {
+        Screens screens = new Screens(ride, settings, load.kind());
+        screens.markAll(speed, load);
+        if (!ride.hasTrims() && settings.isOn(Screen.CLOSED_LOOP_UNLOGGED)) {
+            screens.markClosedLoop(targetLambda);
+        }
+        return new ScreenedRide(ride, screens.reasons);
+    }
+
+    /** Where a loop works it made the mixture right, not the table. */
+    private void markClosedLoop(Table targetLambda) {
+        double[] loads = c.load(targetLambda.load().kind());
+        double[] target = new double[reasons.length];
+        for (int i = 0; i < target.length; i++) {
+            target[i] = targetLambda.value(c.speedRpm[i], loads[i]);
+        }
+        boolean sure = ClosedLoopSign.of(
+                        c.timeS, c.speedRpm, c.lambda, target, row -> reasons[row] == ScreenedRide.COUNTS)
+                .filter(ClosedLoopSign::isSure)
+                .isPresent();
+        for (int i = 0; sure && i < target.length; i++) {
+            mark(i, Screen.CLOSED_LOOP_UNLOGGED, ClosedLoopSign.worksAt(target[i]));
+        }
     }
 
     private void markAll(Axis speed, Axis load) {
