@@ -144,8 +144,9 @@ class PosteriorTest {
             }
             for (int q = 0; q < p; q++, at++) {
                 Nuisance nuisance = Nuisance.values()[q];
-                a.setEntry(at, 2 * CELLS + q, 1 / nuisance.spread);
-                b.setEntry(at, nuisance.start / nuisance.spread);
+                double spread = nuisance.spreadAt(pointNuisances[q]);
+                a.setEntry(at, 2 * CELLS + q, 1 / spread);
+                b.setEntry(at, nuisance.start / spread);
             }
             return reference.solve(a, b);
         }
@@ -166,7 +167,8 @@ class PosteriorTest {
                 }
                 for (int q = 0; q < Nuisance.COUNT; q++) {
                     Nuisance nuisance = Nuisance.values()[q];
-                    nuisances.setEntry(i, q, row.byNuisance[q] * nuisance.spread);
+                    double spread = nuisance.spreadAt(pointNuisances[q]);
+                    nuisances.setEntry(i, q, row.byNuisance[q] * spread);
                     value += row.byNuisance[q] * (pointNuisances[q] - nuisance.start);
                 }
                 off.setEntry(i, value);
@@ -263,7 +265,10 @@ class PosteriorTest {
         assertArrayEquals(fit.mean, posterior.cells(), TOLERANCE);
         for (Nuisance nuisance : Nuisance.values()) {
             assertEquals(nuisance.start, posterior.nuisances()[nuisance.ordinal()], TOLERANCE);
-            assertEquals(nuisance.spread, posterior.nuisanceUncertainties()[nuisance.ordinal()], TOLERANCE);
+            assertEquals(
+                    nuisance.spreadAt(fit.pointNuisances[nuisance.ordinal()]),
+                    posterior.nuisanceUncertainties()[nuisance.ordinal()],
+                    TOLERANCE);
         }
     }
 
