@@ -24,7 +24,7 @@ public final class EstimateFixture {
     public static Validation validation() {
         Map<Integer, Validation.Cell> cells = new TreeMap<>();
         for (int c = 30; c < 90; c += 3) {
-            cells.put(c, new Validation.Cell(2 + c % 5, 10 + c, 8 + c % 9, c == 60 ? 13 : 0.4 + 0.2 * (c % 7)));
+            cells.put(c, new Validation.Cell(2 + c % 5, 10 + c, 8 + c % 9, c == 60 ? 15 : 0.4 + 0.2 * (c % 7)));
         }
         return new Validation(12, 8200, 14.6, 0.7, cells);
     }

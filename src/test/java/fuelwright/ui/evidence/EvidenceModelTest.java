@@ -28,7 +28,7 @@ class EvidenceModelTest {
         Validation validation = session.analysis().validation().orElseThrow();
         List<HeatCell> cells = model.mapProperty().get().cells();
         Validation.Cell judged = validation.at(60).orElseThrow();
-        assertEquals("13.0", cells.get(60).figure());
+        assertEquals("15.0", cells.get(60).figure());
         assertTrue(judged.isWorse());
         assertTrue(cells.get(60).below().startsWith("was "), cells.get(60).below());
     }
