@@ -43,7 +43,7 @@ final class EstimateWords {
         double delayError =
                 Math.hypot(error[Nuisance.FIXED_DELAY.ordinal()], 120.0 / 4000 * error[Nuisance.CYCLES.ordinal()]);
         double lagError = error[Nuisance.LAG.ordinal()];
-        boolean identified = lagError < 0.5 * Nuisance.LAG.spreadAt(model.lagS());
+        boolean identified = lagError < 0.5 * Nuisance.LAG.spread;
         String words = String.format(
                 Locale.ROOT,
                 identified

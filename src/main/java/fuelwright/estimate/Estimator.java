@@ -31,10 +31,7 @@ public final class Estimator {
     /** Delays and lags tried before the rounds, as multiples of the usual ones, so that the rounds start on the right slope. */
     private static final double[] DELAY_TRIALS = {0.4, 0.7, 1, 1.5, 2.2, 3.2};
 
-    /** A slower sensor says nothing of single cells, s. */
-    private static final double SLOWEST_LAG_S = 2;
-
-    private static final double[] LAG_TRIALS = {0.5, 1, 2, 4, 8, 12};
+    private static final double[] LAG_TRIALS = {0.5, 1, 2};
 
     /**
      * A ride with the table that was in the control unit.
@@ -211,7 +208,7 @@ public final class Estimator {
             inside[nuisance.ordinal()] = Math.max(0, inside[nuisance.ordinal()]);
         }
         int lag = Nuisance.LAG.ordinal();
-        inside[lag] = Math.max(0.005, Math.min(SLOWEST_LAG_S, inside[lag]));
+        inside[lag] = Math.max(0.005, Math.min(1, inside[lag]));
         off.stream().flatMap(p -> p.nuisances().stream()).forEach(n -> inside[n.ordinal()] = 0);
         return inside;
     }

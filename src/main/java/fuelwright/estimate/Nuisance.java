@@ -11,16 +11,8 @@ enum Nuisance {
     CYCLES(0.9, 0.2),
     /** Exhaust gas between valve and sensor, g: a litre of pipe at 850 K holds 0.4 g (ideal gas). */
     GAS(0.4, 0.4),
-    /**
-     * Sensor time constant, s: production broadband sensors 0.05 to 0.1 s (Sensors and Actuators B 120 (2006) 199). Old or badly placed ones
-     * take up to a second, so its spread grows with it, as if it were its logarithm that is known.
-     */
-    LAG(0.08, 0.05) {
-        @Override
-        double spreadAt(double value) {
-            return Math.max(spread, SLOW_SHARE * value);
-        }
-    },
+    /** Sensor time constant, s: production broadband sensors 0.05 to 0.1 s (Sensors and Actuators B 120 (2006) 199). */
+    LAG(0.08, 0.05),
     /** Share of the fuel that goes to the wall film while the fuel flow moves: X of Aquino, SAE 810494. */
     WALL_FILM(0.1, 0.2),
     /** What accel enrichment makes up for of it while fuel for each cycle rises. */
@@ -32,19 +24,12 @@ enum Nuisance {
 
     static final int COUNT = values().length;
 
-    private static final double SLOW_SHARE = 0.7;
-
     final double start;
     final double spread;
 
     Nuisance(double start, double spread) {
         this.start = start;
         this.spread = spread;
-    }
-
-    /** The spread where the estimate is worked out. */
-    double spreadAt(double value) {
-        return spread;
     }
 
     static double[] starts() {

@@ -72,12 +72,10 @@ final class Posterior {
 
         factor = BandedCholesky.of(a);
         borderSolved = new double[p][];
-        double spreads = 0;
         SymmetricBand schur = new SymmetricBand(p, p - 1);
         for (int q = 0; q < p; q++) {
             borderSolved[q] = factor.solve(border[q]);
-            double spread = Nuisance.values()[q].spreadAt(pointNuisances[q]);
-            spreads += 2 * Math.log(spread);
+            double spread = Nuisance.values()[q].spread;
             for (int r = 0; r <= q; r++) {
                 double value = sums.nuisanceNuisance[q][r] - dot(border[r], borderSolved[q]);
                 schur.set(q, r, value + (q == r ? 1 / (spread * spread) : 0));
@@ -108,7 +106,6 @@ final class Posterior {
         }
         deviance = constant
                 - fitted
-                + spreads
                 + factor.logDeterminant()
                 + borderFactor.logDeterminant()
                 - BandedCholesky.of(precision).logDeterminant()

@@ -21,8 +21,8 @@ record Stretch(int ride, int lead, int from, int to) {
     private static final int WHOLE_ROWS = 60_000;
     /** Length of the samples taken of long rides. */
     private static final int SAMPLE_ROWS = 1 << 12;
-    /** Time of the run-up: five times the slowest sensor that is tried, s. */
-    private static final double RUN_UP_S = 5;
+    /** Time of the run-up: five times the slowest of what has to settle, s. */
+    private static final double RUN_UP_S = 3;
 
     int rows() {
         return to - from;
