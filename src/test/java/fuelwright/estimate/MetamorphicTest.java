@@ -177,7 +177,7 @@ class MetamorphicTest {
                 truth[c] += OWN * random.nextGaussian();
             }
             for (Nuisance n : Nuisance.values()) {
-                off[n.ordinal()] = n.spreadAt(n.start) * random.nextGaussian();
+                off[n.ordinal()] = n.spread * random.nextGaussian();
             }
             List<Row> rows = new ArrayList<>();
             for (Row r : rows(1000 + draw, 60)) {
