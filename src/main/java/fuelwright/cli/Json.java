@@ -24,4 +24,9 @@ final class Json {
             throw new IllegalArgumentException("map: not writable as JSON", e);
         }
     }
+
+    /** To a thousandth; null where it isn't a number. */
+    static Double rounded(double value) {
+        return number(Double.isFinite(value) ? Math.round(value * 1000) / 1000.0 : value);
+    }
 }

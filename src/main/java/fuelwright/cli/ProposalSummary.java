@@ -79,6 +79,7 @@ final class ProposalSummary {
                 .ifPresentOrElse(
                         v -> lines.add(validation(v)),
                         () -> lines.add("Left-out check: the rides are too short for it"));
+        lines.addAll(TipInWords.lines(analysis.estimate().tipIn()));
         for (int ride = 0; ride < analysis.screened().size(); ride++) {
             lines.add(expected(
                     analysis.screened().get(ride).ride().name(),
@@ -108,10 +109,13 @@ final class ProposalSummary {
     private static String validation(Validation v) {
         return String.format(
                 Locale.ROOT,
-                "Left-out check: mixture error %.1f %% before, %.1f %% after, on %d readings that the fit had not seen",
+                "Left-out check: mixture error %.1f %% before, %.1f %% after, on %d readings that the fit had not seen;"
+                        + " larger than before in %d of %d cells",
                 v.errorBeforePercent(),
                 v.errorAfterPercent(),
-                v.readings());
+                v.readings(),
+                v.worse(),
+                v.cells().size());
     }
 
     private static String expected(String ride, ExpectedMixture.Summary e) {
@@ -212,8 +216,10 @@ final class ProposalSummary {
             check.put("readings", v.readings());
             check.put("errorBeforePercent", rounded(v.errorBeforePercent()));
             check.put("errorAfterPercent", rounded(v.errorAfterPercent()));
+            check.put("cells", cells(v, table));
             map.put("leftOutCheck", check);
         });
+        map.put("tipIn", TipInWords.asMap(analysis.estimate().tipIn()));
         analysis.hardware().ifPresent(h -> {
             Map<String, Object> hardware = new LinkedHashMap<>();
             hardware.put("quantity", h.table().quantity().words());
@@ -243,6 +249,21 @@ final class ProposalSummary {
         map.put("folder", folder.toString());
         map.put("written", written);
         return map;
+    }
+
+    private static List<Object> cells(Validation validation, Table table) {
+        List<Object> cells = new ArrayList<>();
+        validation.cells().forEach((cell, v) -> {
+            Map<String, Object> one = new LinkedHashMap<>();
+            one.put("speedRpm", rounded(table.speedAt(cell)));
+            one.put("load", rounded(table.loadAt(cell)));
+            one.put("blocks", v.blocks());
+            one.put("independentReadings", rounded(v.independentReadings()));
+            one.put("errorBeforePercent", rounded(v.errorBeforePercent()));
+            one.put("errorAfterPercent", rounded(v.errorAfterPercent()));
+            cells.add(one);
+        });
+        return cells;
     }
 
     /** The left-out check where there was anything to check. */
@@ -279,6 +300,6 @@ final class ProposalSummary {
     }
 
     private static Double rounded(double value) {
-        return Json.number(Double.isFinite(value) ? Math.round(value * 1000) / 1000.0 : value);
+        return Json.rounded(value);
     }
 }

@@ -14,6 +14,7 @@ public final class Estimate {
     private final double[] uncertainties;
     private final double[] independentReadings;
     private final SensorFit sensor;
+    private final TipIn tipIn;
     private final List<String> remarks;
 
     /**
@@ -22,6 +23,7 @@ public final class Estimate {
      * @param uncertainties standard error of the above for each cell
      * @param independentReadings for each cell, 0 where nobody rode
      * @param sensor delay and lag used, and how sure they are
+     * @param tipIn what the table alone leaves unexplained as the throttle opens
      * @param remarks what was decided on the way, one sentence each
      */
     Estimate(
@@ -30,12 +32,14 @@ public final class Estimate {
             double[] uncertainties,
             double[] independentReadings,
             SensorFit sensor,
+            TipIn tipIn,
             List<String> remarks) {
         this.table = table;
         this.logFactors = logFactors.clone();
         this.uncertainties = uncertainties.clone();
         this.independentReadings = independentReadings.clone();
         this.sensor = sensor;
+        this.tipIn = tipIn;
         this.remarks = List.copyOf(remarks);
     }
 
@@ -75,6 +79,11 @@ public final class Estimate {
 
     public SensorFit sensor() {
         return sensor;
+    }
+
+    /** The lean or rich moments as the throttle opened; nothing where no ride has a measured mixture. */
+    public TipIn tipIn() {
+        return tipIn;
     }
 
     public List<String> remarks() {

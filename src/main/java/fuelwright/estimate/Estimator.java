@@ -141,12 +141,16 @@ public final class Estimator {
             search(check);
         }
         crowding = crowding.scaled((double) rows(all) / rows(some));
+        double[] doubts = new double[table.cells()];
         for (int round = 0; round < ROUNDS_ON_ALL; round++) {
             check.run();
-            moveTo(smoothness.posterior(sums(all, nuisances), cells, nuisances, table, prior));
+            Posterior settled = smoothness.posterior(sums(all, nuisances), cells, nuisances, table, prior);
+            doubts = settled.cellUncertainties();
+            moveTo(settled);
         }
         check.run();
-        blocks = sumsOfBlocks();
+        TipInMaker tipIn = new TipInMaker(readings, noise, nuisances, doubts);
+        blocks = sumsOfBlocks(tipIn);
         Sums last = total(blocks);
         Posterior posterior = smoothness.posterior(last, cells, nuisances, table, prior);
         return new Estimate(
@@ -155,6 +159,7 @@ public final class Estimator {
                 order.toTable(posterior.cellUncertainties()),
                 order.toTable(last.independentReadings),
                 EstimateWords.sensorFit(Nuisance.sensor(nuisances), posterior),
+                tipIn.made(),
                 EstimateWords.remarks(readings, noise, smoothness, crowding, prior));
     }
 
@@ -264,7 +269,7 @@ public final class Estimator {
     }
 
     /** All rides, by the block that is to be left out together. */
-    private List<Sums> sumsOfBlocks() {
+    private List<Sums> sumsOfBlocks(TipInMaker tipIn) {
         EvidencePass pass = new EvidencePass(delivered, cells, nuisances);
         long rows = readings.stream().mapToLong(Readings::size).sum();
         long[] first = new long[readings.size()];
@@ -275,7 +280,7 @@ public final class Estimator {
                 .map(part -> {
                     Sums[] own = new Sums[Stretch.PARTS];
                     for (Stretch stretch : part) {
-                        collect(pass, stretch, row -> {
+                        collect(pass, stretch, tipIn.of(stretch.ride()), row -> {
                             int block = (int) ((first[stretch.ride()] + row) * Stretch.PARTS / rows);
                             if (own[block] == null) {
                                 own[block] = new Sums(table.cells(), halfBandwidth);
@@ -304,6 +309,11 @@ public final class Estimator {
     }
 
     private void collect(EvidencePass pass, Stretch stretch, IntFunction<Sums> sumsOfRow) {
+        collect(pass, stretch, EvidencePass.Sink.NONE, sumsOfRow);
+    }
+
+    /** @param witness is told every reading, whether it counts or not */
+    private void collect(EvidencePass pass, Stretch stretch, EvidencePass.Sink witness, IntFunction<Sums> sumsOfRow) {
         Readings ride = readings.get(stretch.ride());
         NoiseModel model = noise.get(stretch.ride());
         boolean crowded = !off.contains(Part.CROWDING);
@@ -311,7 +321,8 @@ public final class Estimator {
                 .flatMap(p -> p.nuisances().stream())
                 .mapToInt(Nuisance::ordinal)
                 .toArray();
-        pass.run(ride, stretch, (row, stepS, residual, film, place, lag, byNuisance) -> {
+        pass.run(ride, stretch, (row, burntS, stepS, residual, film, place, lag, byNuisance) -> {
+            witness.reading(row, burntS, stepS, residual, film, place, lag, byNuisance);
             if (ride.screened.counts(row)) {
                 double independence = model.independence(stepS);
                 double weight = independence * worth(model, residual, film);
@@ -341,30 +352,24 @@ public final class Estimator {
      */
     public Validation validate() {
         Sums total = total(blocks);
+        LeftOut leftOut = new LeftOut(order);
         List<Sums> left = blocks.stream()
                 .filter(b -> b.readings > 0 && b.readings < total.readings)
                 .toList();
-        List<double[]> errors =
-                left.parallelStream().map(block -> errors(block, total)).toList();
-        double before = errors.stream().mapToDouble(e -> e[0]).sum();
-        double after = errors.stream().mapToDouble(e -> e[1]).sum();
-        return new Validation(
-                left.size(),
-                total.readings,
-                100 * Math.sqrt(before / total.weight),
-                100 * Math.sqrt(after / total.weight));
-    }
-
-    /** Σ w·r² of a block with the table as it is, and with the table fitted without the block. */
-    private double[] errors(Sums block, Sums total) {
-        Sums rest = total(List.of(total));
-        rest.add(block, -1);
-        Posterior without = smoothness.posterior(rest, cells, nuisances, table, prior);
-        double[] still = new double[Nuisance.COUNT];
-        return new double[] {
-            block.residualAfter(step(new double[cells.length], cells), still),
-            block.residualAfter(step(without.cells(), cells), still)
-        };
+        List<double[]> without = left.parallelStream()
+                .map(block -> {
+                    Sums rest = total(List.of(total));
+                    rest.add(block, -1);
+                    return smoothness
+                            .posterior(rest, cells, nuisances, table, prior)
+                            .cells();
+                })
+                .toList();
+        double[] asRidden = step(new double[cells.length], cells);
+        for (int b = 0; b < left.size(); b++) {
+            leftOut.add(left.get(b), asRidden, step(without.get(b), cells));
+        }
+        return leftOut.made(total);
     }
 
     /**
@@ -487,7 +492,7 @@ public final class Estimator {
         Readings ride = readings.get(stretch.ride());
         NoiseModel model = noise.get(stretch.ride());
         Residuals residuals = own.residuals.get(stretch.ride());
-        pass.run(ride, stretch, (row, stepS, residual, film, place, lag, byNuisance) -> {
+        pass.run(ride, stretch, (row, burntS, stepS, residual, film, place, lag, byNuisance) -> {
             if (ride.screened.counts(row)) {
                 residuals.add(residual, film, row, stepS);
                 own.crowding.count(place, model.independence(stepS) * worth(model, residual, film), residual);

@@ -15,8 +15,11 @@ final class EvidencePass {
 
     /** Receives one reading; arrays are only valid during the call. */
     interface Sink {
+        Sink NONE = (row, burntS, stepS, residual, film, place, shares, byNuisance) -> {};
+
         /**
          * @param row row of the ride
+         * @param burntS when what was read was burnt, s
          * @param stepS time since the reading before, s
          * @param residual ln of reading over prediction
          * @param film how far fuelling is from its own average: a measure of how fast things move
@@ -25,7 +28,14 @@ final class EvidencePass {
          * @param byNuisance derivatives by the nuisances
          */
         void reading(
-                int row, double stepS, double residual, double film, int place, LagFilter shares, double[] byNuisance);
+                int row,
+                double burntS,
+                double stepS,
+                double residual,
+                double film,
+                int place,
+                LagFilter shares,
+                double[] byNuisance);
     }
 
     /** Between rows further apart than this the path is followed in smaller steps, s. */
@@ -169,7 +179,7 @@ final class EvidencePass {
                     if (row >= stretch.from()) {
                         double predicted = lagged + nuisanceTerms(row);
                         double film = Math.max(Math.abs(wall), Math.abs(opening) + Math.abs(closing));
-                        sink.reading(row, step, reading - predicted, film, here.place, lag, byNuisance);
+                        sink.reading(row, here.burntS, step, reading - predicted, film, here.place, lag, byNuisance);
                     }
                 }
             }

@@ -9,6 +9,8 @@ import fuelwright.estimate.Estimate;
 import fuelwright.estimate.ExpectedMixture;
 import fuelwright.estimate.SensorModel;
 import fuelwright.estimate.Standing;
+import fuelwright.estimate.TipIn;
+import fuelwright.estimate.Validation;
 import fuelwright.issue.Issue;
 import fuelwright.issue.Loaded;
 import fuelwright.job.PartGain;
@@ -23,6 +25,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.IntStream;
 
 /** What the report says, as words and figures ready for the template. */
@@ -58,7 +61,10 @@ final class ReportContent {
         map.put("screens", screens(handed));
         map.put("sensor", sensor(handed.estimate()));
         map.put("validation", validation(handed));
+        map.put("leftOutMap", judged(handed).map(maps::leftOut).orElse(""));
         map.put("expected", expected(handed));
+        map.put("tipIn", tipIn(handed.estimate().tipIn()));
+        map.put("tipInLeftOut", handed.estimate().tipIn().leftOut());
         map.put("settings", settings(handed));
         map.put("next", next(handed));
         map.put("toLearn", toLearn(handed));
@@ -228,16 +234,35 @@ final class ReportContent {
     }
 
     private static List<List<String>> validation(Handed handed) {
-        return handed.validation()
-                .filter(v -> v.readings() > 0 && Double.isFinite(v.errorAfterPercent()))
+        return judged(handed)
                 .map(v -> List.of(
                         row("Parts of the rides left out in turn", Integer.toString(v.blocks())),
                         row("Readings judged", Integer.toString(v.readings())),
                         row("Mixture error with the table as ridden", Figures.plain(v.errorBeforePercent(), 1) + " %"),
                         row(
                                 "Mixture error with the proposal made without them",
-                                Figures.plain(v.errorAfterPercent(), 1) + " %")))
+                                Figures.plain(v.errorAfterPercent(), 1) + " %"),
+                        row(
+                                "Cells with enough unseen readings",
+                                Integer.toString(v.cells().size())),
+                        row("of them with a larger error than as ridden", Long.toString(v.worse()))))
                 .orElse(List.of());
+    }
+
+    private static Optional<Validation> judged(Handed handed) {
+        return handed.validation().filter(v -> v.readings() > 0 && Double.isFinite(v.errorAfterPercent()));
+    }
+
+    /** Opening rate, engine speed, openings, mean and worst deviation. */
+    private static List<List<String>> tipIn(TipIn tipIn) {
+        return tipIn.bins().stream()
+                .map(b -> List.of(
+                        b.rateWords(),
+                        b.speedWords(),
+                        Integer.toString(b.openings()),
+                        Figures.signed(b.meanPercent(), 1) + " ± " + Figures.plain(b.uncertaintyPercent(), 1),
+                        (b.atLimit() > 0 ? "beyond " : "") + Figures.signed(b.worstPercent(), 1)))
+                .toList();
     }
 
     /** Ride, readings, error before and after, the leanest reading at high load. */

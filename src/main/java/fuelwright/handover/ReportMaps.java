@@ -4,9 +4,11 @@ import fuelwright.estimate.CellProposal;
 import fuelwright.estimate.Estimate;
 import fuelwright.estimate.Proposal;
 import fuelwright.estimate.Standing;
+import fuelwright.estimate.Validation;
 import fuelwright.power.Breathing;
 import fuelwright.safety.Caution;
 import fuelwright.table.Table;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.ToDoubleFunction;
@@ -130,6 +132,27 @@ final class ReportMaps {
                     n > 0 ? (n < 0.05 ? "<0.1" : Figures.plain(n, n < 9.95 ? 1 : 0)) : "–",
                     HeatMap.FULL_SIZE,
                     "",
+                    inferred(cell),
+                    stopped.contains(cell),
+                    tip(cell));
+        });
+    }
+
+    /** What is left of each cell's error on readings that the fit hadn't seen, below it what it was. */
+    String leftOut(Validation validation) {
+        double most = validation.cells().values().stream()
+                .mapToDouble(c -> Math.max(c.errorBeforePercent(), c.errorAfterPercent()))
+                .max()
+                .orElse(1);
+        return HeatMap.of(table, "left-out", "Mixture error of each cell on readings not seen, percent", cell -> {
+            Optional<Validation.Cell> judged = validation.at(cell);
+            return new HeatMap.Cell(
+                    judged.map(v -> Palette.amount(v.errorAfterPercent() / most))
+                            .orElse(0xffffff),
+                    judged.map(v -> Figures.plain(v.errorAfterPercent(), 1)).orElse("–"),
+                    HeatMap.FULL_SIZE,
+                    judged.map(v -> "was " + Figures.plain(v.errorBeforePercent(), 1))
+                            .orElse(""),
                     inferred(cell),
                     stopped.contains(cell),
                     tip(cell));

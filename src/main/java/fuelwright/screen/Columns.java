@@ -46,7 +46,7 @@ final class Columns {
         speedRpm = values(ride, Role.ENGINE_SPEED);
         throttlePercent = values(ride, Role.THROTTLE);
         pressureKpa = values(ride, Role.MANIFOLD_PRESSURE);
-        load = loadKind == Axis.Kind.THROTTLE ? throttlePercent : pressureKpa;
+        load = load(loadKind);
         lambda = ride.mixture().map(Column::shared).orElseGet(() -> nothing(ride));
         coolantC = values(ride, Role.COOLANT);
         gear = values(ride, Role.GEAR);
@@ -70,6 +70,11 @@ final class Columns {
             segmentStarts[s] = starts.get(s);
         }
         segmentStarts[starts.size()] = ride.size();
+    }
+
+    /** The load as an axis of that kind indexes it. */
+    double[] load(Axis.Kind kind) {
+        return kind == Axis.Kind.THROTTLE ? throttlePercent : pressureKpa;
     }
 
     private double[] values(Ride ride, Role role) {

@@ -2,7 +2,9 @@ package fuelwright.screen;
 
 import fuelwright.ride.Ride;
 import fuelwright.table.Axis;
+import fuelwright.table.Table;
 import java.util.Arrays;
+import java.util.Optional;
 
 /**
  * Decides for each row of a ride whether it is evidence. Every rule is one method that marks rows; a row keeps the first reason in the
@@ -53,15 +55,45 @@ public final class Screens {
      * @param load its load axis
      */
     public static ScreenedRide apply(Ride ride, ScreenSettings settings, Axis speed, Axis load) {
-        return apply(ride, settings, speed, load, () -> {});
+        return apply(ride, settings, speed, load, Optional.empty(), () -> {});
     }
 
-    /** @param stillWanted called now and then; whatever it throws ends the work */
-    public static ScreenedRide apply(Ride ride, ScreenSettings settings, Axis speed, Axis load, Runnable stillWanted) {
+    /**
+     * The same, and where the target is known it looks for a closed loop whose trims aren't in the ride.
+     *
+     * @param targetLambda target, as lambda
+     * @param stillWanted called now and then; whatever it throws ends the work
+     */
+    public static ScreenedRide apply(
+            Ride ride,
+            ScreenSettings settings,
+            Axis speed,
+            Axis load,
+            Optional<Table> targetLambda,
+            Runnable stillWanted) {
         Screens screens = new Screens(ride, settings, load.kind());
         screens.markAll(speed, load, stillWanted);
         stillWanted.run();
+        if (!ride.hasTrims() && settings.isOn(Screen.CLOSED_LOOP_UNLOGGED)) {
+            targetLambda.ifPresent(screens::markClosedLoop);
+        }
         return new ScreenedRide(ride, screens.reasons);
+    }
+
+    /** Where a loop works it made the mixture right, not the table. */
+    private void markClosedLoop(Table targetLambda) {
+        double[] loads = c.load(targetLambda.load().kind());
+        double[] target = new double[reasons.length];
+        for (int i = 0; i < target.length; i++) {
+            target[i] = targetLambda.value(c.speedRpm[i], loads[i]);
+        }
+        boolean sure = ClosedLoopSign.of(
+                        c.timeS, c.speedRpm, c.lambda, target, row -> reasons[row] == ScreenedRide.COUNTS)
+                .filter(ClosedLoopSign::isSure)
+                .isPresent();
+        for (int i = 0; sure && i < target.length; i++) {
+            mark(i, Screen.CLOSED_LOOP_UNLOGGED, ClosedLoopSign.worksAt(target[i]));
+        }
     }
 
     private void markAll(Axis speed, Axis load, Runnable stillWanted) {

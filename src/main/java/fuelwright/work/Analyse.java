@@ -51,7 +51,7 @@ public final class Analyse {
     }
 
     /** What follows from a screened ride. */
-    private record ScreenKey(Ride ride, ScreenSettings settings, Axis speed, Axis load)
+    private record ScreenKey(Ride ride, ScreenSettings settings, Axis speed, Axis load, Table target)
             implements Memo.Key<ScreenedRide> {
         @Override
         public boolean isLarge() {
@@ -99,8 +99,14 @@ public final class Analyse {
             cancellation.check();
             Table madeWith = ride.madeWith().orElse(fuel);
             ScreenedRide one = memo.of(
-                    new ScreenKey(ride.ride(), job.screens(), madeWith.speed(), madeWith.load()),
-                    () -> Screens.apply(ride.ride(), job.screens(), madeWith.speed(), madeWith.load()));
+                    new ScreenKey(ride.ride(), job.screens(), madeWith.speed(), madeWith.load(), target),
+                    () -> Screens.apply(
+                            ride.ride(),
+                            job.screens(),
+                            madeWith.speed(),
+                            madeWith.load(),
+                            Optional.of(target),
+                            cancellation::check));
             screened.add(one);
             sources.add(new Estimator.Source(one, madeWith));
         }

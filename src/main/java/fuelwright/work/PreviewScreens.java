@@ -31,7 +31,12 @@ public final class PreviewScreens {
         Optional<Table> table = ride.madeWith().or(job::fuelTable);
         return table.isPresent()
                 ? Screens.apply(
-                        ride.ride(), settings, table.get().speed(), table.get().load(), cancellation::check)
+                        ride.ride(),
+                        settings,
+                        table.get().speed(),
+                        table.get().load(),
+                        job.targetLambda(),
+                        cancellation::check)
                 : of(ride.ride(), settings, cancellation);
     }
 
@@ -39,6 +44,12 @@ public final class PreviewScreens {
     static ScreenedRide of(Ride ride, ScreenSettings settings, Cancellation cancellation) {
         boolean byPressure = ride.column(Role.THROTTLE).isEmpty()
                 && ride.column(Role.MANIFOLD_PRESSURE).isPresent();
-        return Screens.apply(ride, settings, ALL_SPEEDS, byPressure ? ALL_PRESSURE : ALL_THROTTLE, cancellation::check);
+        return Screens.apply(
+                ride,
+                settings,
+                ALL_SPEEDS,
+                byPressure ? ALL_PRESSURE : ALL_THROTTLE,
+                Optional.empty(),
+                cancellation::check);
     }
 }

@@ -97,6 +97,40 @@ class CommandsTest {
     }
 
     @Test
+    void propose_tells_cells_on_unseen_stretches_and_the_moments_of_opening() throws IOException {
+        Ran ran = Ran.of(
+                "propose",
+                "--table",
+                "sample-logs/fuel-table.csv",
+                "--target",
+                "sample-logs/target-table.csv",
+                "--ride",
+                "sample-logs/ride-1-cold-start.csv",
+                "--out",
+                home.resolve("sample").toString(),
+                "--json");
+        JsonNode json = new ObjectMapper().readTree(ran.out());
+        JsonNode cells = json.get("leftOutCheck").get("cells");
+        assertTrue(cells.size() > 20, cells.size() + " cells");
+        for (JsonNode cell : cells) {
+            assertTrue(
+                    cell.get("errorAfterPercent").asDouble() >= 0
+                            && cell.get("blocks").asInt() > 0,
+                    "" + cell);
+        }
+        JsonNode tipIn = json.get("tipIn");
+        int openings = 0;
+        for (JsonNode bin : tipIn.get("bins")) {
+            assertTrue(bin.get("uncertaintyPercent").asDouble() > 0, "" + bin);
+            openings += bin.get("openings").asInt();
+        }
+        assertTrue(
+                openings > 0 && tipIn.get("leftOut").asInt() > openings,
+                "a cold start: most can not be judged " + tipIn);
+        assertEquals(openings, tipIn.get("openings").asInt());
+    }
+
+    @Test
     void do01_propose_writes_all_its_files_and_its_code_says_whether_a_stop_stands() throws IOException {
         Path out = home.resolve("out");
         Ran ran = propose(out, "--json", "--step", "0.5");
@@ -108,6 +142,10 @@ class CommandsTest {
         }
         assertEquals(stops > 0 ? Exit.STOP : Exit.DONE, ran.code());
         assertEquals(ran.code(), json.get("exit").asInt());
+        // Too short a ride for any cell or opening to be judged: nothing is made up.
+        assertEquals(0, json.get("leftOutCheck").get("cells").size(), ran.out());
+        assertEquals(0, json.get("tipIn").get("openings").asInt(), ran.out());
+        assertTrue(json.get("tipIn").get("leftOut").asInt() > 0, ran.out());
         List<String> keys = new ArrayList<>();
         json.get("table").fieldNames().forEachRemaining(keys::add);
         assertEquals(List.of("quantity", "engineSpeeds", "loads"), keys, "a fixed order");

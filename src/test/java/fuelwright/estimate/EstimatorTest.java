@@ -223,6 +223,24 @@ class EstimatorTest {
                 "after " + validation.errorAfterPercent());
     }
 
+    /** Before is what was planted, after is what is left of it; a cell that nobody rode isn't judged. */
+    @Test
+    void eachCellIsJudgedByReadingsThatItsFigureHasNotSeen() {
+        Estimator estimator = estimator(MADE.old, Machine.unknown(), FIRST, SECOND);
+        estimator.run(() -> {});
+        Validation validation = estimator.validate();
+        assertTrue(validation.cells().size() >= 15, validation.cells().size() + " cells");
+        assertTrue(validation.worse() <= 2, validation.worse() + " cells worse");
+        validation.cells().forEach((cell, judged) -> {
+            assertTrue(BOTH.independentReadings(cell) >= judged.independentReadings() - 1e-6, "cell " + cell);
+            double planted = 100 * Math.abs(truth(cell));
+            // Readings lie between cells, so a cell's mean takes some of its neighbours' error.
+            assertEquals(planted, judged.errorBeforePercent(), 2.5, "cell " + cell);
+            assertTrue(judged.errorAfterPercent() < 1.5, "cell " + cell + " " + judged);
+        });
+        assertTrue(validation.at(MADE.old.cells() - 1).isEmpty());
+    }
+
     /** A closed loop that adds just what is missing: its trim is the shortfall. */
     @Test
     void aRideWithTrimsAndNoWidebandIsEvidenceToo() {

@@ -41,7 +41,7 @@ class EvidencePassTest {
     private static List<Reading> pass(Readings readings, Table current, double[] cells, double[] nuisances) {
         List<Reading> all = new ArrayList<>();
         new EvidencePass(current.with(Quantity.MULTIPLIER, current.toArray()), cells, nuisances)
-                .run(readings, (row, stepS, residual, film, place, lag, byNuisance) -> {
+                .run(readings, (row, burntS, stepS, residual, film, place, lag, byNuisance) -> {
                     double[] byCell = new double[current.cells()];
                     for (int k = 0; k < lag.count(); k++) {
                         byCell[lag.cells()[k]] += lag.shares()[k];

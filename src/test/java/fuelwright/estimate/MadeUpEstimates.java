@@ -26,7 +26,13 @@ public final class MadeUpEstimates {
         SensorFit sensor = new SensorFit(
                 new SensorModel(0.03, 1, 0.5, 0.08), true, 0.004, 0.012, "Delay and lag follow from the rides.");
         return new Estimate(
-                table, factors, errors, counts, sensor, List.of("Smoothing was chosen by marginal likelihood."));
+                table,
+                factors,
+                errors,
+                counts,
+                sensor,
+                TipIn.none(),
+                List.of("Smoothing was chosen by marginal likelihood."));
     }
 
     /** Every cell gets what the estimate asks for. */

@@ -35,6 +35,7 @@ final class MadeUpRide {
     private final double hz;
     private final SensorModel sensor;
     private double noise = 0.004;
+    private DoubleUnaryOperator extra = u -> 0;
 
     /** @param factor of the fuel that the cell at (rpm, throttle) needs */
     MadeUpRide(Figure factor, double hz, SensorModel sensor) {
@@ -64,6 +65,12 @@ final class MadeUpRide {
 
     MadeUpRide withNoise(double lambda) {
         noise = lambda;
+        return this;
+    }
+
+    /** @param lnLambda what else makes the mixture lean at a time, ln */
+    MadeUpRide withExtra(DoubleUnaryOperator lnLambda) {
+        extra = lnLambda;
         return this;
     }
 
@@ -152,7 +159,8 @@ final class MadeUpRide {
             double u = i * STEP_S;
             double rpm = speedRpm.applyAsDouble(Math.max(0, u));
             double load = throttle.applyAsDouble(Math.max(0, u));
-            double z = Math.log(target.value(rpm, load) * needed.value(rpm, load) / old.value(rpm, load));
+            double z = Math.log(target.value(rpm, load) * needed.value(rpm, load) / old.value(rpm, load))
+                    + extra.applyAsDouble(u);
             double arrival = u + delayS(rpm, load);
             while (i > -1000 && arrived < n && arrived * STEP_S <= arrival) {
                 double part = (arrived * STEP_S - lastArrival) / (arrival - lastArrival);

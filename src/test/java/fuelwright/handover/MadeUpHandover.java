@@ -22,6 +22,7 @@ import fuelwright.table.TableReader;
 import fuelwright.unit.Unit;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeSet;
@@ -64,7 +65,7 @@ public final class MadeUpHandover {
                 List.of(screened),
                 estimate,
                 MadeUpEstimates.proposal(estimate, ProposalSettings.defaults()),
-                Optional.of(new Validation(8, 2310, 11.83, 1.94)),
+                Optional.of(new Validation(8, 2310, 11.83, 1.94, Map.of(20, new Validation.Cell(3, 40, 12.5, 1.2)))),
                 cautions);
     }
 

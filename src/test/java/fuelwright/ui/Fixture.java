@@ -11,7 +11,6 @@ import fuelwright.estimate.EstimateFixture;
 import fuelwright.estimate.NextRide;
 import fuelwright.estimate.Proposal;
 import fuelwright.estimate.Standing;
-import fuelwright.estimate.Validation;
 import fuelwright.handover.HardwareTable;
 import fuelwright.issue.Issue;
 import fuelwright.issue.Loaded;
@@ -208,7 +207,7 @@ public final class Fixture {
                         EstimateFixture.means(means),
                         estimate,
                         proposal,
-                        Optional.of(new Validation(12, 8200, 14.6, 0.7)),
+                        Optional.of(EstimateFixture.validation()),
                         NextRide.none(),
                         Optional.empty(),
                         cautions(table),

@@ -3,6 +3,7 @@ package fuelwright.ui.evidence;
 import fuelwright.estimate.CellMeans;
 import fuelwright.estimate.Estimate;
 import fuelwright.estimate.Standing;
+import fuelwright.estimate.Validation;
 import fuelwright.table.Table;
 import fuelwright.ui.plot.HeatCell;
 import fuelwright.ui.plot.HeatMap;
@@ -25,7 +26,8 @@ final class EvidenceMap {
         SHORTFALL,
         READINGS,
         UNCERTAINTY,
-        MEAN
+        MEAN,
+        UNSEEN
     }
 
     static final int RANGE = 40;
@@ -58,7 +60,7 @@ final class EvidenceMap {
             case READINGS:
                 double readings = e.independentReadings(cell);
                 return readings < 0.5
-                        ? nobody(place, palette, high)
+                        ? none(place, palette, high, "evidence.cell.nobody")
                         : cell(
                                 Figures.plain(readings, 0),
                                 "",
@@ -78,7 +80,7 @@ final class EvidenceMap {
             case MEAN:
                 Optional<CellMeans.Mean> mean = analysis.means().at(cell);
                 return mean.isEmpty()
-                        ? nobody(place, palette, high)
+                        ? none(place, palette, high, "evidence.cell.nobody")
                         : cell(
                                 Figures.signed(mean.get().meanShortfallPercent(), 1),
                                 Figures.count(mean.get().readings()),
@@ -89,6 +91,23 @@ final class EvidenceMap {
                                         "evidence.cell.mean",
                                         place,
                                         Figures.signed(mean.get().meanShortfallPercent(), 1)));
+            case UNSEEN:
+                Optional<Validation.Cell> judged = analysis.validation().flatMap(v -> v.at(cell));
+                return judged.isEmpty()
+                        ? none(place, palette, high, "evidence.cell.seen")
+                        : cell(
+                                Figures.plain(judged.get().errorAfterPercent(), 1),
+                                Words.of(
+                                        "evidence.was",
+                                        Figures.plain(judged.get().errorBeforePercent(), 1)),
+                                palette.sequential().at(judged.get().errorAfterPercent() / most),
+                                standing,
+                                high,
+                                Words.of(
+                                        "evidence.cell.unseen",
+                                        place,
+                                        Figures.plain(judged.get().errorAfterPercent(), 1),
+                                        Figures.plain(judged.get().errorBeforePercent(), 1)));
             default:
                 Color full = palette.diverging().at(e.shortfallPercent(cell) / range);
                 return cell(
@@ -117,8 +136,8 @@ final class EvidenceMap {
                 figure, below, fill, weight, standing == Standing.INFERRED, false, HeatCell.Mark.NONE, high, words);
     }
 
-    /** A cell that nobody rode has no figure at all; it is never shown as nothing needed. */
-    private static HeatCell nobody(String place, Palette palette, boolean high) {
+    /** A cell of which nothing is known has no figure at all; it is never shown as nothing needed. */
+    private static HeatCell none(String place, Palette palette, boolean high, String words) {
         return new HeatCell(
                 "–",
                 "",
@@ -128,7 +147,7 @@ final class EvidenceMap {
                 false,
                 HeatCell.Mark.NONE,
                 high,
-                Words.of("evidence.cell.nobody", place));
+                Words.of(words, place));
     }
 
     /** The greatest figure of a map of amounts; at least 1. */
@@ -136,8 +155,22 @@ final class EvidenceMap {
         double most = 1;
         Estimate e = analysis.estimate();
         for (int cell = 0; cell < e.table().cells(); cell++) {
-            most = Math.max(most, shown == Shown.READINGS ? e.independentReadings(cell) : e.uncertaintyPercent(cell));
+            most = Math.max(most, amount(analysis, shown, cell));
         }
         return most;
+    }
+
+    private static double amount(Analysis analysis, Shown shown, int cell) {
+        switch (shown) {
+            case READINGS:
+                return analysis.estimate().independentReadings(cell);
+            case UNSEEN:
+                return analysis.validation()
+                        .flatMap(v -> v.at(cell))
+                        .map(Validation.Cell::errorBeforePercent)
+                        .orElse(0.0);
+            default:
+                return analysis.estimate().uncertaintyPercent(cell);
+        }
     }
 }

@@ -2,6 +2,7 @@ package fuelwright.ui.evidence;
 
 import fuelwright.estimate.CellMeans;
 import fuelwright.estimate.Estimate;
+import fuelwright.estimate.TipIn;
 import fuelwright.job.JobRide;
 import fuelwright.screen.Screen;
 import fuelwright.screen.ScreenedRide;
@@ -38,6 +39,14 @@ public final class EvidenceModel {
             lines = List.copyOf(lines);
         }
     }
+
+    /**
+     * Openings of like rate from like engine speeds.
+     *
+     * @param heading the rate where it is another than in the line before, else blank
+     * @param clear whether the deviation is beyond doubt
+     */
+    public record TipInLine(String heading, Fact fact, boolean clear) {}
 
     private final Session session;
     private final NearReadings near;
@@ -92,6 +101,14 @@ public final class EvidenceModel {
                     Words.of("evidence.moved"),
                     Figures.signed(e.shortfallPercent(at) - m.meanShortfallPercent(), 1) + " %"));
         });
+        analysis.validation()
+                .flatMap(v -> v.at(at))
+                .ifPresent(v -> lines.add(new Fact(
+                        Words.of("evidence.unseen", v.blocks()),
+                        Words.of(
+                                "evidence.unseen.figure",
+                                Figures.plain(v.errorBeforePercent(), 1),
+                                Figures.plain(v.errorAfterPercent(), 1)))));
         return new CellFacts(
                 TableWords.cell(e.table(), at),
                 Figures.signed(e.shortfallPercent(at), 1),
@@ -137,6 +154,36 @@ public final class EvidenceModel {
                 .orElse(Words.of("evidence.novalidation")));
         analysis.estimate().remarks().forEach(r -> all.add(Parts.sentence(r)));
         return all;
+    }
+
+    /** A heading for each opening rate, and a line for each engine speed under it; empty where no opening was judged. */
+    public List<TipInLine> tipIn() {
+        if (session.analysis() == null) {
+            return List.of();
+        }
+        List<TipInLine> lines = new ArrayList<>();
+        String rate = "";
+        for (TipIn.Bin bin : session.analysis().estimate().tipIn().bins()) {
+            lines.add(new TipInLine(
+                    bin.rateWords().equals(rate) ? "" : bin.rateWords(),
+                    new Fact(
+                            Words.of("evidence.tipin.line", bin.speedWords(), bin.openings()),
+                            Words.of(
+                                    bin.atLimit() > 0 ? "evidence.tipin.beyond" : "evidence.tipin.figure",
+                                    Figures.signed(bin.meanPercent(), 1),
+                                    Figures.plain(bin.uncertaintyPercent(), 1),
+                                    Figures.signed(bin.worstPercent(), 1))),
+                    bin.isClear()));
+            rate = bin.rateWords();
+        }
+        return lines;
+    }
+
+    /** What stands below them: what they mean, and how many openings could not be judged. */
+    public String tipInWords() {
+        TipIn tipIn = session.analysis().estimate().tipIn();
+        return (tipIn.bins().isEmpty() ? Words.of("evidence.tipin.none") : Words.of("evidence.tipin.words"))
+                + (tipIn.leftOut() > 0 ? " " + Words.of("evidence.tipin.leftout", tipIn.leftOut()) : "");
     }
 
     /** How many readings count, and how many each screen kept out, over all rides. */

@@ -98,6 +98,11 @@ public final class EvidenceView implements StagePane {
                             "0",
                             Words.of("legend.lean"),
                             "+" + range + " %"));
+        } else if (shown == EvidenceMap.Shown.UNSEEN) {
+            bar.show(
+                    theme,
+                    t -> theme.palette().sequential().at(t),
+                    List.of("0 %", Figures.plain(model.most() / 2, 1) + " %", Figures.plain(model.most(), 1) + " %"));
         } else if (shown == EvidenceMap.Shown.READINGS) {
             bar.show(
                     theme,
@@ -146,7 +151,20 @@ public final class EvidenceView implements StagePane {
         model.sentences().forEach(s -> all.getChildren().add(Parts.text(s, "muted")));
         VBox counts = new VBox(Parts.label(Words.of("evidence.kept"), "section"));
         model.counts().forEach(f -> counts.getChildren().add(Parts.fact(f.words(), f.figure())));
-        facts.getChildren().addAll(all, delay, counts);
+        facts.getChildren().addAll(all, delay, tipIn(), counts);
+    }
+
+    private VBox tipIn() {
+        VBox lines = new VBox(Parts.label(Words.of("evidence.tipin"), "section"));
+        for (EvidenceModel.TipInLine line : model.tipIn()) {
+            if (!line.heading().isEmpty()) {
+                lines.getChildren().add(Parts.label(line.heading(), "muted", "small"));
+            }
+            lines.getChildren()
+                    .add(Parts.fact(line.fact().words(), line.fact().figure(), line.clear() ? "strong" : "muted"));
+        }
+        lines.getChildren().add(Parts.text(model.tipInWords(), "muted", "small"));
+        return lines;
     }
 
     @Override
