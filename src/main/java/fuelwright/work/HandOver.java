@@ -54,7 +54,12 @@ public final class HandOver {
      *     none there says anything else than the table
      */
     public static List<String> write(Analysis analysis, Path folder, boolean replace, boolean pdf) {
-        if (analysis.hardware().isEmpty() && Files.exists(folder.resolve(Exports.HARDWARE))) {
+        return write(of(analysis), folder, replace, pdf);
+    }
+
+    /** The same of what was made ready before. */
+    public static List<String> write(Handed handed, Path folder, boolean replace, boolean pdf) {
+        if (handed.hardware().isEmpty() && Files.exists(folder.resolve(Exports.HARDWARE))) {
             throw new WorkException(
                     folder.resolve(Exports.HARDWARE)
                             + " is of an earlier handover and would stand beside a table that it isn't made from."
@@ -62,10 +67,9 @@ public final class HandOver {
                     true,
                     null);
         }
-        Handed handed = of(analysis);
         Map<String, byte[]> files = new LinkedHashMap<>();
-        if (SaveJob.canSave(analysis.job())) {
-            files.put(JOB, SaveJob.bytes(analysis.job(), folder.resolve(JOB)));
+        if (SaveJob.canSave(handed.job())) {
+            files.put(JOB, SaveJob.bytes(handed.job(), folder.resolve(JOB)));
         }
         if (pdf || Files.exists(folder.resolve(Exports.REPORT_PDF))) {
             files.put(Exports.REPORT_PDF, Exports.reportPdf(handed));
