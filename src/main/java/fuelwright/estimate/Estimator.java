@@ -56,6 +56,9 @@ public final class Estimator {
     private final List<List<Stretch>> some;
     private final List<List<Stretch>> few;
     private List<Sums> blocks = List.of();
+    /** What the last sums say. */
+    private Posterior posterior;
+
     private double[] nuisances;
     private Smoothness smoothness = Smoothness.usual();
 
@@ -140,7 +143,7 @@ public final class Estimator {
         check.run();
         blocks = sumsOfBlocks();
         Sums last = total(blocks);
-        Posterior posterior = smoothness.posterior(last, cells, nuisances, table, prior);
+        posterior = smoothness.posterior(last, cells, nuisances, table, prior);
         return new Estimate(
                 table,
                 order.toTable(posterior.cells()),
@@ -390,7 +393,6 @@ public final class Estimator {
         if (readings.isEmpty()) {
             return NextRide.none();
         }
-        Posterior posterior = smoothness.posterior(total(blocks), cells, nuisances, table, prior);
         int newest = readings.size() - 1;
         return new NextRideSearch(
                         posterior,
