@@ -87,6 +87,7 @@ final class FuelFading {
         Departures left = new Departures(trace, y, rows, pieces(d, trace, rows));
         FuelFading best = null;
         for (Drawn guess : guesses) {
+            d.pace.check();
             FuelFading one = slope(trace, flow, left, guess);
             best = one != null && (best == null || one.merit > best.merit) ? one : best;
         }
