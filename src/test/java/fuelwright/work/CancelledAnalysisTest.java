@@ -20,24 +20,26 @@ class CancelledAnalysisTest {
     private static Job sample;
     private static List<Report> whole;
 
-    /** Cancelled by the report of that number. */
-    private static List<Report> reports(int cancelledBy) {
+    /** Cancelled by the report of that number among those of a stage, or among all. */
+    private static List<Report> cancelledBy(int number, String stage) {
         List<Report> reports = Collections.synchronizedList(new ArrayList<>());
-        Progress progress = (share, what) -> reports.add(new Report(share, what));
-        if (cancelledBy == Integer.MAX_VALUE) {
-            Analyse.run(sample, progress, Cancellation.NEVER);
-        } else {
-            assertThrows(
-                    Cancellation.CancelledException.class,
-                    () -> Analyse.run(sample, progress, () -> reports.size() >= cancelledBy));
-        }
+        assertThrows(
+                Cancellation.CancelledException.class,
+                () -> Analyse.run(
+                        sample,
+                        (share, what) -> reports.add(new Report(share, what)),
+                        () -> reports.stream()
+                                        .filter(r -> r.what.contains(stage))
+                                        .count()
+                                >= number));
         return reports;
     }
 
     @BeforeAll
     static void analyseOnce() {
         sample = SampleJob.load().value().orElseThrow();
-        whole = reports(Integer.MAX_VALUE);
+        whole = Collections.synchronizedList(new ArrayList<>());
+        Analyse.run(sample, (share, what) -> whole.add(new Report(share, what)), Cancellation.NEVER);
     }
 
     @Test
@@ -53,21 +55,24 @@ class CancelledAnalysisTest {
     void longStagesReportManyTimes() {
         Map<String, Long> times = whole.stream().collect(Collectors.groupingBy(Report::what, Collectors.counting()));
         assertTrue(times.get("fitting") >= 40, () -> "" + times);
-        assertTrue(times.get("judging") >= 8, () -> "" + times);
+        assertTrue(times.get("judging") >= 5, () -> "" + times);
     }
 
     @Test
     void whicheverReportItIsCancelledByNoneFollows() {
-        for (int n = 1; n < whole.size() - 1; n += Math.max(1, whole.size() / 8)) {
-            assertEquals(n, reports(n).size());
+        // How many there are depends on which thread gets which part of the work; half of them there are always.
+        for (int n = 1; n < whole.size() / 2; n += Math.max(1, whole.size() / 12)) {
+            assertEquals(n, cancelledBy(n, "").size());
         }
     }
 
     @Test
-    void judgingEndsAtTheFirstCancelledReportToo() {
-        int judging = whole.stream().map(Report::what).toList().indexOf("judging");
-        for (int n = judging + 1; n < whole.size() - 1; n += 10) {
-            assertEquals(n, reports(n).size());
+    void judgingEndsAtTheReportThatCancelsItToo() {
+        for (int n = 1; n <= 4; n++) {
+            List<Report> reports = cancelledBy(n, "judging");
+            assertEquals(
+                    n, reports.stream().filter(r -> r.what.equals("judging")).count());
+            assertEquals("judging", reports.get(reports.size() - 1).what);
         }
     }
 }
