@@ -5,6 +5,7 @@ import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.util.OptionalInt;
 
 /**
  * Where the program starts. With arguments: the command line, unless they are those of the window, see
@@ -16,9 +17,12 @@ public final class Main {
     private Main() {}
 
     public static void main(String[] args) {
+        boolean window = Start.isForWindow(args);
+        OptionalInt done = window ? OptionalInt.empty() : ShortRun.of(args);
+        done.ifPresent(System::exit);
         PrintWriter out = utf8(FileDescriptor.out);
         PrintWriter err = utf8(FileDescriptor.err);
-        int code = Start.isForWindow(args) ? Start.window(args, out, err) : CommandLineTool.run(args, out, err);
+        int code = window ? Start.window(args, out, err) : CommandLineTool.run(args, out, err);
         out.flush();
         err.flush();
         System.exit(code);

@@ -8,11 +8,16 @@ import fuelwright.estimate.SensorModel;
 import fuelwright.ride.Ride;
 import fuelwright.ride.RideOptions;
 import fuelwright.ride.RideReader;
+import fuelwright.screen.ScreenSettings;
+import fuelwright.screen.ScreenedRide;
+import fuelwright.screen.Screens;
 import fuelwright.speed.BigRide;
 import fuelwright.table.Axis;
 import fuelwright.table.Table;
 import fuelwright.table.TableReader;
 import java.io.IOException;
+import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
@@ -30,6 +35,7 @@ public class LeanScanBench {
 
     private BurntTrace trace;
     private LeanScan.Setting setting;
+    private Dossier dossier;
 
     /** Makes the trace. */
     @Setup
@@ -55,6 +61,22 @@ public class LeanScanBench {
                 4000,
                 FuelCutTimes.of(ride),
                 row -> false);
+        ScreenedRide screened = Screens.apply(ride, ScreenSettings.defaults(), fuel.speed(), fuel.load());
+        dossier = new Dossier(new CaseFile(
+                Machine.unknown(),
+                HighLoad.of(Machine.unknown()),
+                fuel,
+                target,
+                List.of(new CaseFile.JudgedRide(screened, fuel)),
+                Optional.empty(),
+                Optional.empty(),
+                Limits.usual(Machine.unknown().fuel())));
+    }
+
+    /** Whether a fuel supply that fades explains lean stretches. */
+    @Benchmark
+    public Object fading() {
+        return FuelFading.of(dossier, dossier.traces().get(0));
     }
 
     /** The scan. */

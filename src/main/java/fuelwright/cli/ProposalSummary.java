@@ -26,21 +26,27 @@ final class ProposalSummary {
 
     private final String command;
     private final Analysis analysis;
+    private final List<ExpectedMixture.Summary> expected;
     private final OptionalInt notLeaned;
     private final List<Issue> remarks;
     private final Path folder;
     private final List<String> written;
 
-    /** @param notLeaned how many cells kept their old figure because nothing was to be leaned; empty where that wasn't asked for */
+    /**
+     * @param expected mixture of each ride with the proposed table
+     * @param notLeaned how many cells kept their old figure because nothing was to be leaned; empty where that wasn't asked for
+     */
     ProposalSummary(
             String command,
             Analysis analysis,
+            List<ExpectedMixture.Summary> expected,
             OptionalInt notLeaned,
             List<Issue> remarks,
             Path folder,
             List<String> written) {
         this.command = command;
         this.analysis = analysis;
+        this.expected = List.copyOf(expected);
         this.notLeaned = notLeaned;
         this.remarks = List.copyOf(remarks);
         this.folder = folder;
@@ -81,9 +87,7 @@ final class ProposalSummary {
                         () -> lines.add("Left-out check: the rides are too short for it"));
         lines.addAll(TipInWords.lines(analysis.estimate().tipIn()));
         for (int ride = 0; ride < analysis.screened().size(); ride++) {
-            lines.add(expected(
-                    analysis.screened().get(ride).ride().name(),
-                    analysis.expectedMixture(ride).summary()));
+            lines.add(expected(analysis.screened().get(ride).ride().name(), expected.get(ride)));
         }
         analysis.hardware().ifPresent(h -> lines.add("Hardware's table: " + h.sentence()));
         analysis.rideToRide()
@@ -194,9 +198,7 @@ final class ProposalSummary {
             one.put("rows", ride.ride().size());
             one.put("count", ride.kept());
             one.put("screenedOut", reasons);
-            one.put(
-                    "expectedMixture",
-                    asMap(analysis.expectedMixture(rides.size()).summary()));
+            one.put("expectedMixture", asMap(expected.get(rides.size())));
             rides.add(one);
         }
         map.put("rides", rides);

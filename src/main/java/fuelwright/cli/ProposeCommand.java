@@ -3,6 +3,7 @@ package fuelwright.cli;
 import fuelwright.airflow.Machine;
 import fuelwright.estimate.Decision;
 import fuelwright.estimate.ProposalSettings;
+import fuelwright.handover.Handed;
 import fuelwright.issue.Issue;
 import fuelwright.issue.Loaded;
 import fuelwright.job.Job;
@@ -217,8 +218,10 @@ final class ProposeCommand implements Callable<Integer> {
         }
         List<Issue> remarks = new ArrayList<>(job.issues());
         remarks.addAll(analysed.issues());
-        List<String> written = HandOver.write(analysis, output.folder(), output.replace(), pdf);
-        ProposalSummary summary = new ProposalSummary(command, analysis, kept, remarks, output.folder(), written);
+        Handed handed = HandOver.of(analysis);
+        List<String> written = HandOver.write(analysis, handed, output.folder(), output.replace(), pdf);
+        ProposalSummary summary =
+                new ProposalSummary(command, analysis, handed.expected(), kept, remarks, output.folder(), written);
         summary.print(spec.commandLine().getOut(), spec.commandLine().getErr(), json);
         return summary.exitCode();
     }

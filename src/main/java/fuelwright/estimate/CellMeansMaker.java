@@ -31,11 +31,12 @@ final class CellMeansMaker {
 
     void add(Readings readings) {
         RideTrack track = readings.track;
+        TableRatio rebase = new TableRatio(readings.delivered, delivered);
         for (int row = 0; row < readings.size(); row++) {
             if (readings.screened.counts(row)) {
                 double rpm = track.speedRpm[row];
                 double load = readings.load[row];
-                double rebased = Math.log(readings.delivered.value(rpm, load) / delivered.value(rpm, load));
+                double rebased = rebase.ln(rpm, load);
                 double shortfall = 100 * Math.expm1(readings.reading[row] - readings.commanded[row] + rebased);
                 add(rpm, load, shortfall, Math.exp(readings.reading[row]));
             }

@@ -41,6 +41,13 @@ public final class Estimator {
 
     private static final double[] LAG_TRIALS = {0.5, 1, 2};
 
+    /** Share of the whole time after which delays and lags are tried, samples settled, and both passes over all rows done. */
+    private static final double DELAY_SHARE = 0.1;
+
+    private static final double SEARCH_SHARE = 0.3;
+    private static final double ALL_SHARE = 0.6;
+    private static final double SOLVED_SHARE = 0.95;
+
     /**
      * A ride with the table that was in the control unit.
      *
@@ -64,6 +71,10 @@ public final class Estimator {
     private final List<List<Stretch>> some;
     private final List<List<Stretch>> few;
     private List<Sums> blocks = List.of();
+    private Pace pace = Pace.unheard();
+    /** What the last sums say. */
+    private Posterior posterior;
+
     private double[] nuisances;
     private Smoothness smoothness = Smoothness.usual();
 
@@ -110,6 +121,7 @@ public final class Estimator {
         this.table = CoarseTable.of(fine.delivered);
         this.off = fine.off;
         this.delivered = table;
+        this.pace = fine.pace;
         this.readings.addAll(fine.readings);
         this.noise.addAll(fine.noise);
         this.all = fine.all;
@@ -132,27 +144,39 @@ public final class Estimator {
     /**
      * Runs the whole estimate.
      *
-     * @param check called between rounds; may throw to end the work
+     * @param check called often, by this thread; may throw to end the work
      */
     public Estimate run(Runnable check) {
+        return run(new Pace(share -> check.run()));
+    }
+
+    /**
+     * Runs the whole estimate.
+     *
+     * @param heard goes from 0 to 1 meanwhile; it is checked by what is called afterwards as well
+     */
+    public Estimate run(Pace heard) {
+        pace = heard;
         if (CoarseTable.isNeeded(table)) {
-            startCoarse(check);
+            startCoarse();
         } else {
-            search(check);
+            search();
         }
         crowding = crowding.scaled((double) rows(all) / rows(some));
         double[] doubts = new double[table.cells()];
         for (int round = 0; round < ROUNDS_ON_ALL; round++) {
-            check.run();
+            pace.next(SEARCH_SHARE + (round + 1) * (ALL_SHARE - SEARCH_SHARE) / ROUNDS_ON_ALL, steps(all));
             Posterior settled = smoothness.posterior(sums(all, nuisances), cells, nuisances, table, prior);
             doubts = settled.cellUncertainties();
             moveTo(settled);
         }
-        check.run();
+        pace.next(SOLVED_SHARE, steps(all));
         TipInMaker tipIn = new TipInMaker(readings, noise, nuisances, doubts);
         blocks = sumsOfBlocks(tipIn);
+        pace.next(1, 1);
         Sums last = total(blocks);
-        Posterior posterior = smoothness.posterior(last, cells, nuisances, table, prior);
+        posterior = smoothness.posterior(last, cells, nuisances, table, prior);
+        pace.step();
         return new Estimate(
                 table,
                 order.toTable(posterior.cells()),
@@ -164,32 +188,33 @@ public final class Estimator {
     }
 
     /** Rounds on samples until noise, delay, lag and smoothness have settled. */
-    private void search(Runnable check) {
+    private void search() {
+        pace.next(DELAY_SHARE, steps(few) * (DELAY_TRIALS.length + LAG_TRIALS.length));
         if (readings.stream().anyMatch(r -> r.measured) && !off.contains(Part.DELAY_AND_LAG)) {
             searchDelay();
         }
         for (int round = 0; round < ROUNDS; round++) {
-            check.run();
+            pace.next(DELAY_SHARE + (round + 1) * (SEARCH_SHARE - DELAY_SHARE) / ROUNDS, 2 * steps(some));
             measureNoise();
             Sums sums = sums(some, nuisances);
             if (round % 2 == 1 && !off.contains(Part.CHOSEN_SMOOTHNESS) && !off.contains(Part.NEIGHBOURS)) {
-                smoothness = smoothness.chosen(sums, cells, nuisances, table, prior);
+                smoothness = smoothness.chosen(sums, cells, nuisances, table, prior, pace);
             }
             moveTo(smoothness.posterior(sums, cells, nuisances, table, prior));
         }
     }
 
     /** What a coarser table settles, and one round from there. */
-    private void startCoarse(Runnable check) {
+    private void startCoarse() {
         Estimator coarse = new Estimator(this);
-        coarse.search(check);
+        coarse.search();
         for (int i = 0; i < noise.size(); i++) {
             noise.set(i, coarse.noise.get(i));
         }
         nuisances = coarse.nuisances;
         smoothness = coarse.smoothness;
         cells = CoarseTable.refined(coarse.cells, coarse.table, table);
-        check.run();
+        pace.check();
         measureNoise();
         moveTo(smoothness.posterior(sums(some, nuisances), cells, nuisances, table, prior));
     }
@@ -197,6 +222,11 @@ public final class Estimator {
     private void moveTo(Posterior posterior) {
         cells = posterior.cells();
         nuisances = kept(posterior.nuisances());
+    }
+
+    /** Steps of the pace in one pass over these parts. */
+    private static long steps(List<List<Stretch>> parts) {
+        return rows(parts) / EvidencePass.STEP_ROWS;
     }
 
     private static long rows(List<List<Stretch>> parts) {
@@ -258,7 +288,7 @@ public final class Estimator {
 
     /** Parts side by side; what each gives doesn't depend on how many cores share them. */
     private List<Sums> sumsOfParts(List<List<Stretch>> parts, double[] around) {
-        EvidencePass pass = new EvidencePass(delivered, cells, around);
+        EvidencePass pass = new EvidencePass(delivered, cells, around, pace);
         return parts.parallelStream()
                 .map(part -> {
                     Sums own = new Sums(table.cells(), halfBandwidth);
@@ -270,7 +300,7 @@ public final class Estimator {
 
     /** All rides, by the block that is to be left out together. */
     private List<Sums> sumsOfBlocks(TipInMaker tipIn) {
-        EvidencePass pass = new EvidencePass(delivered, cells, nuisances);
+        EvidencePass pass = new EvidencePass(delivered, cells, nuisances, pace);
         long rows = readings.stream().mapToLong(Readings::size).sum();
         long[] first = new long[readings.size()];
         for (int i = 1; i < first.length; i++) {
@@ -358,6 +388,7 @@ public final class Estimator {
                 .toList();
         List<double[]> without = left.parallelStream()
                 .map(block -> {
+                    pace.check();
                     Sums rest = total(List.of(total));
                     rest.add(block, -1);
                     return smoothness
@@ -377,7 +408,7 @@ public final class Estimator {
      * its readings counts. To be called after {@link #run}. One pass over the rides.
      */
     public List<Double> rideErrorsPercent() {
-        EvidencePass pass = new EvidencePass(delivered, cells, nuisances);
+        EvidencePass pass = new EvidencePass(delivered, cells, nuisances, pace);
         List<Double> errors = new ArrayList<>();
         for (int ride = 0; ride < readings.size(); ride++) {
             int number = ride;
@@ -403,7 +434,6 @@ public final class Estimator {
         if (readings.isEmpty()) {
             return NextRide.none();
         }
-        Posterior posterior = smoothness.posterior(total(blocks), cells, nuisances, table, prior);
         int newest = readings.size() - 1;
         return new NextRideSearch(
                         posterior,
@@ -460,7 +490,7 @@ public final class Estimator {
     }
 
     private void measureNoise() {
-        EvidencePass pass = new EvidencePass(delivered, cells, nuisances);
+        EvidencePass pass = new EvidencePass(delivered, cells, nuisances, pace);
         List<Measured> parts = some.parallelStream()
                 .map(part -> {
                     Measured own = new Measured(

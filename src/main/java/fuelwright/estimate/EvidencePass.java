@@ -47,6 +47,10 @@ final class EvidencePass {
     /** Lags after a restart before readings count. */
     private static final double SETTLED_LAGS = 5;
 
+    /** Rows between two steps of the pace; a power of two. */
+    static final int STEP_ROWS = 1 << 14;
+
+    private final Pace pace;
     private final Table current;
     private final CellOrder order;
     private final double[] needed;
@@ -88,6 +92,12 @@ final class EvidencePass {
      * @param nuisances values in {@link Nuisance} order
      */
     EvidencePass(Table current, double[] logFactors, double[] nuisances) {
+        this(current, logFactors, nuisances, Pace.unheard());
+    }
+
+    /** @param pace goes on a step every {@link #STEP_ROWS} rows */
+    EvidencePass(Table current, double[] logFactors, double[] nuisances, Pace pace) {
+        this.pace = pace;
         this.current = current;
         this.order = new CellOrder(current);
         this.needed = new double[current.cells()];
@@ -161,6 +171,9 @@ final class EvidencePass {
             boolean going = false;
             double lastReadingS = Double.NaN;
             for (int row = stretch.lead(); row < stretch.to(); row++) {
+                if ((row & STEP_ROWS - 1) == 0) {
+                    pace.step();
+                }
                 double t = track.timeS[row];
                 if (!moment.goTo(row)) {
                     going = false;

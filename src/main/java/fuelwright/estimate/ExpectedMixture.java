@@ -59,13 +59,10 @@ public final class ExpectedMixture {
         Readings ride = Readings.of(source.screened(), source.madeWith(), targetLambda, flow, deadTimeMs);
         RideTrack track = ride.track;
         SensorModel model = ride.measured ? sensor : SensorModel.none();
-        Table delivered = other.delivered(deadTimeMs);
+        TableRatio change = new TableRatio(other.delivered(deadTimeMs), ride.delivered);
         double[] targetLoad = track.load(targetLambda.load().kind());
         int n = ride.size();
-        double[] lnTrims = new double[n];
-        for (int row = 0; row < n; row++) {
-            lnTrims[row] = Math.log(targetLambda.value(track.speedRpm[row], targetLoad[row])) - ride.commanded[row];
-        }
+        double[] lnTrims = Readings.lnTrims(track);
         double[] lambda = new double[n];
         double[] target = new double[n];
         Arrays.fill(lambda, Double.NaN);
@@ -97,8 +94,8 @@ public final class ExpectedMixture {
                 double load = moment.interpolate(ride.load);
                 double nowTarget = Math.log(targetLambda.value(rpm, moment.interpolate(targetLoad)));
                 double nowTrims = moment.interpolate(lnTrims);
-                double nowShift = Math.log(delivered.value(rpm, load) / ride.delivered.value(rpm, load));
-                if (Double.isNaN(nowTrims) || Double.isNaN(nowShift)) {
+                double nowShift = change.ln(rpm, load);
+                if (Double.isNaN(nowTarget) || Double.isNaN(nowTrims) || Double.isNaN(nowShift)) {
                     going = false;
                     continue;
                 }

@@ -11,6 +11,8 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 
 /**
  * Greedy search for the regions that shrink the weighted variance Σ wᵢ·Σᵢᵢ of the cells' ln factors most (A-optimality: Chaloner and
@@ -132,11 +134,12 @@ final class NextRideSearch {
 
     NextRide found() {
         List<int[]> blocks = shortList();
-        for (int[] block : blocks) {
-            for (int cell : block) {
-                columns.computeIfAbsent(cell, c -> order.toTable(posterior.covariance(order.ofCell(c))));
-            }
-        }
+        columns.putAll(blocks.parallelStream()
+                .flatMapToInt(Arrays::stream)
+                .boxed()
+                .distinct()
+                .collect(Collectors.toConcurrentMap(
+                        Function.identity(), c -> order.toTable(posterior.covariance(order.ofCell(c))))));
         double start = weighted();
         List<NextRide.Region> regions = new ArrayList<>();
         Set<Integer> taken = new HashSet<>();

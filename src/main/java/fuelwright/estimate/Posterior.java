@@ -16,7 +16,11 @@ final class Posterior {
     private final BandedCholesky factor;
     private final double[][] borderSolved;
     private final BandedCholesky borderFactor;
-    private final double deviance;
+    private final SymmetricBand precision;
+    /** The deviance but for the prior's determinant, which is a factor of its own and only wanted where priors are compared. */
+    private final double devianceWithoutPrior;
+
+    private final double ownDeviance;
 
     /**
      * @param sums evidence around {@code pointCells}, {@code pointNuisances}
@@ -104,12 +108,9 @@ final class Posterior {
         for (int q = 0; q < p; q++) {
             nuisances[q] += shift[q];
         }
-        deviance = constant
-                - fitted
-                + factor.logDeterminant()
-                + borderFactor.logDeterminant()
-                - BandedCholesky.of(precision).logDeterminant()
-                - n * Math.log(own);
+        this.precision = precision;
+        devianceWithoutPrior = constant - fitted + factor.logDeterminant() + borderFactor.logDeterminant();
+        ownDeviance = n * Math.log(own);
     }
 
     private static SymmetricBand assemble(Sums sums, SymmetricBand precision, double own) {
@@ -146,7 +147,7 @@ final class Posterior {
 
     /** Twice the negative log marginal likelihood, but for a constant that doesn't depend on the prior. */
     double deviance() {
-        return deviance;
+        return devianceWithoutPrior - BandedCholesky.of(precision).logDeterminant() - ownDeviance;
     }
 
     /** Posterior standard deviation of each cell's ln factor. */

@@ -6,7 +6,7 @@ import fuelwright.screen.ScreenedRide;
 import fuelwright.table.Axis;
 import fuelwright.table.Quantity;
 import fuelwright.table.Table;
-import java.util.Arrays;
+import java.util.List;
 
 /**
  * One screened ride made ready for the fit: where the engine was, what it was told to burn, and what was read, row by row. Natural logs
@@ -51,13 +51,12 @@ final class Readings {
         this.measured = screened.ride().mixture().isPresent();
         int n = track.size();
         this.commanded = new double[n];
-        double[] shortTrim = track.bridged(Role.SHORT_TRIM);
-        double[] longTrim = track.bridged(Role.LONG_TRIM);
+        double[] lnTrims = lnTrims(track);
         double[] targetLoad = track.load(targetLambda.load().kind());
         double[] target = new double[n];
         for (int i = 0; i < n; i++) {
             target[i] = Math.log(targetLambda.value(track.speedRpm[i], targetLoad[i]));
-            commanded[i] = target[i] - lnTrim(shortTrim[i]) - lnTrim(longTrim[i]);
+            commanded[i] = target[i] - lnTrims[i];
         }
         this.reading = screened.ride().mixture().map(Column::toArray).orElse(target);
         if (measured) {
@@ -80,18 +79,25 @@ final class Readings {
         return new Readings(screened, madeWith, targetLambda, flow, deadTimeMs);
     }
 
+    /** ln of both trims together in each row; 0 where none was logged. */
+    static double[] lnTrims(RideTrack track) {
+        double[] both = new double[track.size()];
+        for (Role role : List.of(Role.SHORT_TRIM, Role.LONG_TRIM)) {
+            if (track.ride.channel(role).isPresent()) {
+                double[] percent = track.bridged(role);
+                for (int i = 0; i < both.length; i++) {
+                    both[i] += lnTrim(percent[i]);
+                }
+            }
+        }
+        return both;
+    }
+
     private static double lnTrim(double percent) {
         return Double.isNaN(percent) ? 0 : Math.log1p(percent / 100);
     }
 
     int size() {
         return track.size();
-    }
-
-    /** A fresh array of one value for each row. */
-    double[] filled(double value) {
-        double[] all = new double[size()];
-        Arrays.fill(all, value);
-        return all;
     }
 }

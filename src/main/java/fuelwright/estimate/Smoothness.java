@@ -55,9 +55,14 @@ record Smoothness(double spread, double rangeSpeed, double rangeLoad, double own
         return new Posterior(sums, pointCells, pointNuisances, precision, own, prior.means(trust));
     }
 
-    /** The most plausible smoothness for this evidence, by simplex search from here. */
-    Smoothness chosen(Sums sums, double[] pointCells, double[] pointNuisances, Table table, Prior prior) {
+    /**
+     * The most plausible smoothness for this evidence, by simplex search from here.
+     *
+     * @param pace is checked at every trial
+     */
+    Smoothness chosen(Sums sums, double[] pointCells, double[] pointNuisances, Table table, Prior prior, Pace pace) {
         MultivariateFunction deviance = x -> {
+            pace.check();
             double penalty = 0;
             double[] bounded = x.clone();
             for (int i = 0; i < x.length; i++) {

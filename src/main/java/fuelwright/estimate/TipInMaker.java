@@ -2,6 +2,7 @@ package fuelwright.estimate;
 
 import fuelwright.screen.Screen;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
@@ -52,9 +53,15 @@ final class TipInMaker {
 
         Trace(Readings ride) {
             this.ride = ride;
-            this.residual = ride.filled(Double.NaN);
-            this.burntS = ride.filled(Double.NaN);
-            this.doubt = ride.filled(Double.NaN);
+            this.residual = unknown(ride.size());
+            this.burntS = unknown(ride.size());
+            this.doubt = unknown(ride.size());
+        }
+
+        private static double[] unknown(int rows) {
+            double[] all = new double[rows];
+            Arrays.fill(all, Double.NaN);
+            return all;
         }
     }
 

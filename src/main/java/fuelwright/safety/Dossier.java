@@ -3,6 +3,7 @@ package fuelwright.safety;
 import fuelwright.estimate.BurntTrace;
 import fuelwright.estimate.Estimate;
 import fuelwright.estimate.FlowModel;
+import fuelwright.estimate.Pace;
 import fuelwright.estimate.Proposal;
 import fuelwright.estimate.SensorModel;
 import fuelwright.estimate.Standing;
@@ -33,7 +34,10 @@ final class Dossier {
     /** One sensor of one ride. */
     record Trace(int ride, int sensor, BurntTrace burnt, LeanScan scan) {}
 
+    private static final double TRACED_SHARE = 0.4;
+
     final CaseFile file;
+    final Pace pace;
     final Limits limits;
     final Table fuel;
     final Table target;
@@ -49,7 +53,13 @@ final class Dossier {
     final double deadTimeMs;
 
     Dossier(CaseFile file) {
+        this(file, Pace.unheard());
+    }
+
+    /** @param pace goes on to {@link #TRACED_SHARE} while the traces are read; long rules check it */
+    Dossier(CaseFile file, Pace pace) {
         this.file = file;
+        this.pace = pace;
         limits = file.limits();
         fuel = file.fuelTable();
         target = file.targetLambda();
@@ -67,15 +77,18 @@ final class Dossier {
         }
         deadTimeMs = file.proposal().map(p -> p.settings().deadTimeMs()).orElse(0.0);
         flow = FlowModel.of(file.machine(), fuel, deadTimeMs);
+        pace.next(TRACED_SHARE, rides());
         for (int r = 0; r < rides(); r++) {
             thresholds.add(new LoadThreshold(file.highLoad(), median(ride(r), Role.BAROMETER)));
             rows.add(new RideRows(screened(r), fuel.load().kind()));
             readTraces(r);
+            pace.step();
         }
     }
 
     private Dossier(Dossier like, CaseFile file) {
         this.file = file;
+        pace = Pace.unheard();
         limits = like.limits;
         fuel = like.fuel;
         target = like.target;
@@ -99,10 +112,16 @@ final class Dossier {
         return new Dossier(this, file.with(proposal));
     }
 
+    /** The same for later, when nobody waits for it any more. */
+    Dossier kept() {
+        return new Dossier(this, file);
+    }
+
     private void readTraces(int r) {
         Ride ride = ride(r);
         int sensors = ride.mixtures().size();
         for (int s = 0; s < sensors; s++) {
+            pace.check();
             BurntTrace burnt = BurntTrace.of(ride, s, fuel.load().kind(), sensor, flow);
             LeanScan.Setting setting = new LeanScan.Setting(
                     r,

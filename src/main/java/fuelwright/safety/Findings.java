@@ -1,5 +1,6 @@
 package fuelwright.safety;
 
+import fuelwright.estimate.Pace;
 import fuelwright.estimate.Proposal;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -16,17 +17,31 @@ public final class Findings {
     /** For each rule its cautions; null where they depend on the proposal. */
     private final List<List<Caution>> lasting;
 
-    private Findings(Dossier dossier, List<Rule> rules) {
-        this.dossier = dossier;
+    private Findings(Dossier dossier, List<Rule> rules, Pace pace) {
+        this.dossier = dossier.kept();
         this.rules = rules;
+        pace.next(1, rules.size());
         this.lasting = rules.parallelStream()
-                .map(rule -> rule.looksAtProposal() ? null : rule.judge(dossier))
+                .map(rule -> {
+                    List<Caution> found = rule.looksAtProposal() ? null : rule.judge(dossier);
+                    pace.step();
+                    return found;
+                })
                 .toList();
     }
 
     /** Goes over the rides of a case; its proposal matters only for the dead time that it was made with. */
     public static Findings of(CaseFile file) {
-        return new Findings(new Dossier(file), Judge.RULES);
+        return of(file, Pace.unheard());
+    }
+
+    /**
+     * The same.
+     *
+     * @param pace goes from 0 to 1 meanwhile
+     */
+    public static Findings of(CaseFile file, Pace pace) {
+        return new Findings(new Dossier(file, pace), Judge.RULES, pace);
     }
 
     /**

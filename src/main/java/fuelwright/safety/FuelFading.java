@@ -74,15 +74,36 @@ final class FuelFading {
             most = flow[i] > most ? flow[i] : most;
         }
         double[] y = departures(d, of, flow, SHARES[0] * most);
-        int[] pieces = pieces(d, trace, y);
+        int[] rows = rows(y);
+        if (rows.length < LEAST_READINGS) {
+            return Optional.empty();
+        }
+        Drawn[] guesses = new Drawn[SHARES.length * RECOVERIES_S.length];
+        for (int g = 0; g < guesses.length; g++) {
+            guesses[g] = new Drawn(
+                    SHARES[g / RECOVERIES_S.length] * most, RECOVERIES_S[g % RECOVERIES_S.length], rows.length);
+        }
+        draw(trace, flow, rows, guesses);
+        Departures left = new Departures(trace, y, rows, pieces(d, trace, rows));
         FuelFading best = null;
-        for (double share : SHARES) {
-            for (double recoveryS : RECOVERIES_S) {
-                FuelFading one = fit(trace, y, pieces, flow, share * most, recoveryS);
-                best = one != null && (best == null || one.merit > best.merit) ? one : best;
-            }
+        for (Drawn guess : guesses) {
+            d.pace.check();
+            FuelFading one = slope(trace, flow, left, guess);
+            best = one != null && (best == null || one.merit > best.merit) ? one : best;
         }
         return Optional.ofNullable(best);
+    }
+
+    /** The readings that have a departure. */
+    private static int[] rows(double[] y) {
+        int[] rows = new int[y.length];
+        int m = 0;
+        for (int i = 0; i < y.length; i++) {
+            if (!Double.isNaN(y[i])) {
+                rows[m++] = i;
+            }
+        }
+        return Arrays.copyOf(rows, m);
     }
 
     /** ln(lambda / target) of the readings at high flow with fuel on; NaN elsewhere. */
@@ -116,91 +137,145 @@ final class FuelFading {
         return y;
     }
 
-    private static int[] pieces(Dossier d, BurntTrace trace, double[] y) {
+    /** The piece of the table that each of the rows lies in. */
+    private static int[] pieces(Dossier d, BurntTrace trace, int[] rows) {
         boolean byThrottle = d.fuel.load().kind() == Axis.Kind.THROTTLE;
         Map<Long, Integer> numbers = new HashMap<>();
-        int[] pieces = new int[y.length];
-        for (int i = 0; i < y.length; i++) {
-            long speed = Double.isNaN(y[i]) ? 0 : Math.round(Math.log(trace.speedRpm(i)) / PIECE_LOG_RPM);
-            long load = Double.isNaN(y[i]) ? 0 : Math.round(trace.load(i) / (byThrottle ? PIECE_THROTTLE : PIECE_KPA));
-            pieces[i] = Double.isNaN(y[i]) ? -1 : numbers.computeIfAbsent(1000 * speed + load, k -> numbers.size());
+        int[] pieces = new int[rows.length];
+        for (int k = 0; k < rows.length; k++) {
+            long speed = Math.round(Math.log(trace.speedRpm(rows[k])) / PIECE_LOG_RPM);
+            long load = Math.round(trace.load(rows[k]) / (byThrottle ? PIECE_THROTTLE : PIECE_KPA));
+            pieces[k] = numbers.computeIfAbsent(1000 * speed + load, key -> numbers.size());
         }
         return pieces;
     }
 
-    private static FuelFading fit(
-            BurntTrace trace, double[] y, int[] pieces, double[] flow, double above, double recoveryS) {
-        int n = y.length;
-        double[] drawn = new double[n];
-        int[] stretch = new int[n];
-        int stretches = 0;
-        double now = 0;
-        boolean on = false;
-        double lastOn = Double.NEGATIVE_INFINITY;
-        double before = Double.NaN;
-        for (int i = 0; i < n; i++) {
-            double t = trace.burntS(i);
-            double dt = t - before;
-            boolean high = flow[i] >= above;
+    /** For how long much fuel has been drawn, by one guess at what is much and how soon the supply recovers. */
+    private static final class Drawn {
+        final double above;
+        final double recoveryS;
+        /** At each of the rows that count, s, and which stretch of high flow it is in or after. */
+        final double[] s;
+
+        final int[] stretch;
+        int stretches;
+        private double now;
+        private boolean on;
+        private double lastOnS = Double.NEGATIVE_INFINITY;
+
+        Drawn(double above, double recoveryS, int rows) {
+            this.above = above;
+            this.recoveryS = recoveryS;
+            this.s = new double[rows];
+            this.stretch = new int[rows];
+        }
+
+        double next(double t, double dt, double flow, double filled, double recovered) {
+            boolean high = flow >= above;
             if (!(dt >= 0) || dt > GAP_S) {
-                now = dt > GAP_S ? now * Math.exp(-dt / recoveryS) : 0;
+                now = dt > GAP_S ? now * recovered : 0;
                 on = false;
             } else {
-                now = high ? MOST_S - (MOST_S - now) * Math.exp(-dt / MOST_S) : now * Math.exp(-dt / recoveryS);
+                now = high ? MOST_S - (MOST_S - now) * filled : now * recovered;
             }
             if (high && !on) {
-                stretches += t - lastOn > GAP_S || !(dt >= 0) ? 1 : 0;
+                stretches += t - lastOnS > GAP_S || !(dt >= 0) ? 1 : 0;
             }
-            lastOn = high ? t : lastOn;
+            lastOnS = high ? t : lastOnS;
             on = high;
-            drawn[i] = now;
-            stretch[i] = stretches;
-            before = t;
+            return now;
         }
-        return slope(trace, y, pieces, drawn, stretch, stretches + 1);
     }
 
-    private static FuelFading slope(
-            BurntTrace trace, double[] y, int[] pieces, double[] drawn, int[] stretch, int stretches) {
-        int n = y.length;
-        int[] rows = new int[n];
-        int m = 0;
-        for (int i = 0; i < n; i++) {
-            if (pieces[i] >= 0) {
-                rows[m++] = i;
+    /** Follows all guesses through the ride at once: what costs is the same for several of them. */
+    private static void draw(BurntTrace trace, double[] flow, int[] rows, Drawn[] guesses) {
+        double[] recovered = new double[RECOVERIES_S.length];
+        double before = Double.NaN;
+        int k = 0;
+        for (int i = 0; i < flow.length && k < rows.length; i++) {
+            double t = trace.burntS(i);
+            double dt = t - before;
+            double filled = flow[i] >= guesses[0].above ? Math.exp(-dt / MOST_S) : Double.NaN;
+            for (int r = 0; r < recovered.length; r++) {
+                recovered[r] = Math.exp(-dt / RECOVERIES_S[r]);
             }
+            for (int g = 0; g < guesses.length; g++) {
+                double now = guesses[g].next(t, dt, flow[i], filled, recovered[g % recovered.length]);
+                if (rows[k] == i) {
+                    guesses[g].s[k] = now;
+                    guesses[g].stretch[k] = guesses[g].stretches;
+                }
+            }
+            k += rows[k] == i ? 1 : 0;
+            before = t;
         }
-        rows = Arrays.copyOf(rows, m);
-        if (m < LEAST_READINGS) {
-            return null;
+    }
+
+    /** By one guess, at every reading. */
+    private static double[] drawnS(BurntTrace trace, double[] flow, Drawn guess) {
+        Drawn again = new Drawn(guess.above, guess.recoveryS, 0);
+        double[] drawn = new double[flow.length];
+        double before = Double.NaN;
+        for (int i = 0; i < drawn.length; i++) {
+            double t = trace.burntS(i);
+            double dt = t - before;
+            drawn[i] = again.next(t, dt, flow[i], Math.exp(-dt / MOST_S), Math.exp(-dt / guess.recoveryS));
+            before = t;
         }
-        double[] left = within(rows, pieces, i -> y[i]);
-        double[] speed = within(rows, pieces, i -> Math.log(trace.speedRpm(i)));
-        double[] load = within(rows, pieces, trace::load);
-        double[] draw = within(rows, pieces, i -> drawn[i]);
-        remove(speed, load);
-        for (double[] of : new double[][] {left, draw}) {
+        return drawn;
+    }
+
+    /** Departures of the readings that count from their piece of the table, with what engine speed and load explain taken out. */
+    private static final class Departures {
+        final int[] pieces;
+        final double[] left;
+        private final double[] speed;
+        private final double[] load;
+
+        Departures(BurntTrace trace, double[] y, int[] rows, int[] pieces) {
+            this.pieces = pieces;
+            left = within(pieces, k -> y[rows[k]]);
+            speed = within(pieces, k -> Math.log(trace.speedRpm(rows[k])));
+            load = within(pieces, k -> trace.load(rows[k]));
+            remove(speed, load);
+            takeOut(left);
+        }
+
+        private void takeOut(double[] of) {
             remove(speed, of);
             remove(load, of);
         }
+
+        /** The same of something else. */
+        double[] alike(double[] figures) {
+            double[] of = within(pieces, k -> figures[k]);
+            takeOut(of);
+            return of;
+        }
+    }
+
+    private static FuelFading slope(BurntTrace trace, double[] flow, Departures of, Drawn guess) {
+        double[] left = of.left;
+        double[] draw = of.alike(guess.s);
+        int m = left.length;
         double xx = dot(draw, draw);
         double slope = dot(draw, left) / xx;
         double all = dot(left, left);
         if (!(xx > 1e-6 * m) || !(slope > 0)) {
             return null;
         }
-        double[] scores = new double[stretches];
-        double[] own = new double[stretches];
-        boolean[] seen = new boolean[stretches];
+        double[] scores = new double[guess.stretches + 1];
+        double[] own = new double[scores.length];
+        boolean[] seen = new boolean[scores.length];
         for (int k = 0; k < m; k++) {
-            int s = stretch[rows[k]];
+            int s = guess.stretch[k];
             scores[s] += draw[k] * (left[k] - slope * draw[k]);
             own[s] += draw[k] * left[k];
             seen[s] |= Math.abs(draw[k]) > 0.1;
         }
         int groups = 0;
         int agreeing = 0;
-        for (int s = 0; s < stretches; s++) {
+        for (int s = 0; s < scores.length; s++) {
             groups += seen[s] ? 1 : 0;
             agreeing += seen[s] && own[s] > 0 ? 1 : 0;
         }
@@ -212,29 +287,26 @@ final class FuelFading {
                 && slope >= LEAST_T * error
                 && share >= LEAST_SHARE
                 && fade >= LEAST_FADE;
-        return fades ? new FuelFading(trace, slope, drawn, share) : null;
+        return fades ? new FuelFading(trace, slope, drawnS(trace, flow, guess), share) : null;
     }
 
     private interface Figure {
-        double at(int reading);
+        double at(int k);
     }
 
     /** What is left of a figure beyond the mean of its piece. */
-    private static double[] within(int[] rows, int[] pieces, Figure figure) {
-        int most = 0;
-        for (int row : rows) {
-            most = Math.max(most, pieces[row]);
-        }
+    private static double[] within(int[] pieces, Figure figure) {
+        int most = Arrays.stream(pieces).max().orElse(0);
         double[] sums = new double[most + 1];
         int[] counts = new int[most + 1];
-        double[] out = new double[rows.length];
-        for (int k = 0; k < rows.length; k++) {
-            out[k] = figure.at(rows[k]);
-            sums[pieces[rows[k]]] += out[k];
-            counts[pieces[rows[k]]]++;
+        double[] out = new double[pieces.length];
+        for (int k = 0; k < out.length; k++) {
+            out[k] = figure.at(k);
+            sums[pieces[k]] += out[k];
+            counts[pieces[k]]++;
         }
-        for (int k = 0; k < rows.length; k++) {
-            out[k] -= sums[pieces[rows[k]]] / counts[pieces[rows[k]]];
+        for (int k = 0; k < out.length; k++) {
+            out[k] -= sums[pieces[k]] / counts[pieces[k]];
         }
         return out;
     }

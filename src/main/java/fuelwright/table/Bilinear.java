@@ -37,13 +37,18 @@ public final class Bilinear {
         if (Double.isNaN(speedRpm) || Double.isNaN(loadValue)) {
             return Double.NaN;
         }
-        int[] cells = new int[4];
-        double[] weights = new double[4];
-        locate(speed, load, speedRpm, loadValue, cells, weights);
-        double sum = 0;
-        for (int k = 0; k < 4; k++) {
-            sum += weights[k] * values[cells[k]];
-        }
-        return sum;
+        double p = speed.position(speedRpm);
+        double q = load.position(loadValue);
+        int i = Math.min((int) p, speed.size() - 2);
+        int j = Math.min((int) q, load.size() - 2);
+        double f = p - i;
+        double g = q - j;
+        int first = j * speed.size() + i;
+        int above = first + speed.size();
+        // Nothing is allocated: this is asked for in every row of a ride.
+        return (1 - f) * (1 - g) * values[first]
+                + f * (1 - g) * values[first + 1]
+                + (1 - f) * g * values[above]
+                + f * g * values[above + 1];
     }
 }

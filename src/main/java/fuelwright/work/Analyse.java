@@ -6,6 +6,7 @@ import fuelwright.estimate.CellMeans;
 import fuelwright.estimate.Estimate;
 import fuelwright.estimate.Estimator;
 import fuelwright.estimate.NextRide;
+import fuelwright.estimate.Pace;
 import fuelwright.estimate.Proposal;
 import fuelwright.estimate.ProposalMaker;
 import fuelwright.estimate.ProposalSettings;
@@ -38,6 +39,12 @@ public final class Analyse {
     /** Cautions below a Stop that may be why no reading is left. */
     private static final Set<String> EXPLAINS =
             Set.of("mostly-cold", "heat-soaked", "sensor-frozen", "sensor-at-its-end", "throttle-short");
+
+    /** Where stages start, as shares of the whole time. */
+    private static final double FITTING = 0.3;
+
+    private static final double CHECKING = 0.7;
+    private static final double JUDGING = 0.8;
 
     private Analyse() {}
 
@@ -94,7 +101,7 @@ public final class Analyse {
         List<Estimator.Source> sources = new ArrayList<>();
         for (JobRide ride : job.rides()) {
             progress.at(
-                    0.3 * screened.size() / job.rides().size(),
+                    FITTING * screened.size() / job.rides().size(),
                     "screening " + ride.ride().name());
             cancellation.check();
             Table madeWith = ride.madeWith().orElse(fuel);
@@ -113,7 +120,6 @@ public final class Analyse {
         if (screened.stream().mapToInt(ScreenedRide::kept).sum() == 0) {
             return Loaded.refused(refusal(job, target, sources));
         }
-        progress.at(0.3, "fitting");
         FitKey fitted = new FitKey(
                 fuel,
                 target,
@@ -123,10 +129,9 @@ public final class Analyse {
         Fit fit = memo.of(fitted, () -> fit(fitted, progress, cancellation));
         Estimate estimate = fit.estimate;
         HighLoad highLoad = HighLoad.of(job.machine());
-        progress.at(0.8, "proposing");
+        progress.at(JUDGING, "proposing");
         Proposal proposal = ProposalMaker.make(estimate, fit.means, highLoad, rules(job));
         cancellation.check();
-        progress.at(0.8, "judging");
         CaseFile file = new CaseFile(
                 job.machine(),
                 highLoad,
@@ -136,7 +141,9 @@ public final class Analyse {
                 Optional.of(estimate),
                 Optional.of(proposal),
                 job.limits());
-        Findings findings = memo.of(new FindingsKey(fitted, job.limits()), () -> Findings.of(file));
+        Findings findings = memo.of(
+                new FindingsKey(fitted, job.limits()),
+                () -> Findings.of(file, pace(progress, cancellation, JUDGING, 1, "judging", "judging")));
         cancellation.check();
         Optional<HardwareTable> hardware = HardwareTable.of(
                 job.hardware(),
@@ -198,10 +205,19 @@ public final class Analyse {
                 .toList();
     }
 
+    /** Asks first whether the work is still wanted: once it isn't, nothing more is said. */
+    private static Pace pace(
+            Progress progress, Cancellation cancellation, double from, double to, String what, String then) {
+        return new Pace(share -> {
+            cancellation.check();
+            progress.at(from + (to - from) * share, share < 1 ? what : then);
+        });
+    }
+
     private static Fit fit(FitKey of, Progress progress, Cancellation cancellation) {
         Estimator estimator = new Estimator(of.fuel, of.target, of.sources, of.machine, of.deadTimeMs);
-        Estimate estimate = estimator.run(cancellation::check);
-        progress.at(0.7, "checking on parts left out");
+        Estimate estimate =
+                estimator.run(pace(progress, cancellation, FITTING, CHECKING, "fitting", "checking on parts left out"));
         CellMeans means = estimator.means();
         cancellation.check();
         Validation validation = estimator.validate();

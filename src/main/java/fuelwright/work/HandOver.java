@@ -59,7 +59,12 @@ public final class HandOver {
      *     none there says anything else than the table
      */
     public static List<String> write(Analysis analysis, Path folder, boolean replace, boolean pdf) {
-        if (analysis.hardware().isEmpty() && Files.exists(folder.resolve(Exports.HARDWARE))) {
+        return write(analysis, of(analysis), folder, replace, pdf);
+    }
+
+    /** The same, with what {@link #of} made of it before. */
+    public static List<String> write(Analysis analysis, Handed handed, Path folder, boolean replace, boolean pdf) {
+        if (handed.hardware().isEmpty() && Files.exists(folder.resolve(Exports.HARDWARE))) {
             throw new WorkException(
                     folder.resolve(Exports.HARDWARE)
                             + " is of an earlier handover and would stand beside a table that it isn't made from."
@@ -67,10 +72,9 @@ public final class HandOver {
                     true,
                     null);
         }
-        Handed handed = of(analysis);
         Map<String, byte[]> files = new LinkedHashMap<>();
-        if (SaveJob.canSave(analysis.job())) {
-            files.put(JOB, SaveJob.bytes(analysis.job(), Optional.of(analysis.results()), folder.resolve(JOB)));
+        if (SaveJob.canSave(handed.job())) {
+            files.put(JOB, SaveJob.bytes(handed.job(), Optional.of(analysis.results()), folder.resolve(JOB)));
         }
         if (pdf || Files.exists(folder.resolve(Exports.REPORT_PDF))) {
             files.put(Exports.REPORT_PDF, Exports.reportPdf(handed));

@@ -65,6 +65,9 @@ public final class Stages {
     }
 
     private void next(String name) {
+        if (name.equals(stage)) {
+            return;
+        }
         long wall = System.nanoTime();
         long cpu = cpuNs();
         if (!stage.equals("start") && (wall - wallNs > 1_000_000)) {
