@@ -58,7 +58,7 @@ class ReportTest {
             assertFalse(root.getAttribute("aria-label").isBlank());
             pictures++;
         }
-        assertEquals(5, pictures);
+        assertEquals(6, pictures);
     }
 
     @Test
