@@ -78,13 +78,16 @@ public final class OpenRide {
             if (swapped.isPresent()) {
                 return Loaded.refused(swapped.get());
             }
-            String fingerprint = Fingerprint.of(file);
             DoubleConsumer at = fraction -> progress.at(fraction, "reading " + file.getFileName());
             Loaded<Ride> loaded = whole
                     ? RideReader.read(file, options, at, cancellation::cancelled)
                     : RideReader.readSecond(file, options, at, cancellation::cancelled);
             cancellation.check();
-            return new Loaded<>(loaded.value().map(ride -> ride.filled().fingerprinted(fingerprint)), loaded.issues());
+            if (loaded.value().isEmpty()) {
+                return loaded;
+            }
+            Ride ride = loaded.value().get().filled().fingerprinted(Fingerprint.of(file));
+            return Loaded.of(ride, loaded.issues());
         } catch (IOException e) {
             throw WorkException.reading(file, e);
         }
