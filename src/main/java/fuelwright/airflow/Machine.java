@@ -61,10 +61,12 @@ public record Machine(
                 OptionalDouble.empty(), 1, Optional.empty(), Optional.empty(), Fuel.PETROL, OptionalDouble.empty());
     }
 
+    /** The same with another fuel. */
     public Machine with(Fuel other) {
         return new Machine(displacementCc, bodies, before, after, other, redlineRpm, injectors, altitudeM);
     }
 
+    /** The same with other injectors. */
     public Machine with(InjectorSet other) {
         return new Machine(displacementCc, bodies, before, after, fuel, redlineRpm, other, altitudeM);
     }

@@ -40,6 +40,7 @@ public record CellNeed(double shortfallPercent, double uncertaintyPercent, doubl
         return 1 + shortfallPercent / 100;
     }
 
+    /** How well the cell is known. */
     public Standing standing() {
         return Standing.of(independentReadings, uncertaintyPercent);
     }

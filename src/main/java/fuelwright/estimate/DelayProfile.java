@@ -16,7 +16,7 @@ public record DelayProfile(List<Tried> tried, Tried used) {
      *
      * @param delayS dead time at {@value #SPEED_RPM} rpm and {@value #FLOW_G_PER_S} g/s, s
      * @param standardErrors how far it is from the best one tried: √(deviance − least deviance), in standard errors (a likelihood ratio;
-     *     Wilks, Ann. Math. Stat. 9 (1938) 60)
+     *     Wilks, Ann. Math. Stat. 9 (1938) 60, from memory)
      */
     public record Tried(double delayS, double standardErrors) {}
 

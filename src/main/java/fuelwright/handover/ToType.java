@@ -30,6 +30,7 @@ public record ToType(Table before, Table after, Set<Integer> stopped, int decima
         stopped = Set.copyOf(stopped);
     }
 
+    /** In the hardware's own cells where it has such, else in the table's. */
     public static ToType of(Proposal proposal, Optional<HardwareTable> hardware, List<Caution> cautions) {
         Table fuel = proposal.before();
         Table before = hardware.map(HardwareTable::before).orElse(fuel);

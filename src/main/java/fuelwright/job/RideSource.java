@@ -35,6 +35,7 @@ public record RideSource(Log log, Optional<Log> secondLogger, Optional<ClockAlig
         Objects.requireNonNull(options, "options");
     }
 
+    /** Where the log lay when it was read. */
     public Path file() {
         return log.file();
     }

@@ -4,6 +4,7 @@ import fuelwright.airflow.CompressibleFlow;
 import fuelwright.estimate.CellNeed;
 import fuelwright.estimate.Standing;
 import fuelwright.table.Axis;
+import fuelwright.table.Bilinear;
 import fuelwright.table.Quantity;
 import fuelwright.table.Table;
 import java.util.Arrays;
@@ -28,6 +29,9 @@ public final class Breathing {
         /** Nothing: a trim or a multiplier acts on fuel that only the control unit knows. */
         UNKNOWN
     }
+
+    /** Below it a cell has no part in a figure between cells, even where it isn't known itself. */
+    private static final double LEAST_SHARE = 1e-9;
 
     private final Table after;
     private final Amount amount;
@@ -149,6 +153,7 @@ public final class Breathing {
         return after;
     }
 
+    /** The number of cells, in the order of {@link #axes}. */
     public int cells() {
         return was.length;
     }
@@ -178,18 +183,13 @@ public final class Breathing {
         if (!within(after.speed(), speedRpm) || !within(after.load(), load)) {
             return Double.NaN;
         }
-        double speedAt = after.speed().position(speedRpm);
-        double loadAt = after.load().position(load);
-        int left = Math.min((int) speedAt, after.speed().size() - 2);
-        int below = Math.min((int) loadAt, after.load().size() - 2);
+        int[] cells = new int[4];
+        double[] shares = new double[4];
+        Bilinear.locate(after.speed(), after.load(), speedRpm, load, cells, shares);
         double sum = 0;
-        for (int corner = 0; corner < 4; corner++) {
-            int right = corner % 2;
-            int above = corner / 2;
-            double share = (right == 1 ? speedAt - left : 1 - speedAt + left)
-                    * (above == 1 ? loadAt - below : 1 - loadAt + below);
-            if (share > 1e-9) {
-                sum += share * gainPercent(after.cell(below + above, left + right));
+        for (int corner = 0; corner < cells.length; corner++) {
+            if (shares[corner] > LEAST_SHARE) {
+                sum += shares[corner] * gainPercent(cells[corner]);
             }
         }
         return sum;
@@ -223,8 +223,10 @@ public final class Breathing {
 
     /**
      * Air a cycle that an efficiency stands for, mg, of all cylinders together: VE·V·p/(R·T), p the manifold pressure of the cell, or the
-     * barometer where the table goes by throttle.
+     * barometer where the table goes by throttle (ideal gas; volumetric efficiency as Heywood, Internal Combustion Engine Fundamentals, 1988, defines
+     * it by the air outside, section 2.10, from memory).
      *
+     * @param cell in the order of {@link #axes}
      * @param efficiencyPercent volumetric efficiency of the cell, %
      * @param displacementCc of the engine, cm³
      * @param barometerKPa air outside, kPa

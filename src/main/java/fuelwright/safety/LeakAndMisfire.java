@@ -36,14 +36,7 @@ final class LeakAndMisfire implements Rule {
 
     @Override
     public List<Caution> judge(Dossier d) {
-        List<Caution> out = new ArrayList<>();
-        for (int r = 0; r < d.rides(); r++) {
-            for (int s = 0; s < d.ride(r).mixtures().size(); s++) {
-                int from = out.size();
-                misfire(d, r, s, out);
-                Say.about(out, from, Say.sensor(d.ride(r), s));
-            }
-        }
+        List<Caution> out = Say.bySensor(d, (r, s, found) -> misfire(d, r, s, found));
         if (d.fuel.load().kind() == Axis.Kind.MANIFOLD_PRESSURE || !isBodyChanged(d)) {
             for (int r = 0; r < d.rides(); r++) {
                 int from = out.size();

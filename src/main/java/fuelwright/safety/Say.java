@@ -4,6 +4,7 @@ import fuelwright.ride.Ride;
 import fuelwright.table.Axis;
 import fuelwright.table.Table;
 import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
@@ -21,6 +22,24 @@ final class Say {
     /** A sensor of a ride by name: the ride alone where it has one sensor. */
     static String sensor(Ride ride, int sensor) {
         return ride.mixtures().size() > 1 ? ride.mixtures().get(sensor).heading() + " in " + ride.name() : ride.name();
+    }
+
+    /** What a rule has to say of one sensor of a ride. */
+    interface OfSensor {
+        void judge(int ride, int sensor, List<Caution> out);
+    }
+
+    /** What a rule has to say of every sensor of every ride, each caution about its sensor. */
+    static List<Caution> bySensor(Dossier d, OfSensor rule) {
+        List<Caution> out = new ArrayList<>();
+        for (int r = 0; r < d.rides(); r++) {
+            for (int s = 0; s < d.ride(r).mixtures().size(); s++) {
+                int from = out.size();
+                rule.judge(r, s, out);
+                about(out, from, sensor(d.ride(r), s));
+            }
+        }
+        return out;
     }
 
     static String lambda(double lambda) {

@@ -30,18 +30,13 @@ final class SensorHealth implements Rule {
 
     @Override
     public List<Caution> judge(Dossier d) {
-        List<Caution> out = new ArrayList<>();
-        for (int r = 0; r < d.rides(); r++) {
-            for (int s = 0; s < d.ride(r).mixtures().size(); s++) {
-                int from = out.size();
-                RideRows rows = d.rows(r);
-                double[] lambda = rows.mixture(s);
-                frozen(d, r, s, rows, lambda, out);
-                pegged(d, r, s, rows, lambda, out);
-                freeAir(d, r, s, rows, lambda, out);
-                Say.about(out, from, Say.sensor(d.ride(r), s));
-            }
-        }
+        List<Caution> out = Say.bySensor(d, (r, s, found) -> {
+            RideRows rows = d.rows(r);
+            double[] lambda = rows.mixture(s);
+            frozen(d, r, s, rows, lambda, found);
+            pegged(d, r, s, rows, lambda, found);
+            freeAir(d, r, s, rows, lambda, found);
+        });
         slow(d, out);
         return out;
     }

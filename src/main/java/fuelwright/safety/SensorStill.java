@@ -18,15 +18,7 @@ final class SensorStill implements Rule {
 
     @Override
     public List<Caution> judge(Dossier d) {
-        List<Caution> out = new ArrayList<>();
-        for (int r = 0; r < d.rides(); r++) {
-            for (int s = 0; s < d.ride(r).mixtures().size(); s++) {
-                int from = out.size();
-                sensor(d, r, s, out);
-                Say.about(out, from, Say.sensor(d.ride(r), s));
-            }
-        }
-        return out;
+        return Say.bySensor(d, (r, s, out) -> sensor(d, r, s, out));
     }
 
     private static void sensor(Dossier d, int r, int s, List<Caution> out) {

@@ -114,6 +114,11 @@ public record EnginesLike(List<JobRecord> counted, List<Left> left, List<Band> b
         bands = List.copyOf(bands);
     }
 
+    /**
+     * What the jobs of a folder answer.
+     *
+     * @param records the jobs, those that can't be read among them
+     */
     public static EnginesLike of(List<JobRecord> records, Question question) {
         List<JobRecord> counted = new ArrayList<>();
         List<Left> left = new ArrayList<>();

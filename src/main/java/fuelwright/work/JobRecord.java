@@ -81,6 +81,7 @@ public record JobRecord(
                 .orElse(String.valueOf(file.getFileName()));
     }
 
+    /** What the job keeps of its analysis, or was worked out anew; empty where neither. */
     public Optional<Results> results() {
         return stored.flatMap(StoredJob::results);
     }

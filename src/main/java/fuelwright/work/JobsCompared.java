@@ -18,6 +18,7 @@ public record JobsCompared(List<Row> rows, Optional<Difference> difference) {
 
     /** One line. */
     public record Row(String what, String first, String second) {
+        /** Whether both jobs say the same. */
         public boolean same() {
             return first.equals(second);
         }
@@ -34,6 +35,7 @@ public record JobsCompared(List<Row> rows, Optional<Difference> difference) {
             points = List.copyOf(points);
         }
 
+        /** How many cells are known in both. */
         public int knownCells() {
             return (int) points.stream().filter(p -> !p.isNaN()).count();
         }
@@ -43,6 +45,7 @@ public record JobsCompared(List<Row> rows, Optional<Difference> difference) {
         rows = List.copyOf(rows);
     }
 
+    /** Line by line, and cell by cell where both know what their part gave. */
     public static JobsCompared of(JobRecord first, JobRecord second) {
         List<JobFacts.Fact> a = JobFacts.of(first);
         List<JobFacts.Fact> b = JobFacts.of(second);

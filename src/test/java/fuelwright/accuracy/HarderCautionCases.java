@@ -36,8 +36,12 @@ final class HarderCautionCases {
     private HarderCautionCases() {}
 
     private static MachineBuilder twin() {
+        return twin(45);
+    }
+
+    private static MachineBuilder twin(double boreAfterMm) {
         return new MachineBuilder(
-                "780 twin", new Engine(780, 2, 1100, 8900, 10), new ThrottleBodies(2, 39, 8, 5, 85), 45);
+                "780 twin", new Engine(780, 2, 1100, 8900, 10), new ThrottleBodies(2, 39, 8, 5, 85), boreAfterMm);
     }
 
     private static MachineBuilder single() {
@@ -302,12 +306,7 @@ final class HarderCautionCases {
                 .wants("leak", CHECK));
         all.add(of(
                         "leak, same bodies, by throttle",
-                        new MachineBuilder(
-                                        "780 twin",
-                                        new Engine(780, 2, 1100, 8900, 10),
-                                        new ThrottleBodies(2, 39, 8, 5, 85),
-                                        39)
-                                .exhaust(new Exhaust(0.02, 0.9, 0.2, 0.6)),
+                        twin(39).exhaust(new Exhaust(0.02, 0.9, 0.2, 0.6)),
                         1357,
                         RideProfile.road(10))
                 .wants("leak", CHECK));
@@ -321,16 +320,7 @@ final class HarderCautionCases {
         all.add(of("no mixture at high load", twin(), 1359, RideProfile.road(10))
                 .edit(missing(LogEdit.MIXTURE, r -> figure(r, LogEdit.THROTTLE) > 40 || figure(r, 3) > 80))
                 .wants("high-load-not-ridden", CHECK));
-        all.add(of(
-                        "injectors at their end, pulse table",
-                        new MachineBuilder(
-                                        "780 twin",
-                                        new Engine(780, 2, 1100, 8900, 10),
-                                        new ThrottleBodies(2, 39, 8, 5, 85),
-                                        45)
-                                .fuel(Fuel.PULSE),
-                        1360,
-                        PULLS)
+        all.add(of("injectors at their end, pulse table", twin().fuel(Fuel.PULSE), 1360, PULLS)
                 .edit(column(LogEdit.PULSE, (v, share) -> 1.4 * v))
                 .wants("injector-duty", STOP));
     }

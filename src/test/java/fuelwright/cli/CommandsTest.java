@@ -40,10 +40,11 @@ class CommandsTest {
     Path home;
 
     private Ran propose(Path out, Object... more) {
-        List<Object> words =
-                new ArrayList<>(List.of("propose", "--table", TABLE, "--target", TARGET, "--ride", RIDE, "--out", out));
-        words.addAll(List.of(more));
-        return Ran.of(words.toArray());
+        return propose(RIDE, out, more);
+    }
+
+    private static Ran propose(Path ride, Path out, Object... more) {
+        return Ran.of(List.of("propose", "--table", TABLE, "--target", TARGET, "--ride", ride, "--out", out), more);
     }
 
     @Test
@@ -64,16 +65,7 @@ class CommandsTest {
         Path out = home.resolve("out");
         propose(
                 out,
-                "--step",
-                "0.5",
-                "--displacement",
-                "720",
-                "--bodies",
-                "2",
-                "--bore-before",
-                "38",
-                "--bore-after",
-                "44");
+                Stream.concat(Stream.of("--step", "0.5"), Ran.BODIES.stream()).toArray());
         Path again = home.resolve("again");
         Ran ran = Ran.of("propose", "--job", out.resolve("job.fwjob"), "--out", again);
         assertTrue(ran.code() == Exit.DONE || ran.code() == Exit.STOP, ran.err());
@@ -98,17 +90,7 @@ class CommandsTest {
 
     @Test
     void propose_tells_cells_on_unseen_stretches_and_the_moments_of_opening() throws IOException {
-        Ran ran = Ran.of(
-                "propose",
-                "--table",
-                "sample-logs/fuel-table.csv",
-                "--target",
-                "sample-logs/target-table.csv",
-                "--ride",
-                "sample-logs/ride-1-cold-start.csv",
-                "--out",
-                home.resolve("sample").toString(),
-                "--json");
+        Ran ran = propose(Path.of("sample-logs/ride-1-cold-start.csv"), home.resolve("sample"), "--json");
         JsonNode json = new ObjectMapper().readTree(ran.out());
         JsonNode cells = json.get("leftOutCheck").get("cells");
         assertTrue(cells.size() > 20, cells.size() + " cells");
@@ -308,18 +290,7 @@ class CommandsTest {
         }
         Files.writeString(halved, fuelwright.table.TableWriter.write(table.withValues(cells)));
         propose(home.resolve("plain"));
-        Ran ran = Ran.of(
-                "propose",
-                "--table",
-                TABLE,
-                "--target",
-                TARGET,
-                "--ride",
-                RIDE,
-                "--ride-table",
-                halved,
-                "--out",
-                home.resolve("with"));
+        Ran ran = propose(home.resolve("with"), "--ride-table", halved);
         assertTrue(ran.code() == Exit.DONE || ran.code() == Exit.STOP, ran.err());
         Table plain =
                 TableReader.read(home.resolve("plain/shortfall.csv")).value().orElseThrow();
@@ -482,40 +453,13 @@ class CommandsTest {
         Path one = Files.write(home.resolve("one.csv"), first);
         Path two = Files.write(home.resolve("two.csv"), second);
         propose(home.resolve("whole"));
-        Ran ran = Ran.of(
-                "propose",
-                "--table",
-                TABLE,
-                "--target",
-                TARGET,
-                "--ride",
-                one,
-                "--with",
-                two,
-                "--out",
-                home.resolve("both"));
+        Ran ran = propose(one, home.resolve("both"), "--with", two);
         assertTrue(ran.code() == Exit.DONE || ran.code() == Exit.STOP, ran.err());
         ran.has("two.csv", "offset -37.2");
         String[] byHand = {"--offset=-37.2", "--drift=0"};
-        Ran given = Ran.of(
-                "propose",
-                "--table",
-                TABLE,
-                "--target",
-                TARGET,
-                "--ride",
-                one,
-                "--with",
-                two,
-                byHand[0],
-                byHand[1],
-                "--out",
-                home.resolve("given"));
+        Ran given = propose(one, home.resolve("given"), "--with", two, byHand[0], byHand[1]);
         given.has("two.csv", "aligned by hand", "offset -37.2");
-        assertEquals(
-                Exit.USAGE,
-                Ran.of("propose", "--table", TABLE, "--target", TARGET, "--ride", one, byHand[0], "--out", home)
-                        .code());
+        assertEquals(Exit.USAGE, propose(one, home, byHand[0]).code());
         Table whole =
                 TableReader.read(home.resolve("whole/shortfall.csv")).value().orElseThrow();
         Table both =
@@ -547,10 +491,13 @@ class CommandsTest {
     }
 
     private Ran firstRide(Path out, Object... more) {
-        List<Object> words = new ArrayList<>(List.of("first-ride", "--table", TABLE, "--out", out));
-        words.addAll(List.of("--displacement", "720", "--bodies", "2", "--bore-before", "38", "--bore-after", "44"));
-        words.addAll(List.of(more));
-        return Ran.of(words.toArray());
+        return firstRide(TABLE, out, more);
+    }
+
+    private static Ran firstRide(Path table, Path out, Object... more) {
+        List<Object> words = new ArrayList<>(List.of("first-ride", "--table", table, "--out", out));
+        words.addAll(Ran.BODIES);
+        return Ran.of(words, more);
     }
 
     @Test
@@ -594,20 +541,7 @@ class CommandsTest {
                 home.resolve("carried.csv"),
                 "# caution: Stop · Lean under load: at 6000 rpm.\n" + Files.readString(TABLE));
         Path out = home.resolve("out");
-        Ran ran = Ran.of(
-                "first-ride",
-                "--table",
-                carried,
-                "--out",
-                out,
-                "--displacement",
-                "720",
-                "--bodies",
-                "2",
-                "--bore-before",
-                "38",
-                "--bore-after",
-                "44");
+        Ran ran = firstRide(carried, out);
         assertEquals(Exit.STOP, ran.code(), ran.err());
         ran.has("Stop · The table came with a Stop caution", "Lean under load: at 6000 rpm");
         for (String name : names(out)) {
@@ -619,19 +553,14 @@ class CommandsTest {
     void do14c_a_limit_of_ones_own_is_kept_in_the_job_said_in_the_cautions_and_refused_outside_its_bounds()
             throws IOException {
         Path out = home.resolve("own");
-        List<Object> words =
-                new ArrayList<>(List.of("propose", "--table", TABLE, "--target", TARGET, "--ride", RIDE, "--out", out));
-        words.addAll(List.of("--limit", "cliff=5", "--limit", "lean excess = 0.08"));
-        Ran ran = Ran.of(words.toArray());
+        Ran ran = propose(out, "--limit", "cliff=5", "--limit", "lean excess = 0.08");
         assertTrue(ran.code() == Exit.DONE || ran.code() == Exit.STOP, ran.err());
         String cautions = Files.readString(out.resolve("cautions.csv"));
         assertTrue(cautions.contains("Check,limits-changed,"), cautions);
         assertTrue(cautions.contains("lean excess 0.08 lambda instead of 0.05"), cautions);
         for (String bad : List.of("lean-excess=0.5", "lean-excess", "no-such=1", "cliff=many")) {
             Path none = home.resolve("none");
-            words.set(words.indexOf(out) < 0 ? words.indexOf(none) : words.indexOf(out), none);
-            words.set(words.size() - 1, bad);
-            Ran.of(words.toArray()).refused(Exit.USAGE, bad);
+            propose(none, "--limit", "cliff=5", "--limit", bad).refused(Exit.USAGE, bad);
             assertFalse(Files.exists(none));
         }
     }
@@ -650,19 +579,7 @@ class CommandsTest {
         Ran blind = Ran.of("inspect", "--ride", ride, "--rate", "20");
         assertEquals(Exit.DONE, blind.code(), blind.err());
         blind.has("--volts");
-        Ran.of(
-                        "propose",
-                        "--table",
-                        TABLE,
-                        "--target",
-                        TARGET,
-                        "--ride",
-                        ride,
-                        "--rate",
-                        "20",
-                        "--out",
-                        home.resolve("x"))
-                .refused(Exit.INPUT, "wideband [V] is left out", "scale");
+        propose(ride, home.resolve("x"), "--rate", "20").refused(Exit.INPUT, "wideband [V] is left out", "scale");
         Ran told =
                 Ran.of("inspect", "--ride", ride, "--rate", "20", "--volts", "0=0.68", "--volts", "5=1.36", "--json");
         JsonNode lambda =

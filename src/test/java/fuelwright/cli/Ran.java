@@ -7,9 +7,19 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** What one command line gave. Every run is checked for stack traces. */
 record Ran(int code, String out, String err) {
+
+    /** The sample machine's engine and bodies, as options. */
+    static final List<String> BODIES =
+            List.of("--displacement", "720", "--bodies", "2", "--bore-before", "38", "--bore-after", "44");
+
+    /** A command with what it is given first, and options after that. */
+    static Ran of(List<?> first, Object... more) {
+        return of(Stream.concat(first.stream(), Stream.of(more)).toArray());
+    }
 
     static Ran of(Object... args) {
         StringWriter out = new StringWriter();

@@ -9,6 +9,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -24,24 +25,16 @@ class RecordsCommandTest {
     /** One job with results, by {@code propose}; one of the first version, which keeps none. */
     @BeforeAll
     static void proposeAJob() throws IOException {
-        Ran.of(
+        List<Object> words = new ArrayList<>(List.of(
                 "propose",
                 "--table",
                 "sample-logs/fuel-table.csv",
                 "--target",
                 "sample-logs/target-table.csv",
                 "--ride",
-                "sample-logs/ride-1-cold-start.csv",
-                "--displacement",
-                720,
-                "--bodies",
-                2,
-                "--bore-before",
-                38,
-                "--bore-after",
-                44,
-                "--out",
-                home.resolve("out"));
+                "sample-logs/ride-1-cold-start.csv"));
+        words.addAll(Ran.BODIES);
+        Ran.of(words, "--out", home.resolve("out"));
         jobs = Files.createDirectories(home.resolve("jobs/twins")).getParent();
         Files.copy(home.resolve("out/job.fwjob"), jobs.resolve("twins/a.fwjob"));
         Files.copy(Path.of("src/test/resources/fuelwright/job/version-1.fwjob"), jobs.resolve("old.fwjob"));

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -103,23 +104,10 @@ class UsageTest {
     }
 
     private Object[] bodies(String option, String value) {
-        return new Object[] {
-            "first-ride",
-            "--table",
-            TABLE,
-            "--out",
-            home.resolve("x"),
-            "--displacement",
-            "720",
-            "--bodies",
-            "2",
-            "--bore-before",
-            "38",
-            "--bore-after",
-            "44",
-            option,
-            value
-        };
+        List<Object> words = new ArrayList<>(List.of("first-ride", "--table", TABLE, "--out", home.resolve("x")));
+        words.addAll(Ran.BODIES);
+        words.addAll(List.of(option, value));
+        return words.toArray();
     }
 
     @Test

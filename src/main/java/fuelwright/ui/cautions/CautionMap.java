@@ -8,8 +8,6 @@ import fuelwright.ui.session.TableWords;
 import fuelwright.ui.theme.Palette;
 import fuelwright.ui.theme.Words;
 import fuelwright.work.Analysis;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Locale;
 import javafx.scene.paint.Color;
 
@@ -23,10 +21,9 @@ final class CautionMap {
         Color there = palette.role(caution.level().name().toLowerCase(Locale.ROOT) + "-soft");
         Color edge = palette.role(caution.level().name().toLowerCase(Locale.ROOT));
         Color strong = fuelwright.ui.theme.Colours.mix(there, edge, 0.55);
-        List<HeatCell> cells = new ArrayList<>();
-        for (int cell = 0; cell < table.cells(); cell++) {
+        return TableWords.map(table, cell -> {
             boolean concerned = caution.cells().contains(cell);
-            cells.add(new HeatCell(
+            return new HeatCell(
                     "",
                     "",
                     concerned ? strong : palette.role("surface"),
@@ -35,13 +32,7 @@ final class CautionMap {
                     concerned && caution.isStop(),
                     HeatCell.Mark.NONE,
                     analysis.proposal().cell(cell).highLoad(),
-                    Words.of(concerned ? "cautions.cell.here" : "cautions.cell.other", TableWords.cell(table, cell))));
-        }
-        return new HeatMap(
-                TableWords.breakpoints(table.speed()),
-                TableWords.breakpoints(table.load()),
-                TableWords.axisTitle(table.speed()),
-                TableWords.axisTitle(table.load()),
-                cells);
+                    Words.of(concerned ? "cautions.cell.here" : "cautions.cell.other", TableWords.cell(table, cell)));
+        });
     }
 }

@@ -13,8 +13,6 @@ import fuelwright.ui.theme.Figures;
 import fuelwright.ui.theme.Palette;
 import fuelwright.ui.theme.Words;
 import fuelwright.work.Analysis;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 import javafx.scene.paint.Color;
 
@@ -38,16 +36,7 @@ final class EvidenceMap {
     static HeatMap of(Analysis analysis, Shown shown, int range, Palette palette) {
         Table table = analysis.estimate().table();
         double most = most(analysis, shown);
-        List<HeatCell> cells = new ArrayList<>();
-        for (int cell = 0; cell < table.cells(); cell++) {
-            cells.add(cell(analysis, shown, range, palette, cell, most));
-        }
-        return new HeatMap(
-                TableWords.breakpoints(table.speed()),
-                TableWords.breakpoints(table.load()),
-                TableWords.axisTitle(table.speed()),
-                TableWords.axisTitle(table.load()),
-                cells);
+        return TableWords.map(table, cell -> cell(analysis, shown, range, palette, cell, most));
     }
 
     private static HeatCell cell(Analysis analysis, Shown shown, int range, Palette palette, int cell, double most) {

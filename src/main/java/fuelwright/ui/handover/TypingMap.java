@@ -11,11 +11,9 @@ import fuelwright.ui.theme.Colours;
 import fuelwright.ui.theme.Figures;
 import fuelwright.ui.theme.Palette;
 import fuelwright.ui.theme.Words;
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.IntFunction;
 import java.util.function.IntPredicate;
 
 /** The grids of the stage: figures as they are typed, in the hardware's cells. */
@@ -38,7 +36,7 @@ final class TypingMap {
      * @param unridden cells that stay because nobody rode them
      */
     static HeatMap toType(ToType sheet, IntPredicate unridden, Palette palette) {
-        return map(sheet.after(), cell -> {
+        return TableWords.map(sheet.after(), cell -> {
             String after = now(sheet, cell);
             boolean changed = sheet.changes(cell);
             return new HeatCell(
@@ -62,7 +60,7 @@ final class TypingMap {
     static HeatMap checked(ToType sheet, List<EntryDifference> differences, Palette palette) {
         Map<Integer, EntryDifference> wrong = new HashMap<>();
         differences.forEach(d -> wrong.put(d.cell(), d));
-        return map(sheet.after(), cell -> {
+        return TableWords.map(sheet.after(), cell -> {
             EntryDifference d = wrong.get(cell);
             String place = TableWords.cell(sheet.after(), cell);
             if (d == null) {
@@ -85,18 +83,5 @@ final class TypingMap {
 
     static String now(ToType sheet, int cell) {
         return Figures.plain(sheet.after().at(cell), sheet.decimals());
-    }
-
-    private static HeatMap map(Table table, IntFunction<HeatCell> of) {
-        List<HeatCell> cells = new ArrayList<>();
-        for (int cell = 0; cell < table.cells(); cell++) {
-            cells.add(of.apply(cell));
-        }
-        return new HeatMap(
-                TableWords.breakpoints(table.speed()),
-                TableWords.breakpoints(table.load()),
-                TableWords.axisTitle(table.speed()),
-                TableWords.axisTitle(table.load()),
-                cells);
     }
 }

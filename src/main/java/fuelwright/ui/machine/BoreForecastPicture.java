@@ -84,12 +84,11 @@ record BoreForecastPicture(Curves curves, HeatMap map, int range, String words) 
         }
 
         private HeatMap map(double[] change, int range) {
-            List<HeatCell> cells = new ArrayList<>();
-            for (int cell = 0; cell < change.length; cell++) {
+            return TableWords.map(axes, cell -> {
                 double factor = 1 + change[cell] / 100;
                 double doubt = 100 * factor * forecast.logUncertainty(axes.speedAt(cell), axes.loadAt(cell));
                 String figure = Figures.signed(change[cell], 0);
-                cells.add(new HeatCell(
+                return new HeatCell(
                         figure,
                         Figures.plusMinus(doubt, 0),
                         Colours.mix(palette.surface(), palette.diverging().at(change[cell] / range), TINT),
@@ -99,17 +98,8 @@ record BoreForecastPicture(Curves curves, HeatMap map, int range, String words) 
                         HeatCell.Mark.NONE,
                         false,
                         Words.of(
-                                "machine.forecast.cell",
-                                TableWords.cell(axes, cell),
-                                figure,
-                                Figures.plain(doubt, 0))));
-            }
-            return new HeatMap(
-                    TableWords.breakpoints(axes.speed()),
-                    TableWords.breakpoints(axes.load()),
-                    TableWords.axisTitle(axes.speed()),
-                    TableWords.axisTitle(axes.load()),
-                    cells);
+                                "machine.forecast.cell", TableWords.cell(axes, cell), figure, Figures.plain(doubt, 0)));
+            });
         }
 
         private Curves curves() {

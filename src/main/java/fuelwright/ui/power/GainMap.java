@@ -1,7 +1,6 @@
 package fuelwright.ui.power;
 
 import fuelwright.power.Breathing;
-import fuelwright.table.Table;
 import fuelwright.ui.plot.HeatCell;
 import fuelwright.ui.plot.HeatMap;
 import fuelwright.ui.session.TableWords;
@@ -13,7 +12,6 @@ import fuelwright.work.JobsCompared;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
-import java.util.function.IntFunction;
 import java.util.stream.IntStream;
 import javafx.scene.paint.Color;
 
@@ -54,7 +52,7 @@ public record GainMap(HeatMap map, int range, double most) {
                     .max()
                     .orElse(0));
             return new GainMap(
-                    grid(
+                    TableWords.map(
                             gain.axes(),
                             c -> gain.isKnown(c)
                                     ? change(gain, c, range, stops.contains(c), palette)
@@ -68,7 +66,7 @@ public record GainMap(HeatMap map, int range, double most) {
                 .max()
                 .orElse(1);
         return new GainMap(
-                grid(gain.axes(), c -> {
+                TableWords.map(gain.axes(), c -> {
                     OptionalDouble amount = shown == Shown.BEFORE ? gain.before(c) : gain.after(c);
                     return amount.isPresent()
                             ? amount(gain, c, amount.getAsDouble(), most, displacementCc, palette)
@@ -86,7 +84,7 @@ public record GainMap(HeatMap map, int range, double most) {
                 .max()
                 .orElse(0));
         return new GainMap(
-                grid(difference.axes(), c -> {
+                TableWords.map(difference.axes(), c -> {
                     double points = difference.points().get(c);
                     String place = TableWords.cell(difference.axes(), c);
                     return Double.isNaN(points)
@@ -102,15 +100,6 @@ public record GainMap(HeatMap map, int range, double most) {
 
     private static int range(double most) {
         return most <= 10 ? 10 : most <= 20 ? 20 : 40;
-    }
-
-    private static HeatMap grid(Table axes, IntFunction<HeatCell> cell) {
-        return new HeatMap(
-                TableWords.breakpoints(axes.speed()),
-                TableWords.breakpoints(axes.load()),
-                TableWords.axisTitle(axes.speed()),
-                TableWords.axisTitle(axes.load()),
-                IntStream.range(0, axes.cells()).mapToObj(cell).toList());
     }
 
     private static HeatCell nothing(Breathing gain, int cell, Palette palette) {

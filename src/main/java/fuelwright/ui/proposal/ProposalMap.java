@@ -15,7 +15,6 @@ import fuelwright.ui.theme.Palette;
 import fuelwright.ui.theme.SequentialScale;
 import fuelwright.ui.theme.Words;
 import fuelwright.work.Analysis;
-import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -75,16 +74,7 @@ public final class ProposalMap {
         Table table = analysis.proposal().before();
         Set<Integer> stops = stopCells(analysis);
         double[] span = span(analysis, shown);
-        List<HeatCell> cells = new ArrayList<>();
-        for (int cell = 0; cell < table.cells(); cell++) {
-            cells.add(cell(analysis, shown, range, palette, cell, stops.contains(cell), span));
-        }
-        return new HeatMap(
-                TableWords.breakpoints(table.speed()),
-                TableWords.breakpoints(table.load()),
-                TableWords.axisTitle(table.speed()),
-                TableWords.axisTitle(table.load()),
-                cells);
+        return TableWords.map(table, cell -> cell(analysis, shown, range, palette, cell, stops.contains(cell), span));
     }
 
     private static HeatCell cell(

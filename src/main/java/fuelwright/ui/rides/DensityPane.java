@@ -9,8 +9,6 @@ import fuelwright.ui.theme.Figures;
 import fuelwright.ui.theme.Palette;
 import fuelwright.ui.theme.Parts;
 import fuelwright.ui.theme.Words;
-import java.util.ArrayList;
-import java.util.List;
 import javafx.geometry.Point2D;
 import javafx.scene.Node;
 import javafx.scene.canvas.Canvas;
@@ -80,28 +78,20 @@ final class DensityPane {
     private static HeatMap map(RideDensity density, Palette palette) {
         Table table = density.table();
         double most = Math.log1p(10 * density.mostSeconds());
-        List<HeatCell> cells = new ArrayList<>();
-        for (int cell = 0; cell < table.cells(); cell++) {
+        return TableWords.map(table, cell -> {
             double s = density.secondsIn(cell);
             String place = Words.of(
                     "rides.density.place",
                     Figures.plain(table.speedAt(cell), 0),
                     Figures.shortest(table.loadAt(cell)),
                     table.load().kind().unit().symbol());
-            cells.add(
-                    s > 0
-                            ? HeatCell.plain(
-                                    Figures.plain(s, s < 9.95 ? 1 : 0),
-                                    palette.sequential().at(Math.log1p(10 * s) / most),
-                                    place + ": " + Figures.span(s))
-                            : HeatCell.plain("", palette.surface(), place + ": " + Words.of("rides.density.never")));
-        }
-        return new HeatMap(
-                TableWords.breakpoints(table.speed()),
-                TableWords.breakpoints(table.load()),
-                TableWords.axisTitle(table.speed()),
-                TableWords.axisTitle(table.load()),
-                cells);
+            return s > 0
+                    ? HeatCell.plain(
+                            Figures.plain(s, s < 9.95 ? 1 : 0),
+                            palette.sequential().at(Math.log1p(10 * s) / most),
+                            place + ": " + Figures.span(s))
+                    : HeatCell.plain("", palette.surface(), place + ": " + Words.of("rides.density.never"));
+        });
     }
 
     private void drawPath() {

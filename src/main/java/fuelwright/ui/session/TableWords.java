@@ -2,12 +2,16 @@ package fuelwright.ui.session;
 
 import fuelwright.table.Axis;
 import fuelwright.table.Table;
+import fuelwright.ui.plot.HeatCell;
+import fuelwright.ui.plot.HeatMap;
 import fuelwright.ui.theme.Figures;
 import fuelwright.ui.theme.Words;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.IntFunction;
+import java.util.stream.IntStream;
 
-/** Tables in words: axes, breakpoints, cells. */
+/** Tables as they are shown: axes, breakpoints and cells in words, and maps over them. */
 public final class TableWords {
 
     private TableWords() {}
@@ -38,6 +42,20 @@ public final class TableWords {
             all.add(Figures.shortest(axis.at(i)));
         }
         return all;
+    }
+
+    /**
+     * A map over a table's axes.
+     *
+     * @param cell what a cell of the table is drawn as
+     */
+    public static HeatMap map(Table axes, IntFunction<HeatCell> cell) {
+        return new HeatMap(
+                breakpoints(axes.speed()),
+                breakpoints(axes.load()),
+                axisTitle(axes.speed()),
+                axisTitle(axes.load()),
+                IntStream.range(0, axes.cells()).mapToObj(cell).toList());
     }
 
     /** Decimals that a table's figures need: as many as its cells have, 1 to 3. */

@@ -10,9 +10,7 @@ import fuelwright.ui.theme.Figures;
 import fuelwright.ui.theme.Palette;
 import fuelwright.ui.theme.Words;
 import fuelwright.work.FirstRide;
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.List;
 
 /** A table as a grid to be drawn, tinted from least to most. Pure. */
 final class TableMap {
@@ -25,35 +23,27 @@ final class TableMap {
     static HeatMap of(Table table, Mixture notation, Palette palette) {
         double low = Arrays.stream(table.toArray()).min().orElse(0);
         double high = Arrays.stream(table.toArray()).max().orElse(1);
-        List<HeatCell> cells = new ArrayList<>();
         // Once for the table: it looks at every cell.
         int decimals = TableWords.decimals(table);
-        for (int cell = 0; cell < table.cells(); cell++) {
+        return TableWords.map(table, cell -> {
             double share = high > low ? (table.at(cell) - low) / (high - low) : 0;
             String figure = figure(table, table.at(cell), notation, decimals);
-            cells.add(HeatCell.plain(
+            return HeatCell.plain(
                     figure,
                     Colours.mix(palette.surface(), palette.sequential().at(0.8 * share), TINT),
-                    Words.of("tables.cell.words", TableWords.cell(table, cell), figure)));
-        }
-        return new HeatMap(
-                TableWords.breakpoints(table.speed()),
-                TableWords.breakpoints(table.load()),
-                TableWords.axisTitle(table.speed()),
-                TableWords.axisTitle(table.load()),
-                cells);
+                    Words.of("tables.cell.words", TableWords.cell(table, cell), figure));
+        });
     }
 
     /** The change that the bore forecast asks for, with its uncertainty: nobody has ridden any of it, so all of it is hatched. */
     static HeatMap firstRide(FirstRide.Outcome outcome, Palette palette) {
         Table change = outcome.change();
         int range = firstRideRange(outcome);
-        List<HeatCell> cells = new ArrayList<>();
-        for (int cell = 0; cell < change.cells(); cell++) {
+        return TableWords.map(change, cell -> {
             // A cell left alone because nothing is known must not look like one that needs no change.
             String figure = Math.abs(change.at(cell)) < 0.05 ? "?" : Figures.signed(change.at(cell), 1);
             double uncertainty = outcome.uncertainty().at(cell);
-            cells.add(new HeatCell(
+            return new HeatCell(
                     figure,
                     Figures.plusMinus(uncertainty, 1),
                     Colours.mix(palette.surface(), palette.diverging().at(change.at(cell) / range), 0.65),
@@ -63,17 +53,8 @@ final class TableMap {
                     HeatCell.Mark.NONE,
                     false,
                     Words.of(
-                            "tables.first.cell",
-                            TableWords.cell(change, cell),
-                            figure,
-                            Figures.plain(uncertainty, 1))));
-        }
-        return new HeatMap(
-                TableWords.breakpoints(change.speed()),
-                TableWords.breakpoints(change.load()),
-                TableWords.axisTitle(change.speed()),
-                TableWords.axisTitle(change.load()),
-                cells);
+                            "tables.first.cell", TableWords.cell(change, cell), figure, Figures.plain(uncertainty, 1)));
+        });
     }
 
     /** ±% of the colours: the smallest of 10, 20 and 40 that holds everything. */
