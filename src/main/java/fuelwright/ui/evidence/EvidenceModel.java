@@ -44,6 +44,7 @@ public final class EvidenceModel {
      * Openings of like rate from like engine speeds.
      *
      * @param heading the rate where it is another than in the line before, else blank
+     * @param fact engine speed, number of openings and their worst moment; their mean
      * @param clear whether the deviation is beyond doubt
      */
     public record TipInLine(String heading, Fact fact, boolean clear) {}
@@ -164,15 +165,17 @@ public final class EvidenceModel {
         List<TipInLine> lines = new ArrayList<>();
         String rate = "";
         for (TipIn.Bin bin : session.analysis().estimate().tipIn().bins()) {
+            String worst = Words.of(
+                    bin.atLimit() > 0 ? "evidence.tipin.beyond" : "evidence.tipin.worst",
+                    Figures.signed(bin.worstPercent(), 1));
             lines.add(new TipInLine(
                     bin.rateWords().equals(rate) ? "" : bin.rateWords(),
                     new Fact(
-                            Words.of("evidence.tipin.line", bin.speedWords(), bin.openings()),
+                            Words.of("evidence.tipin.line", bin.speedWords(), bin.openings(), worst),
                             Words.of(
-                                    bin.atLimit() > 0 ? "evidence.tipin.beyond" : "evidence.tipin.figure",
+                                    "evidence.tipin.figure",
                                     Figures.signed(bin.meanPercent(), 1),
-                                    Figures.plain(bin.uncertaintyPercent(), 1),
-                                    Figures.signed(bin.worstPercent(), 1))),
+                                    Figures.plain(bin.uncertaintyPercent(), 1))),
                     bin.isClear()));
             rate = bin.rateWords();
         }

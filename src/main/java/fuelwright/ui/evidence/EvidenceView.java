@@ -10,6 +10,7 @@ import fuelwright.ui.theme.Theme;
 import fuelwright.ui.theme.Words;
 import java.util.List;
 import java.util.Locale;
+import javafx.geometry.Insets;
 import javafx.geometry.VPos;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
@@ -158,7 +159,9 @@ public final class EvidenceView implements StagePane {
         VBox lines = new VBox(Parts.label(Words.of("evidence.tipin"), "section"));
         for (EvidenceModel.TipInLine line : model.tipIn()) {
             if (!line.heading().isEmpty()) {
-                lines.getChildren().add(Parts.label(line.heading(), "muted", "small"));
+                Label rate = Parts.label(line.heading(), "muted", "small");
+                rate.setPadding(new Insets(8, 0, 0, 0));
+                lines.getChildren().add(rate);
             }
             lines.getChildren()
                     .add(Parts.fact(line.fact().words(), line.fact().figure(), line.clear() ? "strong" : "muted"));

@@ -56,14 +56,7 @@ final class EntryCheckPane {
         list();
         HBox.setHgrow(pasted, Priority.ALWAYS);
         VBox buttons = new VBox(8, paste, clear);
-        HeatGrid grid = new HeatGrid();
-        grid.setId("entry-grid");
-        grid.mapProperty().bind(model.mapProperty());
-        grid.viewProperty().bind(model.handover().viewProperty());
-        grid.themeProperty().bind(model.session().themeProperty());
-        grid.selectedProperty().bindBidirectional(model.cellProperty());
-        grid.dimmedProperty().bind(model.session().staleProperty());
-        VBox.setVgrow(grid, Priority.ALWAYS);
+        HeatGrid grid = TypingGrid.of(model.handover(), model.mapProperty(), "entry-grid");
         node = new VBox(8, new HBox(12, pasted, buttons), said, remark, grid);
     }
 

@@ -9,6 +9,7 @@ import java.util.EnumMap;
 import java.util.Map;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
 import javafx.scene.layout.FlowPane;
@@ -41,7 +42,10 @@ public final class HandoverView implements StagePane {
         words.put(HandoverModel.Step.WRITE, aboutWriting());
         words.put(HandoverModel.Step.CHECK, new VBox(16, check.found(), aboutChecking()));
         StackPane page = new StackPane(pages.values().toArray(Node[]::new));
-        VBox.setVgrow(page, Priority.ALWAYS);
+        ScrollPane seen = Parts.scroll(page);
+        seen.setFitToHeight(true);
+        seen.setFocusTraversable(false);
+        VBox.setVgrow(seen, Priority.ALWAYS);
         Label below = Parts.text("", "muted");
         // On the left: on the right the window says that something is being worked out anew.
         Label name = Parts.label(Words.of("handover.title"), "stage-title");
@@ -58,7 +62,7 @@ public final class HandoverView implements StagePane {
         model.hardware().costProperty().addListener((p, old, now) -> show.run());
         model.stepProperty().addListener((p, old, now) -> show.run());
         show.run();
-        VBox content = new VBox(12, head, page);
+        VBox content = new VBox(12, head, seen);
         content.visibleProperty().bind(model.mapProperty().isNotNull());
         VBox empty = Parts.empty(
                 Missing.title(model.session(), "handover.empty"),

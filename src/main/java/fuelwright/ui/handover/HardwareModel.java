@@ -7,6 +7,7 @@ import fuelwright.safety.Caution;
 import fuelwright.table.Axis;
 import fuelwright.table.Table;
 import fuelwright.ui.session.Session;
+import fuelwright.ui.session.TableWords;
 import fuelwright.ui.theme.Parts;
 import fuelwright.ui.theme.Words;
 import fuelwright.work.Analysis;
@@ -142,6 +143,14 @@ public final class HardwareModel {
                 .fuelTable()
                 .map(t -> HardwareForm.list(field == HardwareForm.Field.SPEEDS ? t.speed() : t.load()))
                 .orElse("");
+    }
+
+    /** What the breakpoints of load are called, with their unit. */
+    String loads() {
+        return session.job()
+                .fuelTable()
+                .map(t -> Parts.capital(TableWords.axisTitle(t.load())))
+                .orElse(Words.of("hardware.loads"));
     }
 
     /** The unit of step and range. */

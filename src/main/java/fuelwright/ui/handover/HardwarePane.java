@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import javafx.geometry.VPos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -51,8 +52,8 @@ final class HardwarePane {
         line("hardware.holds", holds());
         line("hardware.figures", figures());
         line("hardware.speeds", breakpoints(HardwareForm.Field.SPEEDS));
-        line("hardware.loads", breakpoints(HardwareForm.Field.LOADS));
-        line("", file());
+        follow(line("hardware.loads", breakpoints(HardwareForm.Field.LOADS)), model::loads);
+        grid.add(file(), 1, row++);
         line("hardware.orientation", orientation());
         line("hardware.decimal", decimal());
         Label cost = Parts.text("", "strong");
@@ -62,17 +63,25 @@ final class HardwarePane {
         VBox below = new VBox(8, Parts.label(Words.of("hardware.cost"), "section"), cost, cautions);
         model.cautionsProperty().addListener((p, old, now) -> cautions());
         cautions();
-        node = Parts.scroll(new VBox(16, grid, below));
+        node = new VBox(16, grid, below);
     }
 
-    private void line(String key, Node field) {
-        if (!key.isEmpty()) {
-            Label name = Parts.text(Words.of(key), "strong");
-            name.setPadding(new javafx.geometry.Insets(6, 0, 0, 0));
-            GridPane.setValignment(name, VPos.TOP);
-            grid.add(name, 0, row);
-        }
+    /** @return its name */
+    private Label line(String key, Node field) {
+        Label name = Parts.text(Words.of(key), "strong");
+        name.setPadding(new javafx.geometry.Insets(6, 0, 0, 0));
+        GridPane.setValignment(name, VPos.TOP);
+        grid.add(name, 0, row);
         grid.add(field, 1, row++);
+        return name;
+    }
+
+    /** Words that go with the job's table and with what a cell holds. */
+    private void follow(Label label, Supplier<String> words) {
+        Runnable show = () -> label.setText(words.get());
+        model.session().jobProperty().addListener((p, old, now) -> show.run());
+        model.formProperty().addListener((p, old, now) -> show.run());
+        show.run();
     }
 
     private Node holds() {
@@ -124,8 +133,8 @@ final class HardwarePane {
                 new HardwareForm.Field[] {HardwareForm.Field.STEP, HardwareForm.Field.LEAST, HardwareForm.Field.MOST}) {
             TextField text = field(field);
             text.setPrefColumnCount(FIGURE_COLUMNS);
-            Label unit = Parts.label(model.unit(), "muted");
-            model.formProperty().addListener((p, old, now) -> unit.setText(model.unit()));
+            Label unit = Parts.label("", "muted");
+            follow(unit, model::unit);
             Label name = Parts.label(Words.of(field.key()), "field-name");
             name.setLabelFor(text);
             flow.getChildren().add(new VBox(4, name, Parts.row(4, text, unit), problem(field)));

@@ -21,7 +21,7 @@ import javafx.scene.control.Tooltip;
 import javafx.scene.input.Clipboard;
 import javafx.scene.input.DataFormat;
 import javafx.scene.layout.FlowPane;
-import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 
 /** Step 2 of the handover: Stop cautions first, then the ways out, then the figures. */
@@ -36,14 +36,7 @@ final class WritePane {
     WritePane(HandoverModel model, AskFiles.FolderQuestion question) {
         this.model = model;
         this.question = question;
-        HeatGrid grid = new HeatGrid();
-        grid.setId("handover-grid");
-        grid.mapProperty().bind(model.mapProperty());
-        grid.viewProperty().bind(model.viewProperty());
-        grid.themeProperty().bind(model.session().themeProperty());
-        grid.selectedProperty().bindBidirectional(model.cellProperty());
-        grid.dimmedProperty().bind(model.session().staleProperty());
-        VBox.setVgrow(grid, Priority.ALWAYS);
+        HeatGrid grid = TypingGrid.of(model, model.mapProperty(), "handover-grid");
         BooleanBinding stays = Bindings.createBooleanBinding(
                 () -> !model.mayLeave(),
                 model.stopsProperty(),
@@ -111,6 +104,7 @@ final class WritePane {
         read.setId("stops-read");
         read.selectedProperty().bindBidirectional(model.stopsReadProperty());
         read.setWrapText(true);
+        read.setMinHeight(Region.USE_PREF_SIZE);
         stops.getChildren().addAll(frame, read, richer());
     }
 

@@ -16,6 +16,8 @@ final class GridPainter {
     static final double TOP = 4;
     static final double RIGHT = 4;
     private static final double GAP = 1;
+    /** What a Stop frame takes of a cell's edge. */
+    private static final double FRAME = 3;
     /** In narrower cells no figure could be read: then the map shows only where. */
     private static final double LEAST_WIDTH = 26;
 
@@ -95,7 +97,8 @@ final class GridPainter {
         g.fillText(c.figure(), middleX, both ? middleY - Math.min(smallSize * 0.62, cellHeight / 5) : middleY);
         if (both) {
             g.setFont(Fonts.fitted(smallSize, false));
-            g.fillText(c.below(), middleX, middleY + Math.min(size * 0.6, cellHeight / 3.6));
+            double inside = cellHeight / 2 - smallSize / 2 - FRAME;
+            g.fillText(c.below(), middleX, middleY + Math.min(Math.min(size * 0.6, cellHeight / 3.6), inside));
         }
         mark(c, x(cell), y(cell));
     }

@@ -23,6 +23,11 @@ import javafx.scene.layout.Region;
  */
 public final class HeatGrid extends Region implements Plot {
 
+    /** What the breakpoints take at the left. */
+    public static final double AXIS_WIDTH = GridPainter.LEFT;
+    /** What the breakpoints take below. */
+    public static final double AXIS_HEIGHT = GridPainter.BOTTOM;
+
     private static final double TALLEST_CELL = 60;
     private static final double DIMMED = 0.45;
     private static final double READABLE_WIDTH = 36;
@@ -144,11 +149,12 @@ public final class HeatGrid extends Region implements Plot {
                 Math.max(0, cellHeight()));
     }
 
-    /** The width and height at which every figure can be read, for a map of that many columns and rows. */
-    public static javafx.geometry.Dimension2D readableSize(int columns, int rows) {
+    /** The width and height at which every figure can be read; that of the axes alone where there is no map. */
+    public javafx.geometry.Dimension2D readableSize() {
+        boolean empty = map.get() == null;
         return new javafx.geometry.Dimension2D(
-                GridPainter.LEFT + GridPainter.RIGHT + columns * READABLE_WIDTH,
-                GridPainter.TOP + GridPainter.BOTTOM + rows * READABLE_HEIGHT);
+                AXIS_WIDTH + GridPainter.RIGHT + (empty ? 0 : shape().columns() * READABLE_WIDTH),
+                GridPainter.TOP + AXIS_HEIGHT + (empty ? 0 : shape().rows() * READABLE_HEIGHT));
     }
 
     /** Moves the selection by so many columns and rows. */

@@ -74,6 +74,9 @@ public final class Shell {
         place.getChildren().add(note);
         VBox middle = new VBox(new RecoveryBar(session.desk()), new IssueStrip(session), place);
         VBox.setVgrow(place, javafx.scene.layout.Priority.ALWAYS);
+        // Where there is too little room the work is cut short, not the bars around it.
+        place.setMinSize(0, 0);
+        middle.setMinSize(0, 0);
         frame.setTop(new TopBar(session, finder::show, this::chooseFiles));
         frame.setLeft(rail);
         frame.setCenter(middle);

@@ -23,8 +23,6 @@ final class EditableGrid extends StackPane {
     private static final String BEGINS_A_FIGURE = "0123456789.,+-−";
     private static final double LEAST_FIELD_WIDTH = 64;
     private static final double LEAST_FIELD_HEIGHT = 28;
-    private static final double AXIS_WIDTH = HeatGrid.readableSize(0, 0).getWidth();
-    private static final double AXIS_HEIGHT = HeatGrid.readableSize(0, 0).getHeight();
 
     private final TablesModel model;
     private final HeatGrid grid = new HeatGrid();
@@ -82,14 +80,10 @@ final class EditableGrid extends StackPane {
 
     /** Never smaller than can be read. */
     private void size() {
-        var map = model.mapProperty().get();
-        if (map == null) {
+        if (model.mapProperty().get() == null) {
             return;
         }
-        boolean across = model.viewProperty().get() == fuelwright.ui.plot.GridShape.View.SPEED_DOWN;
-        int columns = across ? map.loads().size() : map.speeds().size();
-        int rows = across ? map.speeds().size() : map.loads().size();
-        Dimension2D least = HeatGrid.readableSize(columns, rows);
+        Dimension2D least = grid.readableSize();
         grid.setMinSize(least.getWidth(), least.getHeight());
         grid.setPrefSize(least.getWidth(), least.getHeight());
     }
@@ -115,14 +109,14 @@ final class EditableGrid extends StackPane {
         // The axes cover the left and the lower edge of what is in sight.
         scroll.setHvalue(scrolled(
                 scroll.getHvalue(),
-                at.getMinX() - AXIS_WIDTH,
+                at.getMinX() - HeatGrid.AXIS_WIDTH,
                 at.getMaxX(),
                 grid.getWidth(),
                 scroll.getViewportBounds().getWidth()));
         scroll.setVvalue(scrolled(
                 scroll.getVvalue(),
                 at.getMinY(),
-                at.getMaxY() + AXIS_HEIGHT,
+                at.getMaxY() + HeatGrid.AXIS_HEIGHT,
                 grid.getHeight(),
                 scroll.getViewportBounds().getHeight()));
     }

@@ -17,7 +17,7 @@ import javafx.scene.control.ToggleGroup;
 import javafx.scene.control.Tooltip;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
-import javafx.scene.layout.HBox;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
@@ -196,7 +196,7 @@ public final class TablesView implements StagePane {
         AskFiles.choose(root, model.session()::open);
     }
 
-    private HBox toolbar() {
+    private FlowPane toolbar() {
         ToggleButton fuel = shows("tables.fuel", TablesModel.Shown.FUEL);
         ToggleButton target = shows("tables.target", TablesModel.Shown.TARGET);
         ToggleButton first = shows("tables.first", TablesModel.Shown.FIRST_RIDE);
@@ -214,11 +214,11 @@ public final class TablesView implements StagePane {
             forms[form.ordinal()].setTooltip(new Tooltip(Words.of(key + ".tip")));
         }
         model.formProperty().addListener((p, old, now) -> forms[now.ordinal()].setSelected(true));
-        return Parts.row(
+        return new FlowPane(
+                8,
                 8,
                 Parts.choice(new ToggleGroup(), fuel, target, first),
                 Parts.choice(new ToggleGroup(), forms),
-                Parts.gap(),
                 Parts.choice(new ToggleGroup(), chart, file),
                 Parts.button("tables.open", this::open, "compact"));
     }

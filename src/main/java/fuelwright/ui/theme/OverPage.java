@@ -30,6 +30,7 @@ public abstract class OverPage extends VBox {
             }
         });
         setVisible(false);
+        managedProperty().bind(visibleProperty());
     }
 
     /** What fills the page below its heading. */

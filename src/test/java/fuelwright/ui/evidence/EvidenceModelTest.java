@@ -30,7 +30,7 @@ class EvidenceModelTest {
         Validation.Cell judged = validation.at(60).orElseThrow();
         assertEquals("15.0", cells.get(60).figure());
         assertTrue(judged.isWorse());
-        assertTrue(cells.get(60).below().startsWith("was "), cells.get(60).below());
+        assertEquals("(14.0)", cells.get(60).below());
     }
 
     @Test
@@ -50,7 +50,7 @@ class EvidenceModelTest {
         assertEquals("", lines.get(2).heading());
         assertTrue(lines.get(1).clear());
         assertTrue(!lines.get(2).clear());
-        assertTrue(lines.get(1).fact().figure().contains("beyond"), lines.toString());
+        assertTrue(lines.get(1).fact().words().contains("beyond"), lines.toString());
         assertTrue(model.tipInWords().contains("6 more"), model.tipInWords());
     }
 }
