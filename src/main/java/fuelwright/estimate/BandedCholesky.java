@@ -1,6 +1,7 @@
 package fuelwright.estimate;
 
 import java.util.Arrays;
+import java.util.stream.IntStream;
 
 /**
  * Cholesky factor L of a symmetric positive definite band matrix A = L·Lᵀ, with the parts of the inverse inside the band.
@@ -16,6 +17,10 @@ final class BandedCholesky {
     private static final int PANEL = 8;
     /** Rows of the inverse that are added up together. */
     private static final int ADDED = 4;
+    /** From so many rows on, cores share what a panel does to them. */
+    private static final int SHARED_ROWS = 128;
+    /** Right-hand sides that are solved together. */
+    private static final int SOLVED = 4;
 
     private final int order;
     private final int halfBandwidth;
@@ -64,11 +69,18 @@ final class BandedCholesky {
                     System.arraycopy(rows[i], from, l, i * stride + w - i + from, i + 1 - from);
                 }
             }
-            for (int i = j + columns; i <= last; i++) {
-                subtract(rows[i], panel, j + columns, i);
-            }
+            subtract(rows, panel, j + columns, last);
         }
         return new BandedCholesky(n, w, l);
+    }
+
+    /** Takes the panel's columns out of all rows that they reach: side by side where there is enough to do. */
+    private static void subtract(double[][] rows, double[][] panel, int from, int last) {
+        IntStream reached = IntStream.rangeClosed(from, last);
+        if (last - from >= SHARED_ROWS) {
+            reached = reached.parallel();
+        }
+        reached.forEach(i -> subtract(rows[i], panel, from, i));
     }
 
     /**
@@ -178,6 +190,66 @@ final class BandedCholesky {
             }
         }
         return x;
+    }
+
+    /**
+     * Solves for several right-hand sides: the same figures as one by one, but the factor, which is more than the processor keeps at hand, is
+     * read once for four of them.
+     *
+     * @param b each of length n; not modified
+     * @return each x, length n
+     */
+    double[][] solve(double[][] b) {
+        double[][] x = new double[b.length][];
+        int q = 0;
+        for (; q + SOLVED <= b.length; q += SOLVED) {
+            for (int r = q; r < q + SOLVED; r++) {
+                x[r] = b[r].clone();
+            }
+            solveInPlace(x[q], x[q + 1], x[q + 2], x[q + 3]);
+        }
+        for (; q < b.length; q++) {
+            x[q] = solve(b[q]);
+        }
+        return x;
+    }
+
+    private void solveInPlace(double[] x0, double[] x1, double[] x2, double[] x3) {
+        int stride = halfBandwidth + 1;
+        for (int i = 0; i < order; i++) {
+            int row = i * stride + halfBandwidth - i;
+            double sum0 = x0[i];
+            double sum1 = x1[i];
+            double sum2 = x2[i];
+            double sum3 = x3[i];
+            for (int k = Math.max(0, i - halfBandwidth); k < i; k++) {
+                double f = factor[row + k];
+                sum0 -= f * x0[k];
+                sum1 -= f * x1[k];
+                sum2 -= f * x2[k];
+                sum3 -= f * x3[k];
+            }
+            double pivot = factor[row + i];
+            x0[i] = sum0 / pivot;
+            x1[i] = sum1 / pivot;
+            x2[i] = sum2 / pivot;
+            x3[i] = sum3 / pivot;
+        }
+        for (int i = order - 1; i >= 0; i--) {
+            int row = i * stride + halfBandwidth - i;
+            double pivot = factor[row + i];
+            double last0 = x0[i] /= pivot;
+            double last1 = x1[i] /= pivot;
+            double last2 = x2[i] /= pivot;
+            double last3 = x3[i] /= pivot;
+            for (int k = Math.max(0, i - halfBandwidth); k < i; k++) {
+                double f = factor[row + k];
+                x0[k] -= f * last0;
+                x1[k] -= f * last1;
+                x2[k] -= f * last2;
+                x3[k] -= f * last3;
+            }
+        }
     }
 
     /** The elements of A⁻¹ inside the band. */

@@ -4,6 +4,7 @@ import fuelwright.airflow.Machine;
 import fuelwright.table.Axis;
 import fuelwright.table.Quantity;
 import fuelwright.table.Table;
+import java.util.Arrays;
 
 /**
  * A rough exhaust flow for the transport delay, from the fuel table and engine speed: fuel delivered per cycle, relative to the table's
@@ -69,9 +70,7 @@ public final class FlowModel {
     /** Exhaust mass flow in each row of a ride, g/s; NaN where engine speed or load is. */
     double[] gramsPerSecond(double[] speedRpm, double[] load) {
         double[] flow = new double[speedRpm.length];
-        for (int i = 0; i < flow.length; i++) {
-            flow[i] = gramsPerSecond(speedRpm[i], load[i]);
-        }
+        Arrays.parallelSetAll(flow, i -> gramsPerSecond(speedRpm[i], load[i]));
         return flow;
     }
 

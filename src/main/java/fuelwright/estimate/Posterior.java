@@ -75,10 +75,9 @@ final class Posterior {
         }
 
         factor = BandedCholesky.of(a);
-        borderSolved = new double[p][];
+        borderSolved = factor.solve(border);
         SymmetricBand schur = new SymmetricBand(p, p - 1);
         for (int q = 0; q < p; q++) {
-            borderSolved[q] = factor.solve(border[q]);
             double spread = Nuisance.values()[q].spread;
             for (int r = 0; r <= q; r++) {
                 double value = sums.nuisanceNuisance[q][r] - dot(border[r], borderSolved[q]);

@@ -6,6 +6,7 @@ import fuelwright.screen.ScreenedRide;
 import fuelwright.table.Axis;
 import fuelwright.table.Quantity;
 import fuelwright.table.Table;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -54,15 +55,11 @@ final class Readings {
         double[] lnTrims = lnTrims(track);
         double[] targetLoad = track.load(targetLambda.load().kind());
         double[] target = new double[n];
-        for (int i = 0; i < n; i++) {
-            target[i] = Math.log(targetLambda.value(track.speedRpm[i], targetLoad[i]));
-            commanded[i] = target[i] - lnTrims[i];
-        }
+        Arrays.parallelSetAll(target, i -> Math.log(targetLambda.value(track.speedRpm[i], targetLoad[i])));
+        Arrays.parallelSetAll(commanded, i -> target[i] - lnTrims[i]);
         this.reading = screened.ride().mixture().map(Column::toArray).orElse(target);
         if (measured) {
-            for (int i = 0; i < n; i++) {
-                reading[i] = reading[i] > 0 ? Math.log(reading[i]) : Double.NaN;
-            }
+            Arrays.parallelSetAll(reading, i -> reading[i] > 0 ? Math.log(reading[i]) : Double.NaN);
         }
         this.warmUp = new double[n];
         double[] coolantC = track.bridged(Role.COOLANT);
