@@ -13,7 +13,7 @@ final class CoarseTable {
     /** Tables up to so many cells are small enough as they are. */
     private static final int LARGE_CELLS = 1024;
     /** Breakpoints that are left along each axis. */
-    private static final int BREAKPOINTS = 20;
+    private static final int BREAKPOINTS = 16;
 
     private CoarseTable() {}
 
