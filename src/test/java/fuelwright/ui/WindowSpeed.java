@@ -126,16 +126,16 @@ class WindowSpeed {
             show(Stage.MACHINE);
             Slider throttle = find("#machine-throttle", Slider.class);
             watchdog.during("the throttle's slider, 60 changes a second", () -> often(i -> throttle.setValue(i % 100)));
-            watchdog.during("lambda to AFR and back, on each stage", () -> {
-                for (Stage stage : Stage.values()) {
-                    show(stage);
+            for (Stage stage : Stage.values()) {
+                show(stage);
+                watchdog.during("lambda to AFR and back, " + stage.words(), () -> {
                     for (int i = 0; i < 4; i++) {
                         watchdog.onWindow(() ->
                                 session.afrProperty().set(!session.afrProperty().get()));
-                        Thread.sleep(100);
+                        Thread.sleep(300);
                     }
-                }
-            });
+                });
+            }
         }
 
         /** A change on the window's thread. */

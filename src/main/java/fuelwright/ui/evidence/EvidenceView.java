@@ -31,10 +31,11 @@ public final class EvidenceView implements StagePane {
     private final ScaleBar bar = new ScaleBar(260);
     private final Label below = new Label();
     private final StackPane root = new StackPane();
-    private final VBox facts = new VBox(12);
+    private final VBox aboutCell = new VBox(12);
+    private final VBox aboutAll = new VBox(12);
     private final ReadingsPane readings;
     private final DelayPane delay;
-    private final Node explanation = Parts.scroll(facts);
+    private final Node explanation;
 
     public EvidenceView(EvidenceModel model) {
         this.model = model;
@@ -65,10 +66,12 @@ public final class EvidenceView implements StagePane {
         empty.visibleProperty().bind(model.mapProperty().isNull());
         root.getChildren().addAll(content, empty);
         root.getStyleClass().add("work");
+        VBox facts = new VBox(12, aboutCell, aboutAll);
         facts.getStyleClass().add("explanation-inner");
+        explanation = Parts.scroll(facts);
         model.mapProperty().addListener((p, old, now) -> refresh());
-        model.cellProperty().addListener((p, old, now) -> explain());
-        model.nearProperty().addListener((p, old, now) -> explain());
+        model.cellProperty().addListener((p, old, now) -> explainCell());
+        model.nearProperty().addListener((p, old, now) -> explainCell());
         refresh();
     }
 
@@ -118,11 +121,12 @@ public final class EvidenceView implements StagePane {
                             "±" + Figures.plain(model.most() / 2, 1) + " %",
                             "±" + Figures.plain(model.most(), 1) + " %"));
         }
-        explain();
+        explainCell();
+        explainAll();
     }
 
-    private void explain() {
-        facts.getChildren().clear();
+    private void explainCell() {
+        aboutCell.getChildren().clear();
         EvidenceModel.CellFacts cell = model.cellProperty().get();
         if (cell != null) {
             Label big = Parts.label(cell.shortfall(), "big-figure");
@@ -130,7 +134,8 @@ public final class EvidenceView implements StagePane {
             figure.setAlignment(javafx.geometry.Pos.BASELINE_LEFT);
             VBox lines = new VBox(Parts.label(Words.of("evidence.made"), "section"));
             cell.lines().forEach(f -> lines.getChildren().add(Parts.fact(f.words(), f.figure())));
-            facts.getChildren()
+            aboutCell
+                    .getChildren()
                     .addAll(
                             new VBox(
                                     4,
@@ -140,11 +145,15 @@ public final class EvidenceView implements StagePane {
                                     Parts.text(Words.of("evidence.shortfall.words"), "muted")),
                             lines);
             if (model.nearProperty().get() != null) {
-                facts.getChildren().add(readings.of(model.nearProperty().get()));
+                aboutCell.getChildren().add(readings.of(model.nearProperty().get()));
             }
         } else {
-            facts.getChildren().add(Parts.text(Words.of("evidence.none"), "muted"));
+            aboutCell.getChildren().add(Parts.text(Words.of("evidence.none"), "muted"));
         }
+    }
+
+    private void explainAll() {
+        aboutAll.getChildren().clear();
         if (model.session().analysis() == null) {
             return;
         }
@@ -152,7 +161,7 @@ public final class EvidenceView implements StagePane {
         model.sentences().forEach(s -> all.getChildren().add(Parts.text(s, "muted")));
         VBox counts = new VBox(Parts.label(Words.of("evidence.kept"), "section"));
         model.counts().forEach(f -> counts.getChildren().add(Parts.fact(f.words(), f.figure())));
-        facts.getChildren().addAll(all, delay, tipIn(), counts);
+        aboutAll.getChildren().addAll(all, delay, tipIn(), counts);
     }
 
     private VBox tipIn() {
