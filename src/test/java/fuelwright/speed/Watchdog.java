@@ -119,20 +119,26 @@ public final class Watchdog implements AutoCloseable {
         }
     }
 
-    /** What each deed cost, in Markdown. */
-    public String report() throws InterruptedException {
+    /**
+     * What each deed cost, in Markdown, and what all others together.
+     *
+     * @param apart deeds that don't count there
+     */
+    public String report(String... apart) throws InterruptedException {
         StringBuilder text =
                 new StringBuilder("| what was done | pieces of work | median, ms | 99 in 100 below, ms | longest, ms"
                         + " | over 16 ms | 99 in 100 knocks waited less than, ms |\n"
                         + "| --- | --- | --- | --- | --- | --- | --- |\n");
         onWindow(() -> {
-            Cost all = new Cost();
+            Cost others = new Cost();
             costs.forEach((name, cost) -> {
                 text.append(line(name, cost));
-                all.pieces.addAll(cost.pieces);
-                all.knocks.addAll(cost.knocks);
+                if (!List.of(apart).contains(name)) {
+                    others.pieces.addAll(cost.pieces);
+                    others.knocks.addAll(cost.knocks);
+                }
             });
-            text.append(line("all of it", all));
+            text.append(line("all but " + String.join(", ", apart), others));
         });
         return text.toString();
     }

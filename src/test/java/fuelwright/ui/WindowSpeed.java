@@ -78,7 +78,7 @@ class WindowSpeed {
                     watchdog.during("stages again", () -> goThrough(name));
                 }
                 work();
-                System.out.println(watchdog.report());
+                System.out.println(watchdog.report("stages, first time", "stages again"));
                 System.out.println(
                         "| change of stage | round | until its first frame, processor ms | by the clock, ms |\n"
                                 + "| --- | --- | --- | --- |");
