@@ -8,7 +8,9 @@ import fuelwright.ui.theme.FuelChoice;
 import fuelwright.ui.theme.Parts;
 import fuelwright.ui.theme.StagePane;
 import fuelwright.ui.theme.Words;
+import javafx.geometry.Insets;
 import javafx.geometry.Pos;
+import javafx.geometry.VPos;
 import javafx.scene.Node;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.Label;
@@ -26,6 +28,11 @@ public final class MachineView implements StagePane {
 
     private static final String[] CHECKS = {"sensor", "balance", "idle", "trims"};
     private static final String[] CARE = {"where", "screen", "gas", "hot", "law", "person"};
+
+    /** Rows of a grid that a field takes: its name, itself, what is wrong with it. */
+    private static final int PARTS = 3;
+
+    private static final double ROW_GAP = 6;
 
     private final MachineModel model;
     private final Node work;
@@ -54,8 +61,8 @@ public final class MachineView implements StagePane {
     private VBox engine() {
         GridPane grid = grid(4);
         name.setAccessibleText(Words.of("machine.name"));
-        grid.add(named(Words.of("machine.name"), name, null), 0, 0, 2, 1);
-        grid.add(named(Words.of("machine.fuel"), fuel(), null), 2, 0, 2, 1);
+        add(grid, Words.of("machine.name"), name, 0, 2, 0);
+        add(grid, Words.of("machine.fuel"), fuel(), 2, 2, 0);
         add(grid, MachineForm.Field.DISPLACEMENT, 0, 1);
         add(grid, MachineForm.Field.BODIES, 1, 1);
         add(grid, MachineForm.Field.REDLINE, 2, 1);
@@ -75,6 +82,7 @@ public final class MachineView implements StagePane {
 
     private VBox bodies() {
         GridPane grid = grid(5);
+        grid.setVgap(8);
         grid.getColumnConstraints().get(0).setHgrow(Priority.NEVER);
         grid.getColumnConstraints().forEach(c -> c.setPercentWidth(-1));
         grid.getColumnConstraints().stream().skip(1).forEach(c -> c.setPrefWidth(100));
@@ -227,7 +235,7 @@ public final class MachineView implements StagePane {
     private static GridPane grid(int columns) {
         GridPane grid = new GridPane();
         grid.setHgap(12);
-        grid.setVgap(8);
+        grid.setVgap(4);
         for (int i = 0; i < columns; i++) {
             ColumnConstraints column = new ColumnConstraints();
             column.setHgrow(Priority.ALWAYS);
@@ -238,15 +246,17 @@ public final class MachineView implements StagePane {
     }
 
     private void add(GridPane grid, MachineForm.Field field, int column, int row) {
-        grid.add(named(Words.of(field.key()), field(field), problem(field)), column, row);
+        add(grid, Words.of(field.key()), field(field), column, 1, row);
+        grid.add(problem(field), column, PARTS * row + 2);
     }
 
-    private static VBox named(String words, Node field, Node problem) {
-        VBox box = new VBox(4, Parts.label(words, "field-name"), field);
-        if (problem != null) {
-            box.getChildren().add(problem);
-        }
-        return box;
+    /** Names, fields and messages are rows of their own: where a name takes two lines the fields still stand level. */
+    private static void add(GridPane grid, String words, Node field, int column, int columns, int row) {
+        Label name = Parts.text(words, "field-name");
+        GridPane.setValignment(name, VPos.BOTTOM);
+        GridPane.setMargin(name, new Insets(row == 0 ? 0 : ROW_GAP, 0, 0, 0));
+        grid.add(name, column, PARTS * row, columns, 1);
+        grid.add(field, column, PARTS * row + 1, columns, 1);
     }
 
     private TextField field(MachineForm.Field field) {

@@ -4,6 +4,8 @@ import fuelwright.ui.theme.Figures;
 import fuelwright.ui.theme.Fonts;
 import fuelwright.ui.theme.Palette;
 import fuelwright.ui.theme.Words;
+import java.util.ArrayList;
+import java.util.List;
 import javafx.geometry.VPos;
 import javafx.scene.paint.Color;
 import javafx.scene.text.TextAlignment;
@@ -19,6 +21,8 @@ final class TimelinePainter {
     static final double BOTTOM = 26;
     private static final double BAND = 8;
     private static final double LANE_GAP = 14;
+    /** A line of a lane's names, at the usual text size. */
+    private static final double NAME_HEIGHT = 15;
 
     private final Ink g;
     private final Trace trace;
@@ -141,31 +145,29 @@ final class TimelinePainter {
         g.restore();
     }
 
+    /** A line of a lane's names. */
+    private record Name(String words, Color color, boolean bold) {}
+
     private void names(Lane lane, double top, double laneHeight) {
+        List<Name> names = new ArrayList<>();
+        names.add(new Name(lane.name(), palette.role(lane.colour()), true));
+        names.add(new Name(lane.unit(), palette.muted(), false));
+        lane.target().ifPresent(t -> names.add(new Name(Words.of("timeline.target"), palette.role("target"), false)));
+        lane.expected().ifPresent(e -> names.add(new Name(Words.of("timeline.expected"), palette.ink(), false)));
+        lane.limit().ifPresent(l -> names.add(new Name(Words.of("timeline.limit"), palette.stop(), true)));
+        double height = Fonts.grown(NAME_HEIGHT);
+        if (names.size() * height > laneHeight + LANE_GAP && names.size() > 2) {
+            // The unit is told by the figures beside it.
+            names.remove(1);
+        }
         g.setTextAlign(TextAlignment.LEFT);
         g.setTextBaseline(VPos.CENTER);
-        double y = top + laneHeight / 2 - 8;
-        g.setFill(palette.role(lane.colour()));
-        g.setFont(Fonts.text(12, true));
-        g.fillText(lane.name(), 0, y);
-        g.setFill(palette.muted());
-        g.setFont(Fonts.text(12, false));
-        g.fillText(lane.unit(), 0, y + 16);
-        y += 32;
-        if (lane.target().isPresent()) {
-            g.setFill(palette.role("target"));
-            g.fillText(Words.of("timeline.target"), 0, y);
-            y += 16;
-        }
-        if (lane.expected().isPresent()) {
-            g.setFill(palette.ink());
-            g.fillText(Words.of("timeline.expected"), 0, y);
-            y += 16;
-        }
-        if (lane.limit().isPresent()) {
-            g.setFill(palette.stop());
-            g.setFont(Fonts.text(12, true));
-            g.fillText(Words.of("timeline.limit"), 0, y);
+        double y = top + laneHeight / 2 - (names.size() - 1) * height / 2;
+        for (Name name : names) {
+            g.setFill(name.color);
+            g.setFont(Fonts.text(12, name.bold));
+            g.fillText(name.words, 0, y);
+            y += height;
         }
         g.setFill(palette.muted());
         g.setTextAlign(TextAlignment.RIGHT);

@@ -18,10 +18,13 @@ import javafx.util.StringConverter;
 final class RidesBar {
 
     private final RidesModel model;
-    private final FlowPane bar = new FlowPane(6, 6);
+    private final List<Node> after;
+    private final FlowPane bar = new FlowPane(8, 6);
 
-    RidesBar(RidesModel model) {
+    /** @param after what follows the rides in the same row, or in the next where there is too little room */
+    RidesBar(RidesModel model, Node... after) {
         this.model = model;
+        this.after = List.of(after);
         bar.setId("rides-bar");
         model.session().jobProperty().addListener((p, old, now) -> {
             if (old.rides() != now.rides() || old.past() != now.past()) {
@@ -38,6 +41,11 @@ final class RidesBar {
 
     private void fill() {
         bar.getChildren().clear();
+        addRides();
+        bar.getChildren().addAll(after);
+    }
+
+    private void addRides() {
         ToggleGroup group = new ToggleGroup();
         for (int i = 0; i < model.rides().size(); i++) {
             int index = i;
@@ -68,7 +76,7 @@ final class RidesBar {
             down.setAccessibleText(Words.of("rides.down.words"));
             down.setTooltip(new Tooltip(Words.of("rides.down.words")));
             down.setDisable(model.index() == model.rides().size() - 1);
-            bar.getChildren().addAll(up, down);
+            bar.getChildren().add(Parts.row(4, up, down));
         }
         if (model.order().tables().size() > 1) {
             bar.getChildren().add(made());

@@ -43,10 +43,9 @@ public final class RidesView implements StagePane {
                 Parts.button("rides.remove", model.order()::remove, "compact"),
                 Parts.button("rides.open", this::open, "compact"));
         ScreensPane screens = new ScreensPane(model);
-        Node bar = new RidesBar(model).node();
-        HBox.setHgrow(bar, Priority.ALWAYS);
-        HBox second = new HBox(8, bar, Parts.choice(new ToggleGroup(), overTime, overTable), screens.switchOfSliders());
-        VBox content = new VBox(10, top, second, screens.node(), plots());
+        Node bar = new RidesBar(model, Parts.choice(new ToggleGroup(), overTime, overTable), screens.switchOfSliders())
+                .node();
+        VBox content = new VBox(10, top, bar, screens.node(), plots());
         content.visibleProperty().bind(model.anyProperty());
         VBox empty = Parts.empty(
                 Words.of("rides.empty.title"),
