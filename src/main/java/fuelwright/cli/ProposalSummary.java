@@ -71,7 +71,10 @@ final class ProposalSummary {
         List<String> lines = new ArrayList<>();
         Table table = analysis.proposal().before();
         lines.add("Fuel table: " + table.quantity().words() + ", "
-                + table.speed().size() + " engine speeds × " + table.load().size() + " loads");
+                + table.speed().size() + " engine speeds × " + table.load().size() + " loads"
+                + (table.cylinder().isPresent()
+                        ? ", feeds cylinder " + table.cylinder().getAsInt() + " alone"
+                        : ""));
         for (ScreenedRide ride : analysis.screened()) {
             lines.add("Ride " + ride.ride().name() + ": " + ride.ride().size() + " rows, " + ride.kept() + " count"
                     + screenedOut(ride));
@@ -184,6 +187,7 @@ final class ProposalSummary {
         shape.put("quantity", table.quantity().words());
         shape.put("engineSpeeds", table.speed().size());
         shape.put("loads", table.load().size());
+        table.cylinder().ifPresent(n -> shape.put("cylinder", n));
         map.put("table", shape);
         List<Object> rides = new ArrayList<>();
         for (ScreenedRide ride : analysis.screened()) {

@@ -10,6 +10,7 @@ import fuelwright.job.Job;
 import fuelwright.ride.ClockAlignment;
 import fuelwright.ride.RideOptions;
 import fuelwright.safety.Limits;
+import fuelwright.table.Table;
 import fuelwright.work.Analysis;
 import fuelwright.work.Cancellation;
 import fuelwright.work.HandOver;
@@ -49,6 +50,13 @@ final class ProposeCommand implements Callable<Integer> {
 
     @Option(names = "--table", paramLabel = "F", description = "the fuel table in the control unit")
     private Path table;
+
+    @Option(
+            names = "--cylinder",
+            paramLabel = "N",
+            description =
+                    "the table feeds cylinder N alone: only its mixture sensor counts, the Nth from the left in each ride")
+    private Integer cylinder;
 
     @Option(names = "--target", paramLabel = "F", description = "the target table, lambda or AFR")
     private Path target;
@@ -188,9 +196,25 @@ final class ProposeCommand implements Callable<Integer> {
                 options,
                 settings,
                 deadTime.ms().isPresent());
-        Loaded<Job> read = hardware.on(files.load(Progress.NONE, Cancellation.NEVER));
+        Loaded<Job> read = ofCylinder(hardware.on(files.load(Progress.NONE, Cancellation.NEVER)));
         Loaded<Job> job = new Loaded<>(read.value().map(j -> j.withLimits(limits.on(j.limits()))), read.issues());
         return propose(spec, "propose", job, onlyRicher, output, pdf, json);
+    }
+
+    private Loaded<Job> ofCylinder(Loaded<Job> read) {
+        if (cylinder == null || read.value().isEmpty()) {
+            return read;
+        }
+        if (cylinder < 1 || cylinder > Table.MOST_CYLINDERS) {
+            throw CommandFailed.usage("--cylinder " + cylinder + " must be from 1 to " + Table.MOST_CYLINDERS);
+        }
+        Job job = read.value().get();
+        Table fuel = job.fuelTable().orElseThrow();
+        if (fuel.cylinder().isPresent() && fuel.cylinder().getAsInt() != cylinder) {
+            throw CommandFailed.usage("--cylinder " + cylinder + ", but " + table.getFileName()
+                    + " says that it feeds cylinder " + fuel.cylinder().getAsInt());
+        }
+        return new Loaded<>(Optional.of(job.withFuelTable(fuel.ofCylinder(OptionalInt.of(cylinder)))), read.issues());
     }
 
     /** Analyses a job, writes what it hands over and says so. */

@@ -101,7 +101,7 @@ final class EntrySheet {
             rows.add(row);
         }
         Map<String, Object> map = new TreeMap<>();
-        map.put("name", handed.job().name());
+        map.put("name", handed.job().title());
         map.put("paper", paper);
         map.put(
                 "stops",

@@ -63,7 +63,12 @@ public final class Exports {
                 .ifPresent(h -> files.put(
                         HARDWARE,
                         utf8(TableWriter.write(
-                                StopNotes.on(h.table(), handed.cautions()),
+                                StopNotes.on(
+                                        h.table()
+                                                .ofCylinder(handed.proposal()
+                                                        .before()
+                                                        .cylinder()),
+                                        handed.cautions()),
                                 handed.job().hardware().decimalComma()))));
         files.put(CORRECTED, table(handed, handed.proposal().corrected()));
         return files;
@@ -85,7 +90,7 @@ public final class Exports {
         for (int c = 0; c < cells.length; c++) {
             cells[c] = Figures.rounded(figure.applyAsDouble(c), DECIMALS);
         }
-        return like.with(quantity, cells);
+        return like.with(quantity, cells).ofCylinder(like.cylinder());
     }
 
     /** 0 means 'without evidence', so the least evidence must not round to it. */

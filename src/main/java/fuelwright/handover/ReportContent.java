@@ -39,7 +39,7 @@ final class ReportContent {
     static Map<String, Object> of(Handed handed) {
         ReportMaps maps = new ReportMaps(handed);
         Map<String, Object> map = new LinkedHashMap<>();
-        map.put("name", handed.job().name());
+        map.put("name", handed.job().title());
         map.put("stops", handed.stops().stream().map(c -> caution(handed, c)).toList());
         map.put(
                 "cautions",

@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.function.Consumer;
 
 /**
@@ -154,6 +155,12 @@ public record Job(
     /** Whether there is enough for a proposal: both tables and a ride. */
     public boolean isReady() {
         return fuelTable.isPresent() && targetTable.isPresent() && !rides.isEmpty();
+    }
+
+    /** The name, with the cylinder that the fuel table feeds where it is one. */
+    public String title() {
+        OptionalInt cylinder = fuelTable.map(Table::cylinder).orElse(OptionalInt.empty());
+        return cylinder.isPresent() ? name + ", cylinder " + cylinder.getAsInt() : name;
     }
 
     /** The same with something changed. */

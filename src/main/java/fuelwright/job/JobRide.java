@@ -20,6 +20,17 @@ public record JobRide(Ride ride, Optional<Table> madeWith, Optional<RideSource> 
         Objects.requireNonNull(source, "source");
     }
 
+    /**
+     * The ride as a fuel table hears it: where that feeds one cylinder, that cylinder's sensor alone is evidence; a cylinder that the ride has no
+     * sensor of changes nothing.
+     */
+    public Ride heardBy(Table fuel) {
+        int sensors = ride.mixtures().size();
+        return fuel.cylinder().isPresent() && (sensors == 1 || fuel.cylinder().getAsInt() <= sensors)
+                ? ride.ofCylinder(fuel.cylinder().getAsInt())
+                : ride;
+    }
+
     /** A ride without a file of its own. */
     public JobRide(Ride ride, Optional<Table> madeWith) {
         this(ride, madeWith, Optional.empty());

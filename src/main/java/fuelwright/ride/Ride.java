@@ -4,6 +4,7 @@ import fuelwright.issue.Issue;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 
 /**
  * One log: equally long columns, loaded once, read-only. Row {@code i} was taken at {@code timeS().at(i)}; within a segment time never
@@ -18,6 +19,8 @@ public final class Ride {
     private final List<Issue> remarks;
     private final Optional<LogForm> form;
     private final String fingerprint;
+    /** Which of the mixtures alone is evidence; empty where all are, together. */
+    private final OptionalInt evidence;
 
     /**
      * @param name what the user calls it: the file's name without folder
@@ -27,7 +30,7 @@ public final class Ride {
      * @param remarks what was decided, skipped or doubted in reading
      */
     public Ride(String name, Column timeS, List<Channel> channels, List<Integer> segmentStarts, List<Issue> remarks) {
-        this(name, timeS, channels, segmentStarts, remarks, Optional.empty(), "");
+        this(name, timeS, channels, segmentStarts, remarks, Optional.empty(), "", OptionalInt.empty());
     }
 
     private Ride(
@@ -37,7 +40,8 @@ public final class Ride {
             List<Integer> segmentStarts,
             List<Issue> remarks,
             Optional<LogForm> form,
-            String fingerprint) {
+            String fingerprint,
+            OptionalInt evidence) {
         for (Channel channel : channels) {
             if (channel.values().size() != timeS.size()) {
                 throw new IllegalArgumentException("channel " + channel.heading() + " has "
@@ -54,6 +58,7 @@ public final class Ride {
         this.remarks = List.copyOf(remarks);
         this.form = form;
         this.fingerprint = fingerprint;
+        this.evidence = evidence;
     }
 
     public String name() {
@@ -100,29 +105,29 @@ public final class Ride {
 
     /** This ride, with the fingerprint of the bytes that it was read from. */
     public Ride fingerprinted(String sha256) {
-        return new Ride(name, timeS, channels, segmentStarts, remarks, form, sha256);
+        return new Ride(name, timeS, channels, segmentStarts, remarks, form, sha256, evidence);
     }
 
     /** This ride, with how its file was written. */
     Ride readFrom(Optional<LogForm> other) {
-        return new Ride(name, timeS, channels, segmentStarts, remarks, other, fingerprint);
+        return new Ride(name, timeS, channels, segmentStarts, remarks, other, fingerprint, evidence);
     }
 
     /** This ride, made from another one's file. */
     Ride readFrom(Ride other) {
-        return new Ride(name, timeS, channels, segmentStarts, remarks, other.form, other.fingerprint);
+        return new Ride(name, timeS, channels, segmentStarts, remarks, other.form, other.fingerprint, evidence);
     }
 
     /** This ride under another name. */
     public Ride named(String other) {
-        return new Ride(other, timeS, channels, segmentStarts, remarks, form, fingerprint);
+        return new Ride(other, timeS, channels, segmentStarts, remarks, form, fingerprint, evidence);
     }
 
     /** This ride with one more remark, in front of the others. */
     public Ride remarked(Issue remark) {
         List<Issue> all = new ArrayList<>(remarks);
         all.add(0, remark);
-        return new Ride(name, timeS, channels, segmentStarts, all, form, fingerprint);
+        return new Ride(name, timeS, channels, segmentStarts, all, form, fingerprint, evidence);
     }
 
     /** Seconds from the first to the last row, gaps and all, summed over segments. */
@@ -156,11 +161,45 @@ public final class Ride {
     }
 
     /**
-     * What the sensors say together: lambda of the mixed gas, row by row, over those sensors that have a reading. Exhaust gases of equal
-     * air mix linearly in 1/lambda. Empty where the ride has no mixture channel.
+     * This ride for a table that feeds one cylinder: only that cylinder's sensor is {@link #mixture}. The first sensor is cylinder 1's; where
+     * there is one sensor it is taken for the cylinder's.
+     *
+     * @param cylinder counted from 1
+     * @throws IllegalArgumentException if the ride has several sensors but not that many
+     */
+    public Ride ofCylinder(int cylinder) {
+        int sensors = mixtures().size();
+        if (cylinder < 1 || sensors > 1 && cylinder > sensors) {
+            throw new IllegalArgumentException("cylinder " + cylinder + " must be from 1 to " + sensors);
+        }
+        OptionalInt own = OptionalInt.of(sensors > 1 ? cylinder - 1 : 0);
+        return new Ride(name, timeS, channels, segmentStarts, remarks, form, fingerprint, own);
+    }
+
+    /** Whether it is the same log, whichever sensor is evidence. */
+    public boolean isOf(Ride log) {
+        return timeS == log.timeS && channels == log.channels;
+    }
+
+    /** Whether one of {@link #mixtures} is evidence for the table. */
+    public boolean isEvidence(int sensor) {
+        return evidence.isEmpty() || evidence.getAsInt() == sensor;
+    }
+
+    /** The first of {@link #mixtures} that is evidence. */
+    public int firstEvidence() {
+        return evidence.orElse(0);
+    }
+
+    /**
+     * What the sensors that are evidence say together: lambda of the mixed gas, row by row, over those sensors that have a reading. Exhaust
+     * gases of equal air mix linearly in 1/lambda. Empty where the ride has no mixture channel.
      */
     public Optional<Column> mixture() {
         List<Channel> sensors = mixtures();
+        if (evidence.isPresent() && !sensors.isEmpty()) {
+            return Optional.of(sensors.get(evidence.getAsInt()).values());
+        }
         if (sensors.size() <= 1) {
             return sensors.stream().findFirst().map(Channel::values);
         }

@@ -23,7 +23,7 @@ final class CellMeans {
         if (rows.ride.mixtures().isEmpty()) {
             return;
         }
-        double[] lambda = rows.mixture(0);
+        double[] lambda = rows.mixture(rows.ride.firstEvidence());
         boolean byThrottle = d.target.load().kind() == Axis.Kind.THROTTLE;
         Locator targets = new Locator(d.target);
         for (int i = 0; i < rows.size; i++) {

@@ -39,7 +39,7 @@ final class ClosedLoop implements Rule {
         Optional<ClosedLoopSign> sign = ClosedLoopSign.of(
                 rows.timeS,
                 rows.speedRpm,
-                rows.mixture(0),
+                rows.mixture(rows.ride.firstEvidence()),
                 target,
                 i -> rows.isEvidence(i) || rows.isScreened(i, Screen.CLOSED_LOOP_UNLOGGED));
         sign.filter(ClosedLoopSign::isLikely).ifPresent(s -> {

@@ -171,7 +171,7 @@ final class LeakAndMisfire implements Rule {
         if (rows.ride.mixtures().isEmpty()) {
             return;
         }
-        double[] lambda = rows.mixture(0);
+        double[] lambda = rows.mixture(rows.ride.firstEvidence());
         boolean byThrottle = d.target.load().kind() == Axis.Kind.THROTTLE;
         double[] flow = new double[rows.size];
         double most = 0;

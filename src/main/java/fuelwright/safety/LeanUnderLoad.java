@@ -22,12 +22,23 @@ final class LeanUnderLoad implements Rule {
     /** What happened less often is no pattern. */
     private static final int AGAIN = 4;
 
+    private static final Comparator<LeanEvent> WORST_FIRST = Comparator.comparingDouble(LeanEvent::danger)
+            .reversed()
+            .thenComparingInt(LeanEvent::ride)
+            .thenComparingDouble(LeanEvent::startS)
+            .thenComparingInt(LeanEvent::sensor);
+
     @Override
     public List<Caution> judge(Dossier d) {
         List<LeanEvent> events = new ArrayList<>();
         List<LeanEvent> cured = new ArrayList<>();
+        List<LeanEvent> elsewhere = new ArrayList<>();
         for (Dossier.Trace trace : d.traces()) {
             List<LeanEvent> seen = trace.scan().events();
+            if (!d.ride(trace.ride()).isEvidence(trace.sensor())) {
+                elsewhere.addAll(seen);
+                continue;
+            }
             boolean suspect = seen.stream().filter(e -> isAtHighFlow(d, e)).count() >= AGAIN;
             Optional<FuelFading> fading = suspect ? FuelFading.of(d, trace) : Optional.empty();
             for (LeanEvent event : seen) {
@@ -35,17 +46,15 @@ final class LeanUnderLoad implements Rule {
                 (isCured(d, checked) ? cured : events).add(checked);
             }
         }
-        events.sort(Comparator.comparingDouble(LeanEvent::danger)
-                .reversed()
-                .thenComparingInt(LeanEvent::ride)
-                .thenComparingDouble(LeanEvent::startS)
-                .thenComparingInt(LeanEvent::sensor));
+        events.sort(WORST_FIRST);
+        elsewhere.sort(WORST_FIRST);
         List<Caution> out = new ArrayList<>();
         table(d, events, out);
         supply(d, of(events, LeanEvent.Kind.SUPPLY), out);
         once(d, of(events, LeanEvent.Kind.ONCE), out);
         tipIn(d, of(events, LeanEvent.Kind.TIP_IN), out);
         cured(d, cured, out);
+        elsewhere(d, elsewhere, out);
         lightLoad(d, out);
         notChecked(d, out);
         return out;
@@ -99,6 +108,22 @@ final class LeanUnderLoad implements Rule {
                             + place(d, events.get(0)),
                     "Ride those cells with the present table to see that it is cured",
                     cellsOf(events),
+                    moments(d, events)));
+        }
+    }
+
+    /** By the sensor of a cylinder that this table doesn't feed. */
+    private static void elsewhere(Dossier d, List<LeanEvent> events, List<Caution> out) {
+        if (!events.isEmpty()) {
+            out.add(new Caution(
+                    "lean-other-cylinder",
+                    events.stream().allMatch(e -> e.kind() == LeanEvent.Kind.TIP_IN) && !anyGrave(events)
+                            ? Caution.Level.CHECK
+                            : Caution.Level.STOP,
+                    "Another cylinder is lean under load",
+                    times(events) + ", in a cylinder that this table doesn't feed. Worst: " + place(d, events.get(0)),
+                    "Don't load the engine there again; correct that cylinder's own table by the same rides before riding",
+                    new TreeSet<>(),
                     moments(d, events)));
         }
     }

@@ -17,7 +17,10 @@ final class SensorsCompared implements Rule {
         boolean single = false;
         for (int r = 0; r < d.rides(); r++) {
             Ride ride = d.ride(r);
-            single |= ride.mixtures().size() == 1;
+            single |= ride.mixtures().size() == 1 && d.fuel.cylinder().isEmpty();
+            if (ride.mixtures().size() == 1 && d.fuel.cylinder().isPresent()) {
+                out.add(takenFor(ride, d.fuel.cylinder().getAsInt()));
+            }
             for (int s = 1; s < ride.mixtures().size(); s++) {
                 int from = out.size();
                 apart(d, r, s, out);
@@ -40,6 +43,19 @@ final class SensorsCompared implements Rule {
                     List.of()));
         }
         return out;
+    }
+
+    private static Caution takenFor(Ride ride, int cylinder) {
+        return new Caution(
+                        "one-sensor-of-cylinder",
+                        Caution.Level.NOTE,
+                        "One sensor is taken for the table's cylinder",
+                        ride.name() + " has one mixture sensor; it is taken for that of cylinder " + cylinder
+                                + ", which the fuel table feeds",
+                        "Leave the ride out if the sensor sat in another cylinder's pipe",
+                        new TreeSet<>(),
+                        List.of())
+                .about(ride.name());
     }
 
     private static void apart(Dossier d, int r, int s, List<Caution> out) {
@@ -72,7 +88,8 @@ final class SensorsCompared implements Rule {
                         percent > 0 ? b : a,
                         Math.abs(percent),
                         percent > 0 ? a : b),
-                "Swap the sensors: if the difference goes with the sensor it is the sensor, if it stays it is the cylinder",
+                (d.fuel.cylinder().isPresent() ? "Each cylinder's table is corrected by its own sensor. " : "")
+                        + "Swap the sensors: if the difference goes with the sensor it is the sensor, if it stays it is the cylinder",
                 new TreeSet<>(),
                 List.of()));
     }

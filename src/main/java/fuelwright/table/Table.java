@@ -1,8 +1,11 @@
 package fuelwright.table;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
+import java.util.OptionalInt;
+import java.util.regex.Pattern;
 
 /**
  * A table over engine speed × load. Cells are numbered {@code loadIndex * speed.size() + speedIndex}; that order is the same whatever
@@ -17,6 +20,14 @@ public final class Table {
         /** One row for each load, engine speed across. */
         SPEED_ACROSS
     }
+
+    /** Key of the note that says which cylinder a table feeds, and what may stand there. */
+    static final String CYLINDER = "cylinder";
+
+    /** The highest number of a cylinder. */
+    public static final int MOST_CYLINDERS = 19;
+
+    static final Pattern CYLINDERS = Pattern.compile("[1-9]|1[0-9]");
 
     /**
      * A {@code key: value} line above the grid that the program doesn't interpret itself. Line breaks become blanks and blanks at the
@@ -156,6 +167,27 @@ public final class Table {
 
     public Table withNotes(List<Note> other) {
         return new Table(quantity, speed, load, values, other, orientation);
+    }
+
+    /** The cylinder that this table alone feeds, counted from 1, by its note; empty where it feeds all. */
+    public OptionalInt cylinder() {
+        return notes.stream()
+                .filter(Table::isCylinder)
+                .mapToInt(n -> Integer.parseInt(n.value()))
+                .findFirst();
+    }
+
+    /** This table with the note of a cylinder that it alone feeds, or without any. */
+    public Table ofCylinder(OptionalInt cylinder) {
+        List<Note> others = new ArrayList<>(notes);
+        others.removeIf(Table::isCylinder);
+        cylinder.ifPresent(n -> others.add(0, new Note(CYLINDER, Integer.toString(n))));
+        return withNotes(others);
+    }
+
+    private static boolean isCylinder(Note note) {
+        return note.key().equalsIgnoreCase(CYLINDER)
+                && CYLINDERS.matcher(note.value()).matches();
     }
 
     public Table withOrientation(Orientation other) {

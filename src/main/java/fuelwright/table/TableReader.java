@@ -100,6 +100,7 @@ public final class TableReader {
             String value = remark.text().substring(colon + 1);
             if (!key.equalsIgnoreCase(QUANTITY_KEY)) {
                 notes.add(new Table.Note(key, value));
+                checkCylinder(notes.get(notes.size() - 1), remark.line(), problems);
             } else if (statedAt > 0) {
                 problems.error(
                         remark.line(), 0, "The quantity was already given in line " + statedAt, "Keep one of them");
@@ -119,6 +120,17 @@ public final class TableReader {
                     "Add a first line '# quantity: ' with one of: " + QuantityReader.choices());
         }
         return stated;
+    }
+
+    private static void checkCylinder(Table.Note note, int line, Problems problems) {
+        if (note.key().equalsIgnoreCase(Table.CYLINDER)
+                && !Table.CYLINDERS.matcher(note.value()).matches()) {
+            problems.error(
+                    line,
+                    0,
+                    "The cylinder '" + note.value() + "' isn't a number from 1 to " + Table.MOST_CYLINDERS,
+                    "Write the number of its mixture sensor in the ride, counted from the left; leave the line out if the table feeds all cylinders");
+        }
     }
 
     private static Optional<AxisReader.Axes> axes(Grid grid, TableOptions options, Problems problems) {

@@ -31,6 +31,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 
 /** The whole computation: job in, {@link Analysis} out. Pure: the same job gives the same analysis. */
@@ -55,6 +56,14 @@ public final class Analyse {
      */
     public static Loaded<Analysis> run(Job job, Progress progress, Cancellation cancellation) {
         return run(job, new Memo(), progress, cancellation);
+    }
+
+    /** What a ride is to a table. */
+    private record HeardKey(Ride ride, OptionalInt cylinder) implements Memo.Key<Ride> {
+        @Override
+        public boolean isLarge() {
+            return false;
+        }
     }
 
     /** What follows from a screened ride. */
@@ -105,10 +114,11 @@ public final class Analyse {
                     "screening " + ride.ride().name());
             cancellation.check();
             Table madeWith = ride.madeWith().orElse(fuel);
+            Ride heard = memo.of(new HeardKey(ride.ride(), fuel.cylinder()), () -> ride.heardBy(fuel));
             ScreenedRide one = memo.of(
-                    new ScreenKey(ride.ride(), job.screens(), madeWith.speed(), madeWith.load(), target),
+                    new ScreenKey(heard, job.screens(), madeWith.speed(), madeWith.load(), target),
                     () -> Screens.apply(
-                            ride.ride(),
+                            heard,
                             job.screens(),
                             madeWith.speed(),
                             madeWith.load(),

@@ -176,6 +176,17 @@ public final class CheckEntry {
     }
 
     private static Optional<Issue> whyNot(Path meantFile, Table meant, Path typedFile, Table typed) {
+        if (meant.cylinder().isPresent()
+                && typed.cylinder().isPresent()
+                && !meant.cylinder().equals(typed.cylinder())) {
+            return Optional.of(Issue.error(
+                    name(typedFile),
+                    0,
+                    0,
+                    "this table feeds cylinder " + typed.cylinder().getAsInt() + ", but " + name(meantFile)
+                            + " is for cylinder " + meant.cylinder().getAsInt(),
+                    "Compare the tables of the same cylinder"));
+        }
         if (EntryCheck.comparable(meant, typed)) {
             return Optional.empty();
         }

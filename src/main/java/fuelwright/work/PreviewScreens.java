@@ -29,15 +29,16 @@ public final class PreviewScreens {
      */
     public static ScreenedRide of(Job job, JobRide ride, ScreenSettings settings, Cancellation cancellation) {
         Optional<Table> table = ride.madeWith().or(job::fuelTable);
+        Ride heard = job.fuelTable().map(ride::heardBy).orElse(ride.ride());
         return table.isPresent()
                 ? Screens.apply(
-                        ride.ride(),
+                        heard,
                         settings,
                         table.get().speed(),
                         table.get().load(),
                         job.targetLambda(),
                         cancellation::check)
-                : of(ride.ride(), settings, cancellation);
+                : of(heard, settings, cancellation);
     }
 
     /** By throttle where it is logged, else by manifold pressure, with no table to be outside of. */

@@ -125,6 +125,7 @@ final class Usable {
                             + fuel.load().kind().words() + " that was in the control unit on this ride"));
             return;
         }
+        checkCylinder(ride, fuel, madeWith, issues);
         checkDelivered(job, madeWith, "table of " + ride.name(), issues);
         if (ride.mixture().isEmpty() && !ride.hasTrims()) {
             issues.add(Issue.error(
@@ -141,6 +142,34 @@ final class Usable {
         needs(ride, fuel.load().kind(), "fuel table", issues);
         if (target.load().kind() != fuel.load().kind()) {
             needs(ride, target.load().kind(), "target table", issues);
+        }
+    }
+
+    private static void checkCylinder(Ride ride, Table fuel, Table madeWith, List<Issue> issues) {
+        if (fuel.cylinder().isEmpty()) {
+            return;
+        }
+        int cylinder = fuel.cylinder().getAsInt();
+        List<Channel> sensors = ride.mixtures();
+        if (sensors.size() > 1 && cylinder > sensors.size()) {
+            issues.add(
+                    Issue.error(
+                            ride.name(),
+                            0,
+                            0,
+                            "the fuel table feeds cylinder " + cylinder + ", but the ride has the mixture of "
+                                    + sensors.size() + " only: "
+                                    + sensors.stream().map(Channel::heading).collect(Collectors.joining(", ")),
+                            "count the sensors from the left and give that number (--cylinder), or name the missing column with --role \"COLUMN=lambda\""));
+        }
+        if (madeWith.cylinder().isPresent() && madeWith.cylinder().getAsInt() != cylinder) {
+            issues.add(Issue.error(
+                    ride.name(),
+                    0,
+                    0,
+                    "the table this ride was made with feeds cylinder "
+                            + madeWith.cylinder().getAsInt() + ", the fuel table cylinder " + cylinder,
+                    "give the table of the same cylinder that was in the control unit on this ride"));
         }
     }
 

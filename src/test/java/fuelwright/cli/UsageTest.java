@@ -57,6 +57,7 @@ class UsageTest {
     void use04_figures_that_cant_be_are_named_with_their_bounds() {
         refusedOption("--step", "-1", "at least 0");
         refusedOption("--step", "many", "many");
+        refusedOption("--cylinder", "0", "from 1 to 19");
         refusedOption("--max-add", "-3", "at least 0");
         refusedOption("--max-cut", "100", "below 100");
         refusedOption("--dead-time", "-0.1", "from 0 to 100");

@@ -95,6 +95,9 @@ class EveryRuleTest {
     private static final Consumer<Spoilt> NOTHING = s -> {};
     private static final Consumer<Spoilt> NO_PROPOSAL = s -> s.planted.proposed = null;
 
+    private static final Consumer<Spoilt> CYLINDER_1 =
+            s -> s.planted.fuelTable = s.planted.fuelTable.ofCylinder(OptionalInt.of(1));
+
     private static Consumer<Spoilt> and(Consumer<Spoilt> a, Consumer<Spoilt> b) {
         return a.andThen(b);
     }
@@ -287,6 +290,13 @@ class EveryRuleTest {
                 earlier,
                 and(fullThrottle(1.5, 0.91), s -> s.presentTable = 90),
                 and(earlier, NO_MIXTURE)));
+        Consumer<Spoilt> other = and(CYLINDER_1, fullThrottle(1.5, 0.87));
+        all.add(new Spec(
+                "lean-other-cylinder",
+                STOP,
+                and(other, rides(r -> r.secondSensor(1.14))),
+                and(other, rides(r -> r.secondSensor(1.04))),
+                other));
         all.add(new Spec(
                 "lean-light-load",
                 CHECK,
@@ -390,6 +400,12 @@ class EveryRuleTest {
         all.add(new Spec("sensor-slow", CHECK, lag(0.35, true), lag(0.29, true), lag(0.35, false)));
         all.add(new Spec(
                 "sensors-apart", CHECK, rides(r -> r.secondSensor(1.05)), rides(r -> r.secondSensor(1.03)), NOTHING));
+        all.add(new Spec(
+                "one-sensor-of-cylinder",
+                NOTE,
+                CYLINDER_1,
+                and(CYLINDER_1, rides(r -> r.secondSensor(1.03))),
+                and(CYLINDER_1, NO_MIXTURE)));
         all.add(new Spec("one-sensor", NOTE, NOTHING, rides(r -> r.secondSensor(1.03)), NO_MIXTURE));
         all.add(new Spec("reading-drifts", CHECK, drift(1.06), drift(1.03), and(drift(1.06), NO_MIXTURE)));
         all.add(new Spec("mixture-clock", CHECK, clock(1.0), clock(0.3), and(clock(1.0), NO_MIXTURE)));

@@ -11,6 +11,7 @@ import fuelwright.estimate.ProposalSettings;
 import fuelwright.estimate.SensorFit;
 import fuelwright.estimate.SensorModel;
 import fuelwright.estimate.Standing;
+import fuelwright.job.JobRide;
 import fuelwright.mixture.Fuel;
 import fuelwright.ride.Ride;
 import fuelwright.screen.ScreenSettings;
@@ -126,7 +127,12 @@ final class PlantedCase {
 
     PlantedCase ride(Ride ride) {
         rides.add(new CaseFile.JudgedRide(
-                Screens.apply(ride, ScreenSettings.defaults(), fuelTable.speed(), fuelTable.load()), fuelTable));
+                Screens.apply(
+                        new JobRide(ride, Optional.empty()).heardBy(fuelTable),
+                        ScreenSettings.defaults(),
+                        fuelTable.speed(),
+                        fuelTable.load()),
+                fuelTable));
         return this;
     }
 

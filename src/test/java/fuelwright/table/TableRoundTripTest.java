@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import fuelwright.issue.Loaded;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.OptionalInt;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 
@@ -35,6 +36,25 @@ class TableRoundTripTest {
                         new Table.Note("made by", "somebody, with a comma,"),
                         new Table.Note("", "a remark")),
                 table.notes());
+    }
+
+    @Test
+    void theCylinderThatATableFeedsIsANoteOfIt() {
+        String text = SPEED_DOWN.replace("# a remark\n", "# Cylinder: 2\n");
+        Table table = TableReader.read("a.csv", text).value().orElseThrow();
+        assertEquals(OptionalInt.of(2), table.cylinder());
+        assertEquals(text, TableWriter.write(table));
+        assertEquals(OptionalInt.empty(), table.ofCylinder(OptionalInt.empty()).cylinder());
+        Table first = table.ofCylinder(OptionalInt.of(1));
+        assertEquals(
+                first,
+                TableReader.read("b.csv", TableWriter.write(first)).value().orElseThrow());
+        Loaded<Table> refused = TableReader.read("a.csv", text.replace("Cylinder: 2", "Cylinder: rear"));
+        assertTrue(refused.value().isEmpty());
+        assertEquals(4, refused.issues().get(0).line());
+        assertTrue(
+                refused.issues().get(0).what().contains("'rear'"),
+                refused.issues().toString());
     }
 
     @Test

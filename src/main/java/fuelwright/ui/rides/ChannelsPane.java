@@ -47,6 +47,9 @@ final class ChannelsPane {
         if (model.asksForRatio()) {
             box.getChildren().add(ReadingPane.displayRatio(model));
         }
+        if (!model.sensorsToChooseFrom().isEmpty()) {
+            box.getChildren().add(ReadingPane.cylinder(model));
+        }
         List<Issue> doubts = ride.remarks().stream()
                 .filter(r -> r.severity() != Issue.Severity.NOTE)
                 // What the display is set to is asked above, with a field to answer in.

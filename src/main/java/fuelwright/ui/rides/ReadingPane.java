@@ -125,4 +125,41 @@ final class ReadingPane {
         box.getChildren().addAll(Parts.row(8, field, Parts.button("rides.ratio.take", take, "compact")), message);
         return box;
     }
+
+    /** Which cylinder the fuel table feeds, by the sensors of the ride. */
+    static VBox cylinder(RidesModel model) {
+        List<Channel> sensors = model.sensorsToChooseFrom();
+        ComboBox<Integer> choice = new ComboBox<>();
+        choice.getItems().add(0);
+        for (int i = 1; i <= Math.max(sensors.size(), model.cylinder()); i++) {
+            choice.getItems().add(i);
+        }
+        choice.setValue(model.cylinder());
+        choice.setConverter(new StringConverter<>() {
+            @Override
+            public String toString(Integer number) {
+                return number == null || number == 0
+                        ? Words.of("rides.cylinder.all")
+                        : number > sensors.size()
+                                ? Words.of("rides.cylinder.number", number)
+                                : Words.of(
+                                        "rides.cylinder.one",
+                                        number,
+                                        sensors.get(number - 1).heading());
+            }
+
+            @Override
+            public Integer fromString(String text) {
+                throw new UnsupportedOperationException("not typed");
+            }
+        });
+        choice.getStyleClass().add("compact");
+        choice.setId("cylinder");
+        choice.setMaxWidth(Double.MAX_VALUE);
+        choice.setAccessibleText(Words.of("rides.cylinder"));
+        choice.setOnAction(e -> model.cylinder(choice.getValue()));
+        VBox box = Parts.callout("note", Words.of("rides.cylinder"), Words.of("rides.cylinder.why"));
+        box.getChildren().add(choice);
+        return box;
+    }
 }

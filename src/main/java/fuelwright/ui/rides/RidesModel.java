@@ -25,6 +25,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import javafx.beans.property.IntegerProperty;
@@ -136,7 +137,7 @@ public final class RidesModel {
     private void shade() {
         Optional<ScreenedRide> screened = screens.screenedProperty().get();
         RidePicture now = picture.get();
-        summary.set(ride().map(r -> summary(r, screened.filter(s -> s.ride() == r)))
+        summary.set(ride().map(r -> summary(r, screened.filter(s -> s.ride().isOf(r))))
                 .orElse(""));
         if (now == null) {
             trace.set(null);
@@ -151,7 +152,9 @@ public final class RidesModel {
         session.look(
                 LANE + "-shade",
                 (p, c) -> RideTrace.shaded(
-                        expecting(now, analysis, notation), screened.filter(s -> s.ride() == now.ride()), marks),
+                        expecting(now, analysis, notation),
+                        screened.filter(s -> s.ride().isOf(now.ride())),
+                        marks),
                 shaded -> {
                     if (picture.get() == now) {
                         trace.set(shaded);
@@ -163,8 +166,9 @@ public final class RidesModel {
     private static Trace expecting(RidePicture of, Analysis analysis, Mixture notation) {
         if (analysis != null) {
             for (int i = 0; i < analysis.screened().size(); i++) {
-                if (analysis.screened().get(i).ride() == of.ride()) {
-                    return RideTrace.expecting(of.lanes(), analysis.expectedMixture(i), notation);
+                Ride heard = analysis.screened().get(i).ride();
+                if (heard.isOf(of.ride())) {
+                    return RideTrace.expecting(of.lanes(), heard, analysis.expectedMixture(i), notation);
                 }
             }
         }
@@ -192,7 +196,7 @@ public final class RidesModel {
 
     private static boolean isOf(Analysis analysis, Caution.Moment moment, Ride ride) {
         return moment.ride() < analysis.screened().size()
-                && analysis.screened().get(moment.ride()).ride() == ride;
+                && analysis.screened().get(moment.ride()).ride().isOf(ride);
     }
 
     /** Looks at the moment behind a mark. */
@@ -321,6 +325,28 @@ public final class RidesModel {
             case SURE -> channel.role() == Role.OTHER ? 2 : 1;
             case LEFT_OUT -> channel.role() == Role.OTHER ? 3 : 1;
         };
+    }
+
+    /** Mixture sensors of the selected ride, where it matters which cylinder the fuel table feeds; else none. */
+    public List<Channel> sensorsToChooseFrom() {
+        boolean said = cylinder() > 0;
+        return session.job().fuelTable().isEmpty()
+                ? List.of()
+                : ride().map(Ride::mixtures).filter(m -> m.size() > 1 || said).orElse(List.of());
+    }
+
+    /** The cylinder that the fuel table feeds; 0 for all. */
+    public int cylinder() {
+        return session.job().fuelTable().map(t -> t.cylinder().orElse(0)).orElse(0);
+    }
+
+    /** Says which cylinder the fuel table feeds; 0 for all. */
+    public void cylinder(int number) {
+        if (number != cylinder()) {
+            session.edit(job -> job.withFuelTable(job.fuelTable()
+                    .orElseThrow()
+                    .ofCylinder(number == 0 ? OptionalInt.empty() : OptionalInt.of(number))));
+        }
     }
 
     /** Whether the selected ride has a mixture column whose meaning rests on what its display is set to. */

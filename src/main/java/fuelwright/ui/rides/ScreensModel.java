@@ -63,7 +63,9 @@ public final class ScreensModel {
         if (ride == null || analysis == null || !analysis.job().screens().equals(shown.get())) {
             return Optional.empty();
         }
-        return analysis.screened().stream().filter(s -> s.ride() == ride.ride()).findFirst();
+        return analysis.screened().stream()
+                .filter(s -> s.ride().isOf(ride.ride()))
+                .findFirst();
     }
 
     private void workOut() {

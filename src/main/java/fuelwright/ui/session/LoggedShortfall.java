@@ -1,13 +1,11 @@
 package fuelwright.ui.session;
 
-import fuelwright.ride.Channel;
 import fuelwright.ride.Column;
 import fuelwright.ride.Ride;
 import fuelwright.ride.Role;
 import fuelwright.screen.ScreenedRide;
 import fuelwright.table.Axis;
 import fuelwright.table.Table;
-import java.util.List;
 import java.util.Optional;
 
 /** The shortfall of each row of a ride as it was logged, before delay and lag are undone: 100·(λ/target − 1). */
@@ -36,12 +34,12 @@ public final class LoggedShortfall {
         Optional<Column> speed = ride.column(Role.ENGINE_SPEED);
         Optional<Column> load = loadOf(ride, table);
         Optional<Column> targetLoad = loadOf(ride, target);
-        List<Channel> mixtures = ride.mixtures();
-        if (speed.isEmpty() || load.isEmpty() || targetLoad.isEmpty() || mixtures.isEmpty()) {
+        Optional<Column> lambda = ride.mixture();
+        if (speed.isEmpty() || load.isEmpty() || targetLoad.isEmpty() || lambda.isEmpty()) {
             return Optional.empty();
         }
-        return Optional.of(new LoggedShortfall(
-                speed.get(), load.get(), targetLoad.get(), mixtures.get(0).values(), target, mixture));
+        return Optional.of(
+                new LoggedShortfall(speed.get(), load.get(), targetLoad.get(), lambda.get(), target, mixture));
     }
 
     private static Optional<Column> loadOf(Ride ride, Table table) {

@@ -56,9 +56,12 @@ public final class RideTrace {
         return new Trace(clock, lanes, Shading.none(ride.size()), List.of(OutKind.DATA), row -> "", List.of());
     }
 
-    /** The same with the mixture that the ride would have had with the proposed table, where it has one sensor. */
-    public static Trace expecting(Trace lanes, ExpectedMixture expected, Mixture notation) {
-        String mixture = Words.of("lane.mixture", 1);
+    /** The same with the mixture that the ride would have had with the proposed table, where one sensor alone is evidence. */
+    public static Trace expecting(Trace lanes, Ride ride, ExpectedMixture expected, Mixture notation) {
+        int sensors = ride.mixtures().size();
+        String mixture = sensors > 1 && ride.isEvidence(0) && ride.isEvidence(1)
+                ? ""
+                : nameOfMixture(ride.firstEvidence(), sensors);
         return new Trace(
                 lanes.clock(),
                 lanes.lanes().stream()
@@ -133,9 +136,8 @@ public final class RideTrace {
     private static Lane mixture(
             Ride ride, Channel channel, int index, int of, Optional<Table> target, Mixture notation) {
         Optional<IntToDoubleFunction> wanted = target.flatMap(t -> wanted(ride, t, notation));
-        String name = Words.of(of > 1 ? "lane.mixture.number" : "lane.mixture", index + 1);
         return Lane.fitted(
-                name,
+                nameOfMixture(index, of),
                 notation.afr() ? "AFR" : "λ",
                 "lane-2",
                 ride.size(),
@@ -145,6 +147,10 @@ public final class RideTrace {
                 1.45,
                 notation.decimals(),
                 notation.scale());
+    }
+
+    private static String nameOfMixture(int index, int of) {
+        return Words.of(of > 1 ? "lane.mixture.number" : "lane.mixture", index + 1);
     }
 
     private static Optional<IntToDoubleFunction> wanted(Ride ride, Table target, Mixture notation) {
