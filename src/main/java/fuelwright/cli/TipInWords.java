@@ -21,7 +21,7 @@ final class TipInWords {
             if (bin.isClear()) {
                 lines.add(String.format(
                         Locale.ROOT,
-                        "Tip-in at %s from %s: %.1f %% %s ± %.1f, worst %s%.1f %%, %d openings (accel enrichment, not table)",
+                        "Tip-in at %s from %s: %.1f %% %s ± %.1f, worst %s%.1f %%, %s (accel enrichment, not table)",
                         bin.rateWords(),
                         bin.speedWords(),
                         Math.abs(bin.meanPercent()),
@@ -29,7 +29,7 @@ final class TipInWords {
                         bin.uncertaintyPercent(),
                         bin.atLimit() > 0 ? "beyond " : "",
                         Math.abs(bin.worstPercent()),
-                        bin.openings()));
+                        bin.openings() == 1 ? "once" : bin.openings() + " openings"));
             }
         }
         return lines;

@@ -56,17 +56,22 @@ public record NextRide(List<Region> regions, double uncertaintyPercent, double u
         public String words() {
             return String.format(
                     Locale.ROOT,
-                    "at least %d s at %.0f to %.0f rpm with %s %.0f to %.0f %s%s: uncertainty now ±%.1f %%%s",
+                    "at least %d s at %s rpm with %s %s %s%s: uncertainty now ±%.1f %%%s",
                     seconds,
-                    speedFromRpm,
-                    speedToRpm,
+                    span(speedFromRpm, speedToRpm),
                     load.words(),
-                    loadFrom,
-                    loadTo,
+                    span(loadFrom, loadTo),
                     load.unit().symbol(),
                     gear.map(g -> ", " + g.words()).orElse(""),
                     uncertaintyPercent,
                     highLoad ? ". High load: only on a dynamometer or a closed course" : "");
+        }
+
+        /** Both ends in whole figures; one of them where that says the same. */
+        private static String span(double from, double to) {
+            return Math.rint(from) == Math.rint(to)
+                    ? String.format(Locale.ROOT, "%.0f", from)
+                    : String.format(Locale.ROOT, "%.0f to %.0f", from, to);
         }
     }
 }
