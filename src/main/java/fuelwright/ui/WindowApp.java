@@ -47,6 +47,8 @@ import javafx.stage.Screen;
  */
 public class WindowApp extends Application {
 
+    private static final String GALLERY = "--gallery";
+
     private final Services services;
     private Session session;
 
@@ -60,7 +62,9 @@ public class WindowApp extends Application {
 
     /** Whether a command line that begins with this is meant for the window. */
     public static boolean isForWindow(String argument) {
-        return argument.equals("--afr") || argument.matches("--(stage|theme|textsize|cell)=.*");
+        return argument.equals("--afr")
+                || argument.equals(GALLERY)
+                || argument.matches("--(stage|theme|textsize|cell)=.*");
     }
 
     /** Opens the window and waits until it is closed. */
@@ -84,6 +88,17 @@ public class WindowApp extends Application {
             session.themeProperty().set(option(Theme.class, named.get("theme"), Theme.LIGHT));
             session.textSizeProperty().set(option(TextSize.class, named.get("textsize"), TextSize.NORMAL));
             session.afrProperty().set(getParameters().getUnnamed().contains("--afr"));
+        }
+        if (getParameters().getUnnamed().contains(GALLERY)) {
+            stage.setTitle("Gallery");
+            stage.setScene(new Gallery(
+                            services,
+                            session.themeProperty().get(),
+                            session.textSizeProperty().get())
+                    .scene());
+            fill(stage, Screen.getPrimary().getVisualBounds());
+            stage.show();
+            return;
         }
         setUserAgentStylesheet(session.themeProperty().get().base());
         Shell shell = new Shell(session, panes(session));

@@ -16,8 +16,14 @@ final class GridPainter {
     static final double TOP = 4;
     static final double RIGHT = 4;
     private static final double GAP = 1;
+    /** Smaller cells have no gaps: there would be little left of their colour. */
+    private static final double LEAST_PARTED = 8;
     /** What a Stop frame takes of a cell's edge. */
     private static final double FRAME = 3;
+    /** The most that a figure, and the small one below it, take of a cell's height. */
+    private static final double FIGURE_SHARE = 0.46;
+
+    private static final double BELOW_SHARE = 0.36;
     /** In narrower cells no figure could be read: then the map shows only where. */
     private static final double LEAST_WIDTH = 26;
 
@@ -68,12 +74,14 @@ final class GridPainter {
 
     private void fill(int cell) {
         HeatCell c = map.cells().get(cell);
-        double x = x(cell) + GAP;
-        double y = y(cell) + GAP;
-        double w = cellWidth - 2 * GAP;
-        double h = cellHeight - 2 * GAP;
+        boolean tiny = Math.min(cellWidth, cellHeight) < LEAST_PARTED;
+        double gap = tiny ? 0 : GAP;
+        double x = x(cell) + gap;
+        double y = y(cell) + gap;
+        double w = cellWidth - 2 * gap;
+        double h = cellHeight - 2 * gap;
         g.setFill(c.fill());
-        g.fillRoundRect(x, y, w, h, 5, 5);
+        g.fillRoundRect(x, y, w, h, tiny ? 0 : 5, tiny ? 0 : 5);
         if (c.hatched()) {
             Color ink = Colours.inkOn(c.fill());
             Hatch.paint(g, x, y, w, h, 7, Colours.mix(c.fill(), ink, 0.2));
@@ -88,6 +96,10 @@ final class GridPainter {
         boolean both = !c.below().isEmpty() && cellHeight >= 25;
         double size = Math.max(8, Math.min(Fonts.grown(sizeOf(c.weight())), cellWidth / 3.8));
         double smallSize = Math.max(8, Math.min(Fonts.grown(11), cellWidth / 4.3));
+        if (both) {
+            size = Math.max(8, Math.min(size, FIGURE_SHARE * cellHeight));
+            smallSize = Math.max(8, Math.min(smallSize, BELOW_SHARE * cellHeight));
+        }
         double middleX = x(cell) + cellWidth / 2;
         double middleY = y(cell) + cellHeight / 2;
         g.setTextAlign(TextAlignment.CENTER);
@@ -123,9 +135,9 @@ final class GridPainter {
         g.setStroke(Colours.inkOn(c.fill()));
         g.setLineWidth(1.5);
         if (c.mark() == HeatCell.Mark.HELD) {
-            g.fillRect(x + 5, y + 5, 6, 6);
+            g.fillRect(x + 3, y + 3, 6, 6);
         } else {
-            g.strokeRect(x + 5.5, y + 5.5, 5, 5);
+            g.strokeRect(x + 3.5, y + 3.5, 5, 5);
         }
     }
 

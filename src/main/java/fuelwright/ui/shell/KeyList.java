@@ -3,6 +3,7 @@ package fuelwright.ui.shell;
 import fuelwright.ui.theme.Parts;
 import fuelwright.ui.theme.Words;
 import java.util.List;
+import javafx.geometry.Insets;
 import javafx.scene.control.Button;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
@@ -30,6 +31,7 @@ final class KeyList extends StackPane {
     KeyList(List<Action> actions) {
         getStyleClass().add("veil");
         VBox list = new VBox();
+        list.setPadding(new Insets(0, 12, 0, 0));
         for (Action action : actions) {
             if (action.keys() != null) {
                 list.getChildren().add(Parts.fact(action.name(), action.keys().getDisplayText()));

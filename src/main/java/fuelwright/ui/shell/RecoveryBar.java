@@ -12,12 +12,19 @@ import javafx.scene.layout.VBox;
 /** Says that work was left unsaved when the program last ended, and offers to go on with it: one piece of work at a time, the newest first. */
 final class RecoveryBar extends VBox {
 
-    private final JobDesk desk;
     private final Deque<StateFolder.Left> left;
+    private final Consumer<StateFolder.Left> take;
+    private final Consumer<StateFolder.Left> drop;
 
     RecoveryBar(JobDesk desk) {
-        this.desk = desk;
-        this.left = new ArrayDeque<>(desk.left());
+        this(new ArrayDeque<>(desk.left()), desk::take, desk::drop);
+    }
+
+    /** @param left is emptied one by one */
+    RecoveryBar(Deque<StateFolder.Left> left, Consumer<StateFolder.Left> take, Consumer<StateFolder.Left> drop) {
+        this.left = left;
+        this.take = take;
+        this.drop = drop;
         setId("recovery");
         showNext();
     }
@@ -35,8 +42,8 @@ final class RecoveryBar extends VBox {
         bar.getChildren()
                 .add(Parts.row(
                         8,
-                        Parts.button("job.recovered.take", () -> settle(desk::take), "primary", "compact"),
-                        Parts.button("job.recovered.drop", () -> settle(desk::drop), "compact")));
+                        Parts.button("job.recovered.take", () -> settle(take), "primary", "compact"),
+                        Parts.button("job.recovered.drop", () -> settle(drop), "compact")));
         getChildren().add(bar);
     }
 

@@ -4,6 +4,8 @@ import fuelwright.ui.session.Session;
 import fuelwright.ui.session.Stage;
 import fuelwright.ui.theme.Parts;
 import fuelwright.ui.theme.Words;
+import javafx.beans.value.ObservableBooleanValue;
+import javafx.beans.value.ObservableObjectValue;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -13,29 +15,40 @@ import javafx.scene.layout.Region;
 /** Says over the work that its figures belong to the job before the last change; lies above it, so nothing moves. */
 final class StaleNote extends HBox {
 
-    private final Session session;
+    private final ObservableBooleanValue stale;
+    private final ObservableBooleanValue working;
+    private final ObservableObjectValue<Stage> stage;
     private final Label words = Parts.label("", "strong");
     private final Button again;
 
     StaleNote(Session session) {
+        this(session.staleProperty(), session.workingProperty(), session.stageProperty(), session::analyse);
+    }
+
+    /** @param anew has the figures worked out */
+    StaleNote(
+            ObservableBooleanValue stale,
+            ObservableBooleanValue working,
+            ObservableObjectValue<Stage> stage,
+            Runnable anew) {
         super(8);
-        this.session = session;
-        again = Parts.button("stale.again", session::analyse, "compact");
+        this.stale = stale;
+        this.working = working;
+        this.stage = stage;
+        again = Parts.button("stale.again", anew, "compact");
         getStyleClass().add("stale-note");
         setAlignment(Pos.CENTER_LEFT);
         setMaxSize(Region.USE_PREF_SIZE, Region.USE_PREF_SIZE);
         getChildren().addAll(words, again);
-        session.staleProperty().addListener((p, old, now) -> refresh());
-        session.workingProperty().addListener((p, old, now) -> refresh());
-        session.stageProperty().addListener((p, old, now) -> refresh());
+        stale.addListener((p, old, now) -> refresh());
+        working.addListener((p, old, now) -> refresh());
+        stage.addListener((p, old, now) -> refresh());
         refresh();
     }
 
     private void refresh() {
-        boolean working = session.workingProperty().get();
-        Stage stage = session.stageProperty().get();
-        Parts.show(this, session.staleProperty().get() && stage.compareTo(Stage.EVIDENCE) >= 0);
-        Parts.show(again, !working);
-        words.setText(Words.of(working ? "stale.working" : "stale.cancelled"));
+        Parts.show(this, stale.get() && stage.get().compareTo(Stage.EVIDENCE) >= 0);
+        Parts.show(again, !working.get());
+        words.setText(Words.of(working.get() ? "stale.working" : "stale.cancelled"));
     }
 }
