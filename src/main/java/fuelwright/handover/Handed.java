@@ -2,6 +2,7 @@ package fuelwright.handover;
 
 import fuelwright.estimate.Estimate;
 import fuelwright.estimate.ExpectedMixture;
+import fuelwright.estimate.NextRide;
 import fuelwright.estimate.Proposal;
 import fuelwright.estimate.Validation;
 import fuelwright.job.Job;
@@ -22,6 +23,8 @@ import java.util.Optional;
  * @param cautions worst first, of the table as it is handed over
  * @param expected for each ride in order, its mixture as it was and as it would have been with the proposed table; empty where not asked for
  * @param hardware what goes into the tuning hardware, where it doesn't take the table as it is
+ * @param nextRide what to ride next
+ * @param rideToRide how the newest ride did, a sentence; empty where that isn't known
  */
 public record Handed(
         Job job,
@@ -31,7 +34,32 @@ public record Handed(
         Optional<Validation> validation,
         List<Caution> cautions,
         List<ExpectedMixture.Summary> expected,
-        Optional<HardwareTable> hardware) {
+        Optional<HardwareTable> hardware,
+        NextRide nextRide,
+        Optional<String> rideToRide) {
+
+    /** Without a word on rides to come. */
+    public Handed(
+            Job job,
+            List<ScreenedRide> screened,
+            Estimate estimate,
+            Proposal proposal,
+            Optional<Validation> validation,
+            List<Caution> cautions,
+            List<ExpectedMixture.Summary> expected,
+            Optional<HardwareTable> hardware) {
+        this(
+                job,
+                screened,
+                estimate,
+                proposal,
+                validation,
+                cautions,
+                expected,
+                hardware,
+                NextRide.none(),
+                Optional.empty());
+    }
 
     /** For hardware that takes the table as it is. */
     public Handed(
@@ -63,6 +91,8 @@ public record Handed(
         Objects.requireNonNull(proposal, "proposal");
         Objects.requireNonNull(validation, "validation");
         Objects.requireNonNull(hardware, "hardware");
+        Objects.requireNonNull(nextRide, "nextRide");
+        Objects.requireNonNull(rideToRide, "rideToRide");
         cautions = List.copyOf(cautions);
         expected = List.copyOf(expected);
         if (!expected.isEmpty() && expected.size() != screened.size()) {

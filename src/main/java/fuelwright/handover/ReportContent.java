@@ -19,20 +19,17 @@ import fuelwright.safety.Caution;
 import fuelwright.safety.UsualCautions;
 import fuelwright.screen.Screen;
 import fuelwright.screen.ScreenedRide;
-import fuelwright.table.Table;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.IntStream;
 
 /** What the report says, as words and figures ready for the template. */
 final class ReportContent {
 
     private static final int MOST_MOMENTS = 5;
-    private static final int MOST_TO_LEARN = 6;
 
     private ReportContent() {}
 
@@ -67,7 +64,8 @@ final class ReportContent {
         map.put("tipInLeftOut", handed.estimate().tipIn().leftOut());
         map.put("settings", settings(handed));
         map.put("next", next(handed));
-        map.put("toLearn", toLearn(handed));
+        map.put("toRide", toRide(handed));
+        map.put("rideToRide", handed.rideToRide().orElse(""));
         map.put("usual", UsualCautions.sentences());
         map.put("remarks", handed.estimate().remarks());
         return map;
@@ -212,7 +210,7 @@ final class ReportContent {
         SensorModel model = estimate.sensor().model();
         List<List<String>> rows = new ArrayList<>();
         rows.add(row(
-                "Dead time of the reading",
+                "Delay of the reading",
                 Figures.trimmed(model.fixedS() * 1000, 0) + " ms + " + Figures.trimmed(model.cycles(), 2)
                         + " engine cycles + " + Figures.trimmed(model.gasG(), 2) + " g of gas"
                         + plusMinus(estimate.sensor().delayErrorS())));
@@ -320,21 +318,10 @@ final class ReportContent {
         return steps;
     }
 
-    /** The least known cells within the ridden speeds, as places to ride next. */
-    private static List<String> toLearn(Handed handed) {
-        Estimate estimate = handed.estimate();
-        Table table = estimate.table();
-        return IntStream.range(0, table.cells())
-                .boxed()
-                .sorted(Comparator.comparing(
-                                (Integer c) -> !handed.proposal().cell(c).highLoad())
-                        .thenComparing(c -> -estimate.logUncertainty(c))
-                        .thenComparing(c -> c))
-                .filter(c -> estimate.standing(c) != Standing.MEASURED)
-                .limit(MOST_TO_LEARN)
-                .map(c -> Figures.trimmed(table.speedAt(c), 0) + " rpm, " + Figures.trimmed(table.loadAt(c), 1) + " "
-                        + table.load().kind().unit().symbol() + " (± "
-                        + Figures.plain(estimate.uncertaintyPercent(c), 1) + " %)")
+    private static List<String> toRide(Handed handed) {
+        return handed.nextRide().regions().stream()
+                .map(r -> StopNotes.ended(r.words().substring(0, 1).toUpperCase(Locale.ROOT)
+                        + r.words().substring(1)))
                 .toList();
     }
 }

@@ -151,7 +151,7 @@ final class ReportMaps {
                             .orElse(0xffffff),
                     judged.map(v -> Figures.plain(v.errorAfterPercent(), 1)).orElse("–"),
                     HeatMap.FULL_SIZE,
-                    judged.map(v -> "was " + Figures.plain(v.errorBeforePercent(), 1))
+                    judged.map(v -> "(" + Figures.plain(v.errorBeforePercent(), 1) + ")")
                             .orElse(""),
                     inferred(cell),
                     stopped.contains(cell),

@@ -58,7 +58,7 @@ final class Say {
     }
 
     static String signed(double percent) {
-        return String.format(Locale.ROOT, "%+.0f %%", percent);
+        return String.format(Locale.ROOT, "%+.0f %%", percent).replace('-', '−');
     }
 
     static String seconds(double seconds) {

@@ -38,7 +38,9 @@ public final class HandOver {
                 IntStream.range(0, analysis.screened().size())
                         .mapToObj(ride -> analysis.expectedMixture(ride).summary())
                         .toList(),
-                analysis.hardware());
+                analysis.hardware(),
+                analysis.nextRide(),
+                analysis.rideToRide().map(r -> r.words(!analysis.stops().isEmpty())));
     }
 
     /**
