@@ -65,7 +65,7 @@ final class ReportContent {
         map.put("settings", settings(handed));
         map.put("next", next(handed));
         map.put("toRide", toRide(handed));
-        map.put("rideToRide", handed.rideToRide().orElse(""));
+        map.put("rideToRide", handed.rideToRide().map(ReportContent::sentence).orElse(""));
         map.put("usual", UsualCautions.sentences());
         map.put("remarks", handed.estimate().remarks());
         return map;
@@ -320,8 +320,11 @@ final class ReportContent {
 
     private static List<String> toRide(Handed handed) {
         return handed.nextRide().regions().stream()
-                .map(r -> StopNotes.ended(r.words().substring(0, 1).toUpperCase(Locale.ROOT)
-                        + r.words().substring(1)))
+                .map(r -> sentence(r.words()))
                 .toList();
+    }
+
+    private static String sentence(String words) {
+        return StopNotes.ended(words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1));
     }
 }
