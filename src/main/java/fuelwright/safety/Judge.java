@@ -16,6 +16,7 @@ public final class Judge {
             new EngineChannels(),
             new SensorHealth(),
             new SensorStill(),
+            new MixtureAsAsked(),
             new ProposalShape(),
             new NotRidden(),
             new SensorsCompared(),

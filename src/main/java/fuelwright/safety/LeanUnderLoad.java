@@ -19,6 +19,8 @@ final class LeanUnderLoad implements Rule {
 
     private static final double ONCE_EXCESS = 0.10;
     private static final double LEAN_LOG = 0.02;
+    /** What is shorter than so many times {@link Limit#LEAN_FOR} is brief. */
+    private static final double BRIEF = 2;
     /** What happened less often is no pattern. */
     private static final int AGAIN = 4;
 
@@ -46,6 +48,7 @@ final class LeanUnderLoad implements Rule {
                 (isCured(d, checked) ? cured : events).add(checked);
             }
         }
+        events.replaceAll(e -> isAlone(d, e, events) ? e.with(LeanEvent.Kind.ONCE) : e);
         events.sort(WORST_FIRST);
         elsewhere.sort(WORST_FIRST);
         List<Caution> out = new ArrayList<>();
@@ -73,6 +76,26 @@ final class LeanUnderLoad implements Rule {
                 && fading.isPresent()
                 && fading.get().explains(event);
         return supply ? event.with(LeanEvent.Kind.SUPPLY) : event;
+    }
+
+    /**
+     * A brief moment at the edge of high load, a little beyond its limit and with no other lean moment near it but when the throttle opened, is no pattern of the table; where
+     * the evidence calls the cell lean it is one all the same.
+     */
+    private static boolean isAlone(Dossier d, LeanEvent event, List<LeanEvent> all) {
+        return event.kind() == LeanEvent.Kind.TABLE
+                && isBriefAtEdge(d, event)
+                && !isLeanByEvidence(d, event.cell())
+                && all.stream()
+                        .filter(e -> e != event && e.kind() != LeanEvent.Kind.TIP_IN)
+                        .noneMatch(e -> isBeside(d, event.cell(), e.cell()));
+    }
+
+    /** The edge is where the limit is wider than well inside high load. */
+    private static boolean isBriefAtEdge(Dossier d, LeanEvent event) {
+        return event.limit() > d.limits.of(Limit.LEAN_CEILING) + 1e-9
+                && event.lengthS() < BRIEF * d.limits.of(Limit.LEAN_FOR)
+                && event.excess() <= ONCE_EXCESS;
     }
 
     private static boolean isAtHighFlow(Dossier d, LeanEvent event) {
@@ -117,7 +140,7 @@ final class LeanUnderLoad implements Rule {
         if (!events.isEmpty()) {
             out.add(new Caution(
                     "lean-other-cylinder",
-                    events.stream().allMatch(e -> e.kind() == LeanEvent.Kind.TIP_IN) && !anyGrave(events)
+                    events.stream().allMatch(e -> e.kind() == LeanEvent.Kind.TIP_IN) && !anyGrave(d, events)
                             ? Caution.Level.CHECK
                             : Caution.Level.STOP,
                     "Another cylinder is lean under load",
@@ -226,13 +249,14 @@ final class LeanUnderLoad implements Rule {
 
     private static void once(Dossier d, List<LeanEvent> events, List<Caution> out) {
         if (!events.isEmpty()) {
-            boolean grave =
-                    events.stream().anyMatch(e -> e.excess() > ONCE_EXCESS) || events.size() > 2 || anyGrave(events);
+            boolean grave = events.stream().anyMatch(e -> e.excess() > ONCE_EXCESS)
+                    || events.stream().filter(e -> !isBriefAtEdge(d, e)).count() > 2
+                    || anyGrave(d, events);
             out.add(new Caution(
                     "lean-moment",
                     grave ? Caution.Level.STOP : Caution.Level.CHECK,
                     "A lean moment under load",
-                    times(events) + ", in a cell that is fine otherwise. Worst: " + place(d, events.get(0)),
+                    times(events) + ", and not again in that place. Worst: " + place(d, events.get(0)),
                     "Ride that place again; if it comes back look at ignition, connectors and fuel supply before adding fuel",
                     cellsOf(events),
                     moments(d, events)));
@@ -243,7 +267,7 @@ final class LeanUnderLoad implements Rule {
         if (!events.isEmpty()) {
             out.add(new Caution(
                     "lean-tip-in",
-                    anyGrave(events) ? Caution.Level.STOP : Caution.Level.CHECK,
+                    anyGrave(d, events) ? Caution.Level.STOP : Caution.Level.CHECK,
                     "Lean at tip-in",
                     times(events) + ", right after load rose and gone while it stayed high. Worst: "
                             + place(d, events.get(0)),
@@ -253,8 +277,8 @@ final class LeanUnderLoad implements Rule {
         }
     }
 
-    private static boolean anyGrave(List<LeanEvent> events) {
-        return events.stream().anyMatch(LeanEvent::grave);
+    private static boolean anyGrave(Dossier d, List<LeanEvent> events) {
+        return events.stream().anyMatch(e -> e.grave() && !isBriefAtEdge(d, e));
     }
 
     private static void notChecked(Dossier d, List<Caution> out) {

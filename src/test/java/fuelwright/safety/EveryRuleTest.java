@@ -239,6 +239,24 @@ class EveryRuleTest {
         };
     }
 
+    private static Consumer<Spoilt> closedAt(double least) {
+        return s -> {
+            s.ride = new PlantedRide(20);
+            for (int i = 0; i < 3; i++) {
+                s.ride.phase(3, 3000, 20, 1.0).phase(3, 1200, least, 1.0);
+            }
+            s.ride.phase(3, 3000, 20, 1.0);
+        };
+    }
+
+    /** Just what the target asks for, but for that much noise. */
+    private static Consumer<Spoilt> asked(double noise) {
+        return s -> s.ride = new PlantedRide(20)
+                .noise(noise)
+                .phase(60, 3000, 10, s.planted.targetFigure(PlantedCase.cell(1, 3)))
+                .phase(60, 5000, 100, s.planted.targetFigure(PlantedCase.cell(6, 3)));
+    }
+
     /** Ten overruns; free air comes later in the second half of them. */
     private static Consumer<Spoilt> clock(double laterS) {
         return s -> {
@@ -418,6 +436,13 @@ class EveryRuleTest {
                 shortOfOpen(82),
                 shortOfOpen(99),
                 and(shortOfOpen(82), s -> s.ride.withoutThrottle())));
+        all.add(new Spec(
+                "throttle-not-zeroed",
+                CHECK,
+                closedAt(6),
+                closedAt(3),
+                and(closedAt(6), s -> s.ride.withoutThrottle())));
+        all.add(new Spec("mixture-as-asked", STOP, asked(0.001), asked(0.02), and(asked(0.001), NO_MIXTURE)));
     }
 
     private static void conditions(List<Spec> all) {
