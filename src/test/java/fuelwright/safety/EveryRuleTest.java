@@ -253,7 +253,8 @@ class EveryRuleTest {
     private static Consumer<Spoilt> asked(double noise) {
         return s -> s.ride = new PlantedRide(20)
                 .noise(noise)
-                .phase(60, 3000, 10, s.planted.targetFigure(PlantedCase.cell(1, 3)))
+                .phase(10, 3000, 0, 1.0)
+                .phase(60, 3000, 20, s.planted.targetFigure(PlantedCase.cell(2, 3)))
                 .phase(60, 5000, 100, s.planted.targetFigure(PlantedCase.cell(6, 3)));
     }
 
