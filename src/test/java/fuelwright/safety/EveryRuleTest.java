@@ -254,8 +254,8 @@ class EveryRuleTest {
         return s -> s.ride = new PlantedRide(20)
                 .noise(noise)
                 .phase(10, 3000, 0, 1.0)
-                .phase(60, 3000, 20, s.planted.targetFigure(PlantedCase.cell(2, 3)))
-                .phase(60, 5000, 100, s.planted.targetFigure(PlantedCase.cell(6, 3)));
+                .phase(90, 3000, 20, s.planted.targetFigure(PlantedCase.cell(2, 3)))
+                .phase(90, 5000, 100, s.planted.targetFigure(PlantedCase.cell(6, 3)));
     }
 
     /** Ten overruns; free air comes later in the second half of them. */
