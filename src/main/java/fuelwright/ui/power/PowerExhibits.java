@@ -6,6 +6,7 @@ import fuelwright.power.PullComparison;
 import fuelwright.ride.Column;
 import fuelwright.ride.Ride;
 import fuelwright.ui.theme.Exhibit;
+import fuelwright.ui.theme.Measures;
 import fuelwright.ui.theme.Theme;
 import java.util.ArrayList;
 import java.util.List;
@@ -45,7 +46,7 @@ public final class PowerExhibits {
     private static void add(
             List<Exhibit> all, String state, List<PowerCurve> curves, Optional<PullComparison> compared, Theme theme) {
         PowerPlot plot = new PowerPlot();
-        plot.show(curves, compared, theme);
+        plot.show(curves, compared, theme, Measures.METRIC);
         all.add(new Exhibit("PowerPlot", state, plot, 520, 420));
     }
 }

@@ -7,9 +7,11 @@ import fuelwright.ui.plot.Ink;
 import fuelwright.ui.plot.PlotPane;
 import fuelwright.ui.theme.Figures;
 import fuelwright.ui.theme.Fonts;
+import fuelwright.ui.theme.Measures;
 import fuelwright.ui.theme.Palette;
 import fuelwright.ui.theme.Theme;
 import fuelwright.ui.theme.Words;
+import fuelwright.unit.Unit;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
@@ -31,6 +33,7 @@ final class PowerPlot extends PlotPane {
     private List<PowerCurve> curves = List.of();
     private Optional<PullComparison> comparison = Optional.empty();
     private Palette palette = Theme.LIGHT.palette();
+    private Measures measures = Measures.METRIC;
     private double width;
     private double lowRpm;
     private double highRpm;
@@ -40,8 +43,9 @@ final class PowerPlot extends PlotPane {
         setMinSize(320, 240);
     }
 
-    void show(List<PowerCurve> shown, Optional<PullComparison> compared, Theme theme) {
+    void show(List<PowerCurve> shown, Optional<PullComparison> compared, Theme theme, Measures shownIn) {
         curves = shown;
+        measures = shownIn;
         comparison = compared;
         palette = theme.palette();
         redraw();
@@ -64,14 +68,23 @@ final class PowerPlot extends PlotPane {
         highRpm = Math.ceil(highRpm / 500) * 500;
         double each = (height - TOP - GAP - BOTTOM) / 2;
         key(ink);
-        panel(ink, TOP, each, "power.plot.power", Point::powerKw, Point::errorKw, PowerCurve::peakPower);
+        Unit power = measures.of(Unit.KILOWATT);
+        Unit torque = measures.of(Unit.NEWTON_METRE);
+        panel(
+                ink,
+                TOP,
+                each,
+                Words.of("power.plot.power", power.symbol()),
+                p -> power.fromCanonical(p.powerKw()),
+                p -> power.fromCanonical(p.errorKw()),
+                PowerCurve::peakPower);
         panel(
                 ink,
                 TOP + each + GAP,
                 each,
-                "power.plot.torque",
-                Point::torqueNm,
-                Point::torqueErrorNm,
+                Words.of("power.plot.torque", torque.symbol()),
+                p -> torque.fromCanonical(p.torqueNm()),
+                p -> torque.fromCanonical(p.torqueErrorNm()),
                 PowerCurve::peakTorque);
         speeds(ink, height);
     }
@@ -112,7 +125,7 @@ final class PowerPlot extends PlotPane {
         ink.setTextAlign(TextAlignment.LEFT);
         ink.setFont(Fonts.text(12, true));
         ink.setFill(palette.ink());
-        ink.fillText(Words.of(title), LEFT, top - 12);
+        ink.fillText(title, LEFT, top - 12);
         ink.save();
         ink.beginPath();
         ink.rect(LEFT, top, width - LEFT - RIGHT, tall);

@@ -7,9 +7,11 @@ import fuelwright.power.PowerCurve.Point;
 import fuelwright.power.PullComparison;
 import fuelwright.ui.power.PowerModel.Field;
 import fuelwright.ui.theme.Figures;
+import fuelwright.ui.theme.Measures;
 import fuelwright.ui.theme.OverPage;
 import fuelwright.ui.theme.Parts;
 import fuelwright.ui.theme.Words;
+import fuelwright.unit.Unit;
 import fuelwright.work.PowerPulls;
 import java.util.EnumMap;
 import java.util.List;
@@ -50,6 +52,7 @@ public final class PowerView extends OverPage {
         fill(new HBox(16, scrolled, right));
         model.shownProperty().addListener((p, old, now) -> show());
         model.session().themeProperty().addListener((p, old, now) -> show());
+        model.session().measuresProperty().addListener((p, old, now) -> show());
         model.session().jobProperty().addListener((p, old, now) -> {
             if (isVisible()) {
                 model.workOut();
@@ -133,12 +136,12 @@ public final class PowerView extends OverPage {
                             sentences));
         }
         Parts.show(plot, !curves.isEmpty());
-        plot.show(curves, comparison, model.session().themeProperty().get());
+        plot.show(curves, comparison, model.session().themeProperty().get(), measures());
         facts.getChildren().clear();
         curves.forEach(this::facts);
         comparison.ifPresent(this::facts);
         plot.setAccessibleText(
-                String.join(". ", curves.stream().map(PowerView::words).toList()));
+                String.join(". ", curves.stream().map(this::words).toList()));
     }
 
     private void facts(PowerCurve curve) {
@@ -147,8 +150,8 @@ public final class PowerView extends OverPage {
         facts.getChildren()
                 .addAll(
                         Parts.label(curve.pull().ride().name(), "section"),
-                        Parts.fact(Words.of("power.most", Figures.plain(power.rpm(), 0)), kw(power)),
-                        Parts.fact(Words.of("power.mosttorque", Figures.plain(torque.rpm(), 0)), nm(torque)));
+                        Parts.fact(Words.of("power.most", Figures.plain(power.rpm(), 0)), power(power)),
+                        Parts.fact(Words.of("power.mosttorque", Figures.plain(torque.rpm(), 0)), torque(torque)));
         if (curve.risesToTheEnd()) {
             facts.getChildren().add(Parts.text(Words.of("power.rises"), "muted", "small"));
         }
@@ -170,15 +173,24 @@ public final class PowerView extends OverPage {
                 Figures.signed(band.meanPercent(), 1) + " %");
     }
 
-    private static String kw(Point p) {
-        return Figures.plain(p.powerKw(), 1) + " kW " + Figures.plusMinus(p.errorKw(), 1);
+    private Measures measures() {
+        return model.session().measuresProperty().get();
     }
 
-    private static String nm(Point p) {
-        return Figures.plain(p.torqueNm(), 1) + " N·m " + Figures.plusMinus(p.torqueErrorNm(), 1);
+    private String power(Point p) {
+        return figure(Unit.KILOWATT, p.powerKw(), p.errorKw());
     }
 
-    private static String words(PowerCurve curve) {
-        return curve.pull().ride().name() + ": " + kw(curve.peakPower()) + ", " + nm(curve.peakTorque());
+    private String torque(Point p) {
+        return figure(Unit.NEWTON_METRE, p.torqueNm(), p.torqueErrorNm());
+    }
+
+    private String figure(Unit canonical, double value, double error) {
+        return measures().figure(canonical, value, 1) + " "
+                + Figures.plusMinus(measures().of(canonical).fromCanonical(error), 1);
+    }
+
+    private String words(PowerCurve curve) {
+        return curve.pull().ride().name() + ": " + power(curve.peakPower()) + ", " + torque(curve.peakTorque());
     }
 }

@@ -52,6 +52,7 @@ public final class Shell {
     private final KeyList keys;
     private final Tour tour;
     private final Rail rail;
+    private final TopBar top;
     private final JobActions jobActions;
     private final Scene scene;
 
@@ -77,7 +78,8 @@ public final class Shell {
         // Where there is too little room the work is cut short, not the bars around it.
         place.setMinSize(0, 0);
         middle.setMinSize(0, 0);
-        frame.setTop(new TopBar(session, finder::show, this::chooseFiles));
+        top = new TopBar(session, finder::show, this::chooseFiles);
+        frame.setTop(top);
         frame.setLeft(rail);
         frame.setCenter(middle);
         frame.setRight(explanation);
@@ -106,6 +108,7 @@ public final class Shell {
                                 ? null
                                 : explanation));
         action(name, (KeyCombination) null, page::open);
+        top.addPage(name, page::open);
     }
 
     public Scene scene() {

@@ -13,13 +13,16 @@ import javafx.scene.layout.HBox;
 /** Which job this is, and what counts everywhere: find an action, undo, redo, notation of mixture, looks. */
 final class TopBar extends HBox {
 
+    private final ViewMenu view;
+
     TopBar(Session session, Runnable find, Runnable open) {
         super(8);
+        view = new ViewMenu(session);
         getStyleClass().add("top-bar");
         setAlignment(javafx.geometry.Pos.CENTER_LEFT);
         Label name = Parts.label("", "muted");
         name.textProperty()
-                .bind(Bindings.createStringBinding(() -> session.job().name(), session.jobProperty()));
+                .bind(Bindings.createStringBinding(() -> session.job().title(), session.jobProperty()));
         name.setMinWidth(40);
         Button undo = Parts.button("top.undo", session::undo, "compact");
         undo.disableProperty().bind(session.canUndoProperty().not());
@@ -36,7 +39,12 @@ final class TopBar extends HBox {
                         undo,
                         redo,
                         notation(session),
-                        new ViewMenu(session));
+                        view);
+    }
+
+    /** Names a page in the View menu. */
+    void addPage(String name, Runnable open) {
+        view.addPage(name, open);
     }
 
     private static HBox notation(Session session) {
