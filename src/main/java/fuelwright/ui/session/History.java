@@ -7,7 +7,7 @@ import java.util.Objects;
 /** A value with undo and redo: a stack of values, at most {@value #MOST} deep. */
 final class History<T> {
 
-    private static final int MOST = 2000;
+    private static final int MOST = 20_000;
 
     private final Deque<T> past = new ArrayDeque<>();
     private final Deque<T> future = new ArrayDeque<>();
