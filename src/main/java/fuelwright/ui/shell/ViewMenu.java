@@ -2,7 +2,6 @@ package fuelwright.ui.shell;
 
 import fuelwright.ui.session.Session;
 import fuelwright.ui.theme.Measures;
-import fuelwright.ui.theme.Parts;
 import fuelwright.ui.theme.TextSize;
 import fuelwright.ui.theme.Theme;
 import fuelwright.ui.theme.Words;
@@ -44,8 +43,8 @@ final class ViewMenu extends MenuButton {
     }
 
     private void section(String key) {
-        MenuItem heading = new MenuItem();
-        heading.setGraphic(Parts.label(Words.of(key), "muted", "small"));
+        MenuItem heading = new MenuItem(Words.of(key));
+        heading.getStyleClass().add("menu-heading");
         heading.setDisable(true);
         getItems().add(heading);
     }
