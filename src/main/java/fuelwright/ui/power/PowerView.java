@@ -132,7 +132,10 @@ public final class PowerView extends OverPage {
             why.getChildren()
                     .add(Parts.callout(
                             "note",
-                            Words.of(model.session().job().rides().isEmpty() ? "power.norides" : "power.none"),
+                            Words.of(
+                                    model.session().job().rides().isEmpty()
+                                            ? "power.norides"
+                                            : model.settings().isEmpty() ? "power.fill" : "power.none"),
                             sentences));
         }
         Parts.show(plot, !curves.isEmpty());
