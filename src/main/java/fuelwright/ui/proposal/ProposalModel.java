@@ -255,7 +255,8 @@ public final class ProposalModel {
 
     /** Changes one of the caps or the step; what can't be is left as it was. */
     public void rules(double maxAddPercent, double maxCutPercent, double step) {
-        if (maxAddPercent >= 0 && maxCutPercent >= 0 && maxCutPercent < 100 && step >= 0) {
+        boolean finite = Double.isFinite(maxAddPercent) && Double.isFinite(step);
+        if (finite && maxAddPercent >= 0 && maxCutPercent >= 0 && maxCutPercent < 100 && step >= 0) {
             session.edit(job -> job.withProposal(
                     job.proposal().withCaps(maxAddPercent, maxCutPercent).withStep(step)));
         }

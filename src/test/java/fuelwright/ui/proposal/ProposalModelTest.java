@@ -117,6 +117,16 @@ class ProposalModelTest {
     }
 
     @Test
+    void aCapOrStepWithoutEndIsNotTaken() {
+        var before = model.settings();
+        model.rules(Double.POSITIVE_INFINITY, 5, 0);
+        model.rules(40, 5, Double.POSITIVE_INFINITY);
+        assertEquals(before, model.settings());
+        model.rules(30, 4, 0.5);
+        assertEquals(30, model.settings().maxAddPercent());
+    }
+
+    @Test
     void nothingIsDecidedWithoutASelectedCell() {
         model.hold();
         assertTrue(session.job().proposal().decisions().isEmpty());
