@@ -11,6 +11,9 @@ final class OpenStretch {
     private static final double GROWING_S = 2.0;
 
     private static final double GROWING_SHARE = 0.7;
+    /** By less, on a straight line through its readings, noise may have put the worst moment there, lambda. */
+    private static final double GROWN_LAMBDA = 0.015;
+
     private static final double EASED_SHARE = 0.6;
 
     private final BurntTrace trace;
@@ -42,6 +45,10 @@ final class OpenStretch {
     private double graveStart;
     private double graveEnd;
     private int graveCount;
+    private double sumTime;
+    private double sumTimeSquared;
+    private double sumExcess;
+    private double sumTimeExcess;
 
     /** @param holdS for so long a value stands usually: a slow logger's one reading must not count as many */
     OpenStretch(BurntTrace trace, LeanScan.Setting setting, double leanFor, double holdS) {
@@ -85,6 +92,10 @@ final class OpenStretch {
         graveStart = Double.NaN;
         graveEnd = Double.NaN;
         graveCount = 0;
+        sumTime = 0;
+        sumTimeSquared = 0;
+        sumExcess = 0;
+        sumTimeExcess = 0;
     }
 
     /** One more reading, a lean one. */
@@ -104,6 +115,11 @@ final class OpenStretch {
         allAtEnd = all;
         least = Math.min(least, lambda);
         double excess = lambda - limit;
+        double t = timeS - start;
+        sumTime += t;
+        sumTimeSquared += t * t;
+        sumExcess += excess;
+        sumTimeExcess += t * excess;
         if (timeS - start < 0.5 * leanFor) {
             sumEarly += excess;
             early++;
@@ -135,6 +151,12 @@ final class OpenStretch {
                 && !(frozen && flat);
     }
 
+    /** Of a straight line through what its readings are beyond their limits, lambda/s. */
+    private double slope() {
+        double spread = leanRows * sumTimeSquared - sumTime * sumTime;
+        return spread > 0 ? (leanRows * sumTimeExcess - sumTime * sumExcess) / spread : 0;
+    }
+
     /** Whether the mixture was already on its way back. */
     boolean eases() {
         return late == 0 || early > 0 && sumLate / late < EASED_SHARE * sumEarly / early;
@@ -160,7 +182,9 @@ final class OpenStretch {
                 trace.row(worst),
                 cells.nearest(rpm, load),
                 kind,
-                length >= GROWING_S && trace.burntS(worst) - start > GROWING_SHARE * length,
+                length >= GROWING_S
+                        && trace.burntS(worst) - start > GROWING_SHARE * length
+                        && slope() * length >= GROWN_LAMBDA,
                 graveCount >= LEAST_READINGS && graveEnd - graveStart >= leanFor);
     }
 }

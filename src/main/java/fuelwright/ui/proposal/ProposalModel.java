@@ -154,7 +154,7 @@ public final class ProposalModel {
     public void set(String typed) {
         Optional<TypedFigure> figure = TypedFigure.parse(typed);
         if (figure.isEmpty()) {
-            message.set(Words.of("proposal.set.nonumber"));
+            message.set(Words.of(typed.strip().endsWith("%") ? "proposal.set.sign" : "proposal.set.nonumber"));
             return;
         }
         double dead = session.job().proposal().deadTimeMs();

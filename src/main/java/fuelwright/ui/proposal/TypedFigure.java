@@ -10,7 +10,7 @@ import java.util.Optional;
  */
 record TypedFigure(double value, boolean isChange) {
 
-    /** Empty where it is no number. Point or comma, any minus sign. */
+    /** Empty where it is no number, or a percentage without a sign, which could be either. Point or comma, any minus sign. */
     static Optional<TypedFigure> parse(String typed) {
         String text = typed.strip().replace(',', '.').replace('−', '-');
         boolean percent = text.endsWith("%");
@@ -18,7 +18,9 @@ record TypedFigure(double value, boolean isChange) {
         boolean signed = number.startsWith("+") || number.startsWith("-");
         try {
             double value = Double.parseDouble(number);
-            return Double.isFinite(value) ? Optional.of(new TypedFigure(value, percent && signed)) : Optional.empty();
+            return Double.isFinite(value) && (signed || !percent)
+                    ? Optional.of(new TypedFigure(value, percent))
+                    : Optional.empty();
         } catch (NumberFormatException e) {
             return Optional.empty();
         }

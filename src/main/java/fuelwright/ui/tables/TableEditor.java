@@ -91,6 +91,9 @@ public final class TableEditor {
         }
         String stripped = text.strip();
         if (stripped.endsWith("%")) {
+            if ("+-−".indexOf(stripped.charAt(0)) < 0) {
+                return refuse(Words.of("tables.edit.sign", stripped));
+            }
             return number(stripped.substring(0, stripped.length() - 1))
                     .map(p -> change(Set.of(cell), t -> v -> figures(t).percent(v, p)))
                     .orElse(false);

@@ -190,7 +190,13 @@ class ProposalModelTest {
         session.job().proposal().decisions().forEach((cell, d) -> assertEquals(1.04 * table.at(cell), d.value(), 1e-9));
         model.set("−100 %");
         assertTrue(model.messageProperty().get().contains("no fuel"));
-        model.set("61.5 %");
+        model.set("5 %");
+        assertTrue(model.messageProperty().get().contains("+4 %"), "a figure or a change");
+        assertEquals(
+                1.04 * table.at(100),
+                session.job().proposal().decisions().get(100).value(),
+                1e-9);
+        model.set("61.5");
         assertEquals(61.5, session.job().proposal().decisions().get(100).value());
     }
 

@@ -72,6 +72,8 @@ class TableEditorTest {
         select(20);
         assertFalse(editor.type("much"));
         assertTrue(said().contains("no number"));
+        assertFalse(editor.type("5 %"));
+        assertTrue(said().contains("could be"), said());
         assertFalse(editor.type("-3"));
         assertTrue(said().contains("no fuel"), said());
         assertTrue(said().contains("rpm"), said());
