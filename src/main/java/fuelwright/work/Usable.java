@@ -15,7 +15,9 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
 
 /** Whether tables and rides of a job fit together, and if not, why and what to do. */
@@ -52,6 +54,9 @@ final class Usable {
             }
             for (JobRide ride : job.rides()) {
                 checkRide(job, ride, fuel, target, issues);
+            }
+            if (fuel.cylinder().isPresent()) {
+                checkOrderOfSensors(job, issues);
             }
         }
         return issues;
@@ -142,6 +147,31 @@ final class Usable {
         needs(ride, fuel.load().kind(), "fuel table", issues);
         if (target.load().kind() != fuel.load().kind()) {
             needs(ride, target.load().kind(), "target table", issues);
+        }
+    }
+
+    /** Sensors are counted from the left: where the same ones stand in another order, a cylinder would be taken for its neighbour. */
+    private static void checkOrderOfSensors(Job job, List<Issue> issues) {
+        List<String> first = List.of();
+        String firstRide = "";
+        for (JobRide jobRide : job.rides()) {
+            List<String> sensors = jobRide.ride().mixtures().stream()
+                    .map(c -> c.heading().strip().toLowerCase(Locale.ROOT))
+                    .toList();
+            if (first.isEmpty() && sensors.size() > 1) {
+                first = sensors;
+                firstRide = jobRide.ride().name();
+            } else if (sensors.size() == first.size()
+                    && !sensors.equals(first)
+                    && Set.copyOf(sensors).equals(Set.copyOf(first))) {
+                issues.add(Issue.error(
+                        jobRide.ride().name(),
+                        0,
+                        0,
+                        "its mixture sensors stand in another order than in " + firstRide + ": "
+                                + String.join(", ", sensors) + " instead of " + String.join(", ", first),
+                        "put the columns in the same order in both, so that each cylinder is counted alike"));
+            }
         }
     }
 

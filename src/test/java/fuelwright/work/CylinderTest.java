@@ -10,6 +10,8 @@ import fuelwright.handover.Exports;
 import fuelwright.issue.Loaded;
 import fuelwright.job.Job;
 import fuelwright.job.JobRide;
+import fuelwright.ride.Channel;
+import fuelwright.ride.Ride;
 import fuelwright.safety.Caution;
 import fuelwright.simulated.Machine;
 import fuelwright.simulated.MachineTables;
@@ -21,7 +23,9 @@ import fuelwright.simulated.TableFlaw;
 import fuelwright.table.Table;
 import fuelwright.table.TableReader;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -122,6 +126,23 @@ class CylinderTest {
         assertTrue(refused.value().isEmpty());
         String said = refused.issues().get(0).toString();
         assertTrue(said.contains("cylinder 3") && said.contains("lambda cylinder 2"), said);
+    }
+
+    @Test
+    void sensorsInAnotherOrderAreRefused() {
+        Job second = of(2);
+        Ride ride = second.rides().get(0).ride();
+        List<Channel> turned = new ArrayList<>(ride.channels());
+        int left = turned.indexOf(ride.mixtures().get(0));
+        int right = turned.indexOf(ride.mixtures().get(1));
+        Collections.swap(turned, left, right);
+        Ride other = new Ride("turned.csv", ride.timeS(), turned, ride.segmentStarts(), List.of());
+        Loaded<Analysis> refused =
+                Analyse.run(second.withRide(new JobRide(other, Optional.empty())), Progress.NONE, Cancellation.NEVER);
+        assertTrue(refused.value().isEmpty());
+        assertTrue(
+                refused.issues().get(0).what().contains("another order"),
+                refused.issues().toString());
     }
 
     @Test
