@@ -7,6 +7,7 @@ import fuelwright.ui.session.BackgroundRunner;
 import fuelwright.ui.session.Services;
 import fuelwright.ui.session.Session;
 import fuelwright.ui.shell.ShellExhibits;
+import fuelwright.ui.tables.TableExhibits;
 import fuelwright.ui.theme.Exhibit;
 import fuelwright.ui.theme.Fonts;
 import fuelwright.ui.theme.PartExhibits;
@@ -62,12 +63,15 @@ final class Gallery {
         all.addAll(MachineExhibits.all(theme));
         all.addAll(PowerExhibits.all(theme));
         all.addAll(PartExhibits.all(new SimpleBooleanProperty(true), new SimpleBooleanProperty(false)));
-        all.addAll(ShellExhibits.all(() -> {
-            Session session = new Session(services, new BackgroundRunner());
-            session.themeProperty().set(theme);
-            return session;
-        }));
+        all.addAll(TableExhibits.all(this::session));
+        all.addAll(ShellExhibits.all(this::session));
         return all;
+    }
+
+    private Session session() {
+        Session session = new Session(services, new BackgroundRunner());
+        session.themeProperty().set(theme);
+        return session;
     }
 
     void show(Theme otherTheme, TextSize otherSize) {
