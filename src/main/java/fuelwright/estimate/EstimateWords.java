@@ -7,6 +7,13 @@ import java.util.Locale;
 /** Says in sentences what was decided on the way to an estimate. */
 final class EstimateWords {
 
+    /** Where the delay is told, rpm and g/s. */
+    private static final double SPEED_RPM = DelayProfile.SPEED_RPM;
+
+    private static final double FLOW_G_PER_S = DelayProfile.FLOW_G_PER_S;
+    /** Share of the usual uncertainty below which the rides have told. */
+    private static final double FOUND = 0.5;
+
     private EstimateWords() {}
 
     /** Noise of each ride, smoothness, and what the rides say of the forecast. */
@@ -37,21 +44,40 @@ final class EstimateWords {
         return remarks;
     }
 
-    /** Delay and lag that were used, and whether the rides could tell. */
+    /** Delay and lag that were used, and for each of them whether the rides could tell. */
     static SensorFit sensorFit(SensorModel model, Posterior posterior) {
-        double[] error = posterior.nuisanceUncertainties();
-        double delayError =
-                Math.hypot(error[Nuisance.FIXED_DELAY.ordinal()], 120.0 / 4000 * error[Nuisance.CYCLES.ordinal()]);
-        double lagError = error[Nuisance.LAG.ordinal()];
-        boolean identified = lagError < 0.5 * Nuisance.LAG.spread;
+        double[] delay = new double[Nuisance.COUNT];
+        delay[Nuisance.FIXED_DELAY.ordinal()] = 1;
+        delay[Nuisance.CYCLES.ordinal()] = 120 / SPEED_RPM;
+        delay[Nuisance.GAS.ordinal()] = 1 / FLOW_G_PER_S;
+        double delayError = posterior.uncertaintyOf(delay);
+        double lagError = posterior.nuisanceUncertainties()[Nuisance.LAG.ordinal()];
+        boolean delayFound = delayError < FOUND * usual(delay);
+        boolean lagFound = lagError < FOUND * Nuisance.LAG.spread;
         String words = String.format(
                 Locale.ROOT,
-                identified
-                        ? "delay %.0f ms at 4000 rpm and 15 g/s, sensor lag %.0f ms ± %.0f, found from the rides"
-                        : "delay %.0f ms at 4000 rpm and 15 g/s, sensor lag %.0f ms: mostly the usual figures, these rides can't tell",
-                1000 * model.delayS(4000, 15),
+                "delay %.0f ms ± %.0f at %.0f rpm and %.0f g/s%s, sensor lag %.0f ms ± %.0f, %s",
+                1000 * model.delayS(SPEED_RPM, FLOW_G_PER_S),
+                1000 * delayError,
+                SPEED_RPM,
+                FLOW_G_PER_S,
+                delayFound == lagFound ? "" : ", " + origin(delayFound),
                 1000 * model.lagS(),
-                1000 * lagError);
-        return new SensorFit(model, identified, delayError, lagError, words);
+                1000 * lagError,
+                (delayFound == lagFound ? "both " : "") + origin(lagFound));
+        return new SensorFit(model, lagFound, delayError, lagError, words);
+    }
+
+    private static String origin(boolean found) {
+        return found ? "found from the rides" : "mostly as usual: these rides can't tell";
+    }
+
+    /** Standard deviation of a sum of nuisances before any ride. */
+    private static double usual(double[] factors) {
+        double sum = 0;
+        for (Nuisance nuisance : Nuisance.values()) {
+            sum += Math.pow(factors[nuisance.ordinal()] * nuisance.spread, 2);
+        }
+        return Math.sqrt(sum);
     }
 }

@@ -183,6 +183,11 @@ final class Posterior {
         return column;
     }
 
+    /** Posterior standard deviation of a sum of nuisances, each times a factor, correlations included. */
+    double uncertaintyOf(double[] factors) {
+        return Math.sqrt(dot(factors, borderFactor.solve(factors)));
+    }
+
     /** Posterior standard deviation of the nuisances. */
     double[] nuisanceUncertainties() {
         SymmetricBand inverse = borderFactor.inverseInBand();

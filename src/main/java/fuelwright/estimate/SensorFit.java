@@ -4,9 +4,9 @@ package fuelwright.estimate;
  * Delay and lag, and where they come from.
  *
  * @param model what was used
- * @param identified whether the rides could tell; where not, these are the defaults
- * @param delayErrorS standard error of the dead time at the rides' middle engine speed, s; NaN where not identified
- * @param lagErrorS standard error of the lag, s; NaN where not identified
+ * @param identified whether the rides could tell the lag; where not, it is mostly the default
+ * @param delayErrorS standard error of the delay at the speed and flow that {@code words} name, s
+ * @param lagErrorS standard error of the lag, s
  * @param words one sentence for the user
  */
 public record SensorFit(SensorModel model, boolean identified, double delayErrorS, double lagErrorS, String words) {}

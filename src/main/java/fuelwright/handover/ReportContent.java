@@ -218,11 +218,8 @@ final class ReportContent {
                 "Lag of the sensor",
                 Figures.trimmed(model.lagS() * 1000, 0) + " ms"
                         + plusMinus(estimate.sensor().lagErrorS())));
-        rows.add(row(
-                "From",
-                estimate.sensor().identified() ? "the rides themselves" : "usual figures: the rides can't tell"));
         if (!estimate.sensor().words().isBlank()) {
-            rows.add(row("Remark", estimate.sensor().words()));
+            rows.add(row("In short", sentence(estimate.sensor().words())));
         }
         return rows;
     }

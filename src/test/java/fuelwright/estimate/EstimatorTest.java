@@ -75,6 +75,9 @@ class EstimatorTest {
         }
         assertEquals(MadeUpRide.SENSOR.lagS(), found.lagS(), 0.5 / HZ);
         assertTrue(BOTH.sensor().identified(), BOTH.sensor().words());
+        assertTrue(
+                BOTH.sensor().words().endsWith("both found from the rides"),
+                BOTH.sensor().words());
     }
 
     @Test
