@@ -214,9 +214,14 @@ final class EditableGrid extends StackPane {
         if (code == KeyCode.ESCAPE) {
             leave(false);
         } else if (code == KeyCode.ENTER || code == KeyCode.TAB) {
-            if (leave(true)) {
+            if (model.editor().type(field.getText())) {
+                leave(false);
                 int by = event.isShiftDown() ? -1 : 1;
                 grid.step(code == KeyCode.TAB ? by : 0, code == KeyCode.TAB ? 0 : by);
+            } else {
+                // What was typed stays, to be mended; why it wasn't taken is said beside.
+                refused(true);
+                field.selectAll();
             }
         } else {
             return;
@@ -224,12 +229,20 @@ final class EditableGrid extends StackPane {
         event.consume();
     }
 
-    /** Whether the typed figure was taken. */
-    private boolean leave(boolean taking) {
+    private void leave(boolean taking) {
         String text = field.getText();
         field.setVisible(false);
-        boolean taken = taking && model.editor().type(text);
+        refused(false);
+        if (taking) {
+            model.editor().type(text);
+        }
         grid.requestFocus();
-        return taken;
+    }
+
+    private void refused(boolean now) {
+        field.getStyleClass().remove("bad-field");
+        if (now) {
+            field.getStyleClass().add("bad-field");
+        }
     }
 }

@@ -77,6 +77,20 @@ class TablesRobotTest {
     }
 
     @Test
+    void aRefusedFigureStaysToBeMended(FxRobot robot) {
+        double old = fuel().at(100);
+        select(robot, 100);
+        robot.write("5 %").type(KeyCode.ENTER);
+        TextField field = robot.lookup("#tables-cell").queryAs(TextField.class);
+        assertTrue(field.isVisible());
+        assertEquals("5 %", field.getText());
+        assertEquals(old, fuel().at(100));
+        robot.write("+5 %").type(KeyCode.ENTER);
+        assertFalse(field.isVisible());
+        assertEquals(1.05 * old, fuel().at(100), 1e-9);
+    }
+
+    @Test
     void aBlockIsCopiedFilledAndPastedBackByKeys(FxRobot robot) {
         Table before = fuel();
         select(robot, 100);
