@@ -61,18 +61,6 @@ public record Handed(
                 Optional.empty());
     }
 
-    /** For hardware that takes the table as it is. */
-    public Handed(
-            Job job,
-            List<ScreenedRide> screened,
-            Estimate estimate,
-            Proposal proposal,
-            Optional<Validation> validation,
-            List<Caution> cautions,
-            List<ExpectedMixture.Summary> expected) {
-        this(job, screened, estimate, proposal, validation, cautions, expected, Optional.empty());
-    }
-
     /** Without the expected mixture, for hardware that takes the table as it is. */
     public Handed(
             Job job,

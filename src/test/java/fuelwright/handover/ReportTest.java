@@ -5,13 +5,16 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fuelwright.estimate.ExpectedMixture;
+import fuelwright.estimate.NextRide;
 import fuelwright.job.Answer;
 import fuelwright.safety.Caution;
+import fuelwright.table.Axis;
 import java.io.StringReader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Test;
 import org.xml.sax.InputSource;
@@ -122,10 +125,32 @@ class ReportTest {
                 made.proposal(),
                 made.validation(),
                 made.cautions(),
-                List.of(new ExpectedMixture.Summary(300, 11.24, 2.13, 12, 3.42, 7)));
+                List.of(new ExpectedMixture.Summary(300, 11.24, 2.13, 12, 3.42, 7)),
+                Optional.empty(),
+                new NextRide(
+                        List.of(new NextRide.Region(
+                                List.of(1),
+                                Axis.Kind.THROTTLE,
+                                2000,
+                                3000,
+                                4,
+                                4,
+                                20,
+                                false,
+                                Optional.empty(),
+                                3.2,
+                                1.1)),
+                        3,
+                        2),
+                Optional.of("mixture error 6.0 %"));
         String html = text(with);
         assertTrue(html.contains("<td class=\"n\">11.2 %</td><td class=\"n\">2.1 %</td><td>3.4 % lean of target</td>"));
+        assertTrue(html.contains("<p>Mixture error 6.0 %.</p>"), html);
+        assertTrue(
+                html.contains("<li>At least 20 s at 2000 to 3000 rpm with throttle 4 %: uncertainty now ±3.2 %.</li>"),
+                html);
         assertFalse(text(made).contains("The same rides with the proposed table"));
+        assertFalse(text(made).contains("What to ride next"));
     }
 
     private static String report(List<Caution> cautions) {
