@@ -48,7 +48,8 @@ final class LeanUnderLoad implements Rule {
                 (isCured(d, checked) ? cured : events).add(checked);
             }
         }
-        events.replaceAll(e -> isAlone(d, e, events) ? e.with(LeanEvent.Kind.ONCE) : e);
+        List<LeanEvent> seen = List.copyOf(events);
+        events.replaceAll(e -> isAlone(d, e, seen) ? e.with(LeanEvent.Kind.ONCE) : e);
         events.sort(WORST_FIRST);
         elsewhere.sort(WORST_FIRST);
         List<Caution> out = new ArrayList<>();

@@ -1,5 +1,6 @@
 package fuelwright.safety;
 
+import fuelwright.table.Axis;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
@@ -28,7 +29,7 @@ final class MixtureAsAsked implements Rule {
     private static void sensor(Dossier d, int r, int s, List<Caution> out) {
         RideRows rows = d.rows(r);
         double[] lambda = rows.mixture(s);
-        boolean byThrottle = d.target.load().kind() == fuelwright.table.Axis.Kind.THROTTLE;
+        boolean byThrottle = d.target.load().kind() == Axis.Kind.THROTTLE;
         Locator targets = new Locator(d.target);
         TreeSet<Long> figures = new TreeSet<>();
         double[] asked = new double[rows.size];
