@@ -31,7 +31,7 @@ public final class HeatGrid extends Region implements Plot {
     private static final double TALLEST_CELL = 60;
     private static final double DIMMED = 0.45;
     private static final double READABLE_WIDTH = 36;
-    private static final double READABLE_HEIGHT = 22;
+    private static final double READABLE_HEIGHT = 21;
 
     private final Canvas canvas = new Canvas();
     private final StandingAxes axes = new StandingAxes();
