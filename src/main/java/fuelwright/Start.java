@@ -4,6 +4,10 @@ import fuelwright.cli.CommandLineTool;
 import fuelwright.cli.Exit;
 import fuelwright.ui.WindowApp;
 import java.io.PrintWriter;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
 
@@ -17,9 +21,17 @@ final class Start {
 
     private Start() {}
 
-    /** Whether there are no arguments, or only those of the window. */
+    /** Whether there are no arguments, only those of the window, or files to open in it. */
     static boolean isForWindow(String... args) {
-        return args.length == 0 || WindowApp.isForWindow(args[0]);
+        return args.length == 0 || WindowApp.isForWindow(args[0]) || isFile(args[0]);
+    }
+
+    private static boolean isFile(String argument) {
+        try {
+            return Files.isRegularFile(Path.of(argument));
+        } catch (InvalidPathException e) {
+            return false;
+        }
     }
 
     /** @return the exit code: 0 also where there is no window, so that a build that runs the program doesn't fail */
@@ -30,6 +42,11 @@ final class Start {
         }
         if (missing.isEmpty()) {
             return Exit.DONE;
+        }
+        if (Arrays.stream(args).anyMatch(Start::isFile)) {
+            err.println(missing.get()
+                    + ", so files can't be opened in the window here. Without it: fuelwright propose --help");
+            return Exit.INPUT;
         }
         out.println(missing.get() + ", so the sample job runs without a window, into " + SAMPLE_OUTPUT + ".");
         int code = CommandLineTool.run(new String[] {"demo", "--out", SAMPLE_OUTPUT, "--replace"}, out, err);

@@ -11,7 +11,8 @@ import picocli.CommandLine.Spec;
 /** The command line's top: parses arguments, runs a command, turns every failure into one clear message and an exit code. */
 @Command(
         name = "fuelwright",
-        description = "Corrects an engine's fuel table from wideband rides. Without arguments: the window.",
+        description =
+                "Corrects an engine's fuel table from wideband rides. Without arguments, or with files alone: the window.",
         version = "fuelwright 0.1.0",
         mixinStandardHelpOptions = true,
         synopsisSubcommandLabel = "COMMAND",

@@ -176,9 +176,7 @@ final class ProposeCommand implements Callable<Integer> {
             Loaded<Job> opened = OpenJob.open(job, log -> Optional.empty(), Progress.NONE, Cancellation.NEVER);
             return propose(spec, "propose", ready(opened), onlyRicher, output, pdf, json);
         }
-        if (table == null || target == null || rides.isEmpty()) {
-            throw CommandFailed.usage("--table, --target and at least one --ride are needed, or --job");
-        }
+        needFiles();
         refuseToPrecede("--ride-table");
         refuseToPrecede("--with");
         refuseToPrecede("--offset");
@@ -252,6 +250,30 @@ final class ProposeCommand implements Callable<Integer> {
 
     private static final Set<String> BESIDE_JOB =
             Set.of("--job", "--out", "--replace", "--pdf", "--only-richer", "--json");
+
+    private void needFiles() {
+        List<String> missing = new ArrayList<>();
+        if (table == null) {
+            missing.add("--table");
+        }
+        if (target == null) {
+            missing.add("--target");
+        }
+        if (rides.isEmpty()) {
+            missing.add("--ride");
+        }
+        if (missing.isEmpty()) {
+            return;
+        }
+        String last = missing.remove(missing.size() - 1);
+        String said =
+                missing.isEmpty() ? last + " is missing" : String.join(", ", missing) + " and " + last + " are missing";
+        boolean onlyTarget = missing.isEmpty() && target == null;
+        throw CommandFailed.usage("--table, --target and at least one --ride are needed, or --job: " + said
+                + (onlyTarget
+                        ? ". The window makes a target table from a few figures (stage Tables, Make a target table)"
+                        : ""));
+    }
 
     /** What a job says is taken from the job alone, so that the same outputs come as from the window. */
     private void refuseBesideJob() {

@@ -44,12 +44,8 @@ public final class Gearing {
      */
     public record Choice(int number, int seen, double roadSpeedKmh) {
         String words() {
-            return String.format(
-                    Locale.ROOT,
-                    "about %.0f km/h in gear %d of the %d that the rides show",
-                    roadSpeedKmh,
-                    number,
-                    seen);
+            String gear = seen == 1 ? "the only gear that the rides show" : "gear %d of the %d that the rides show";
+            return String.format(Locale.ROOT, "about %.0f km/h in " + gear, roadSpeedKmh, number, seen);
         }
     }
 

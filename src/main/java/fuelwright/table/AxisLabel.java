@@ -23,13 +23,47 @@ record AxisLabel(String name, String unitText) {
     private static final Set<String> PRESSURE_NAMES = Set.of(
             "manifold pressure", "map", "manifold absolute pressure", "intake pressure", "intake manifold pressure");
 
+    /** Both axes as a corner cell names them, rows first. */
+    record Pair(AxisLabel rows, AxisLabel columns) {}
+
     static AxisLabel of(String text) {
         String stripped = Numerals.strip(text);
         Matcher matcher = WITH_UNIT.matcher(stripped);
-        boolean bracketed = matcher.matches();
-        String name = bracketed ? matcher.group(1) : stripped;
-        String unit = bracketed ? matcher.group(2).strip() : "";
-        return new AxisLabel(name.strip().replaceAll("[\\s_]+", " ").toLowerCase(Locale.ROOT), unit);
+        if (matcher.matches()) {
+            return new AxisLabel(plain(matcher.group(1)), matcher.group(2).strip());
+        }
+        // A known name with its unit behind it, as in 'TPS %'.
+        int blank = stripped.lastIndexOf(' ');
+        if (blank > 0) {
+            AxisLabel split = new AxisLabel(
+                    plain(stripped.substring(0, blank)),
+                    stripped.substring(blank + 1).strip());
+            if (split.kindByName().isPresent() && split.unit().isPresent()) {
+                return split;
+            }
+        }
+        return new AxisLabel(plain(stripped), "");
+    }
+
+    /** The two labels of a corner cell: cut at a backslash or, where both sides are then known axes, at a slash or bar. */
+    static Optional<Pair> pair(String corner) {
+        int cut = corner.indexOf('\\');
+        if (cut >= 0) {
+            return Optional.of(new Pair(of(corner.substring(0, cut)), of(corner.substring(cut + 1))));
+        }
+        for (int i = 0; i < corner.length(); i++) {
+            if (corner.charAt(i) == '/' || corner.charAt(i) == '|') {
+                Pair pair = new Pair(of(corner.substring(0, i)), of(corner.substring(i + 1)));
+                if (pair.rows.kind().isPresent() && pair.columns.kind().isPresent()) {
+                    return Optional.of(pair);
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static String plain(String name) {
+        return name.strip().replaceAll("[\\s_]+", " ").toLowerCase(Locale.ROOT);
     }
 
     boolean isEmpty() {
@@ -58,6 +92,15 @@ record AxisLabel(String name, String unitText) {
 
     /** What the axis measures, by its name or, failing that, by a unit that leaves no doubt. */
     Optional<Axis.Kind> kind() {
+        return kindByName()
+                .or(() -> unit().flatMap(u -> switch (u.dimension()) {
+                    case ENGINE_SPEED -> Optional.of(Axis.Kind.ENGINE_SPEED);
+                    case PRESSURE -> Optional.of(Axis.Kind.MANIFOLD_PRESSURE);
+                    default -> Optional.empty();
+                }));
+    }
+
+    private Optional<Axis.Kind> kindByName() {
         if (SPEED_NAMES.contains(name)) {
             return Optional.of(Axis.Kind.ENGINE_SPEED);
         }
@@ -67,10 +110,6 @@ record AxisLabel(String name, String unitText) {
         if (PRESSURE_NAMES.contains(name)) {
             return Optional.of(Axis.Kind.MANIFOLD_PRESSURE);
         }
-        return unit().flatMap(u -> switch (u.dimension()) {
-            case ENGINE_SPEED -> Optional.of(Axis.Kind.ENGINE_SPEED);
-            case PRESSURE -> Optional.of(Axis.Kind.MANIFOLD_PRESSURE);
-            default -> Optional.empty();
-        });
+        return Optional.empty();
     }
 }

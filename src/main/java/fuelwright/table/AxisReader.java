@@ -29,10 +29,10 @@ final class AxisReader {
      */
     static Optional<Axes> read(
             String corner, int line, double[] rows, double[] columns, TableOptions options, Problems problems) {
-        int cut = corner.indexOf('\\');
-        AxisLabel single = AxisLabel.of(corner);
-        AxisLabel rowLabel = cut < 0 ? new AxisLabel("", "") : AxisLabel.of(corner.substring(0, cut));
-        AxisLabel columnLabel = cut < 0 ? new AxisLabel("", "") : AxisLabel.of(corner.substring(cut + 1));
+        Optional<AxisLabel.Pair> both = AxisLabel.pair(corner);
+        AxisLabel unnamed = new AxisLabel("", "");
+        AxisLabel rowLabel = both.map(AxisLabel.Pair::rows).orElse(unnamed);
+        AxisLabel columnLabel = both.map(AxisLabel.Pair::columns).orElse(unnamed);
         Optional<Axis.Kind> rowKind = rowLabel.kind();
         Optional<Axis.Kind> columnKind = columnLabel.kind();
         if (rowKind.isPresent() && rowKind.equals(columnKind)) {
@@ -52,7 +52,7 @@ final class AxisReader {
                     "Engine speed is read " + (down ? "down the first column" : "along the first line")
                             + ", the axis that passes " + Numerals.shortest(SPEED_PASSES));
         }
-        AxisLabel loadLabel = cut < 0 ? single : down ? columnLabel : rowLabel;
+        AxisLabel loadLabel = both.isEmpty() ? AxisLabel.of(corner) : down ? columnLabel : rowLabel;
         AxisLabel speedLabel = down ? rowLabel : columnLabel;
         Optional<Axis.Kind> loadKind =
                 loadLabel.kind().filter(k -> k != Axis.Kind.ENGINE_SPEED).or(options::loadKind);
@@ -66,9 +66,7 @@ final class AxisReader {
         Optional<Axis> speed = axis(Axis.Kind.ENGINE_SPEED, speedLabel, down ? rows : columns, line, problems);
         Optional<Axis> load = axis(
                 loadKind.get(),
-                loadLabel.kind().filter(k -> k == Axis.Kind.ENGINE_SPEED).isPresent()
-                        ? new AxisLabel("", "")
-                        : loadLabel,
+                loadLabel.kind().filter(k -> k == Axis.Kind.ENGINE_SPEED).isPresent() ? unnamed : loadLabel,
                 down ? columns : rows,
                 line,
                 problems);

@@ -5,6 +5,7 @@ import fuelwright.unit.Unit;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 
 /** Reads what follows {@code # quantity:}, and judges single cells by it. */
@@ -22,7 +23,7 @@ final class QuantityReader {
                 .filter(q -> q.words().toLowerCase(Locale.ROOT).equals(label.name()))
                 .findFirst();
         if (found.isEmpty()) {
-            problems.error(line, 0, "The quantity '" + text.strip() + "' isn't known", "Write one of: " + choices());
+            problems.error(line, 0, "The quantity '" + text.strip() + "' isn't known", "Write " + choices());
             return Optional.empty();
         }
         Quantity quantity = found.get();
@@ -94,7 +95,15 @@ final class QuantityReader {
         return quantity.words() + " [" + quantity.unit() + "]";
     }
 
+    /** What a user's table may hold; what the program's own results hold is read too, but nobody writes it by hand. */
     static String choices() {
-        return Arrays.stream(Quantity.values()).map(QuantityReader::written).collect(Collectors.joining(", "));
+        return "for fuel " + listed(Quantity::isFuel) + "; for a target " + listed(Quantity::isMixture);
+    }
+
+    private static String listed(Predicate<Quantity> which) {
+        return Arrays.stream(Quantity.values())
+                .filter(which)
+                .map(QuantityReader::written)
+                .collect(Collectors.joining(", "));
     }
 }

@@ -74,12 +74,12 @@ public final class TableReader {
 
     private static Loaded<Table> read(String text, TableOptions options, Problems problems) {
         Grid grid = Grid.cut(text, problems);
-        List<Table.Note> notes = new ArrayList<>();
-        Optional<QuantityReader.Stated> quantity = notes(grid, notes, options, problems);
         if (grid.rows.isEmpty()) {
             problems.error(0, 0, "The file holds no table", "It needs a line of breakpoints and the grid below it");
             return Loaded.refused(problems.issues());
         }
+        List<Table.Note> notes = new ArrayList<>();
+        Optional<QuantityReader.Stated> quantity = notes(grid, notes, options, problems);
         Optional<AxisReader.Axes> axes = axes(grid, options, problems);
         double[][] cells = cells(grid, quantity, problems);
         if (problems.refused() || axes.isEmpty() || quantity.isEmpty()) {
@@ -117,7 +117,7 @@ public final class TableReader {
                     1,
                     0,
                     "Nothing says what the cells hold",
-                    "Add a first line '# quantity: ' with one of: " + QuantityReader.choices());
+                    "Add a first line '# quantity: …', with one of these: " + QuantityReader.choices());
         }
         return stated;
     }

@@ -42,9 +42,11 @@ class UsageTest {
     @Test
     void use03_what_is_missing_is_named() {
         Ran.of("propose", "--table", TABLE, "--ride", RIDE, "--out", home.resolve("x"))
-                .refused(Exit.USAGE, "--target");
+                .refused(Exit.USAGE, "--target is missing", "Make a target");
         Ran.of("propose", "--table", TABLE, "--target", TARGET, "--out", home.resolve("x"))
-                .refused(Exit.USAGE, "--ride");
+                .refused(Exit.USAGE, "--ride is missing");
+        Ran.of("propose", "--target", TARGET, "--out", home.resolve("x"))
+                .refused(Exit.USAGE, "--table and --ride are missing");
         Ran.of("propose", "--table", TABLE, "--target", TARGET, "--ride", RIDE).refused(Exit.USAGE, "--out");
         Ran.of("first-ride", "--table", TABLE, "--out", home.resolve("x"))
                 .refused(Exit.USAGE, "--displacement", "--bore-after");
