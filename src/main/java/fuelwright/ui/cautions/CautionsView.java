@@ -75,19 +75,19 @@ public final class CautionsView implements StagePane {
                 Parts.choice(new ToggleGroup(), findings, own));
         VBox content = new VBox(12, head, pages);
         content.visibleProperty().bind(Bindings.isNotEmpty(model.cautions()));
-        Node waiting = Parts.empty(
-                Missing.title(model.session(), "cautions.empty"),
-                Missing.what(model.session(), "cautions.empty"),
-                model.session().workingProperty(),
-                model.session().doingProperty(),
-                Parts.button("next.go", () -> Missing.go(model.session()), "primary"));
-        waiting.visibleProperty().bind(model.session().analysisProperty().isNull());
+        Node waiting = Missing.instead(
+                model.session(),
+                "cautions.empty",
+                model.session().analysisProperty().isNotNull());
         Node none = Parts.empty(Words.of("cautions.none.title"), Words.of("cautions.none"));
         none.visibleProperty()
                 .bind(model.session().analysisProperty().isNotNull().and(Bindings.isEmpty(model.cautions())));
         root.getChildren().addAll(content, waiting, none);
         root.getStyleClass().add("work");
-        explanation = new CautionPane(model).node();
+        explanation = Missing.beside(
+                new CautionPane(model).node(),
+                "cautions.empty",
+                model.session().analysisProperty().isNotNull());
     }
 
     /** Enter opens the cell, left and right go through the moments. */

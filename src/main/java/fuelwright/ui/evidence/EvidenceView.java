@@ -57,18 +57,14 @@ public final class EvidenceView implements StagePane {
         VBox content =
                 new VBox(12, Parts.heading(new Label(Words.of("evidence.title")), below), toolbar(), grid, legend);
         content.visibleProperty().bind(model.mapProperty().isNotNull());
-        VBox empty = Parts.empty(
-                Missing.title(model.session(), "evidence.empty"),
-                Missing.what(model.session(), "evidence.empty"),
-                model.session().workingProperty(),
-                model.session().doingProperty(),
-                Parts.button("next.go", () -> Missing.go(model.session()), "primary"));
-        empty.visibleProperty().bind(model.mapProperty().isNull());
+        Node empty = Missing.instead(
+                model.session(), "evidence.empty", model.mapProperty().isNotNull());
         root.getChildren().addAll(content, empty);
         root.getStyleClass().add("work");
         VBox facts = new VBox(12, aboutCell, aboutAll);
         facts.getStyleClass().add("explanation-inner");
-        explanation = Parts.scroll(facts);
+        explanation = Missing.beside(
+                Parts.scroll(facts), "evidence.empty", model.mapProperty().isNotNull());
         model.mapProperty().addListener((p, old, now) -> refresh());
         model.cellProperty().addListener((p, old, now) -> explainCell());
         model.nearProperty().addListener((p, old, now) -> explainCell());

@@ -64,18 +64,14 @@ public final class HandoverView implements StagePane {
         show.run();
         VBox content = new VBox(12, head, seen);
         content.visibleProperty().bind(model.mapProperty().isNotNull());
-        VBox empty = Parts.empty(
-                Missing.title(model.session(), "handover.empty"),
-                Missing.what(model.session(), "handover.empty"),
-                model.session().workingProperty(),
-                model.session().doingProperty(),
-                Parts.button("next.go", () -> Missing.go(model.session()), "primary"));
-        empty.visibleProperty().bind(model.mapProperty().isNull());
+        Node empty = Missing.instead(
+                model.session(), "handover.empty", model.mapProperty().isNotNull());
         root.getChildren().addAll(content, empty);
         root.getStyleClass().add("work");
         VBox right = new VBox(words.values().toArray(Node[]::new));
         right.getStyleClass().add("explanation-inner");
-        explanation = Parts.scroll(right);
+        explanation = Missing.beside(
+                Parts.scroll(right), "handover.empty", model.mapProperty().isNotNull());
     }
 
     private HBox steps() {

@@ -20,6 +20,9 @@ final class BoreDrawing extends PlotPane {
 
     private static final double HEADING = 24;
     private static final double FOOT = 26;
+    /** Between the two where one stands above the other. */
+    private static final double APART = 12;
+
     private static final int STEPS = 72;
 
     private ThrottleBody before;
@@ -30,7 +33,7 @@ final class BoreDrawing extends PlotPane {
     BoreDrawing() {
         super(120, 0);
         setMinSize(240, 300);
-        setPrefSize(290, 310);
+        setPrefSize(290, 322);
     }
 
     /** Shows both; null for nothing. */
@@ -58,12 +61,12 @@ final class BoreDrawing extends PlotPane {
         double largest = Math.max(before.boreMm(), after.boreMm());
         boolean stacked = width < 1.8 * height;
         double w = stacked ? width : width / 2;
-        double h = stacked ? height / 2 : height;
+        double h = stacked ? (height - APART) / 2 : height;
         // Each place holds a side view, 1.5 bores long, a gap and an end view.
         double scale = Math.min((h - HEADING - FOOT) / largest, (w - 24) / (2.75 * largest));
         body(ink, before, Words.of("machine.before"), 0, w, h, scale);
         ink.save();
-        ink.translate(stacked ? 0 : w, stacked ? h : 0);
+        ink.translate(stacked ? 0 : w, stacked ? h + APART : 0);
         body(ink, after, Words.of("machine.after"), 0, w, h, scale);
         ink.restore();
     }

@@ -77,16 +77,14 @@ public final class ProposalView implements StagePane {
         VBox content = new VBox(
                 12, Parts.heading(new Label(Words.of("proposal.title")), summary), toolbar(), rules(), plots, legend);
         content.visibleProperty().bind(model.mapProperty().isNotNull());
-        Node empty = Parts.empty(
-                Missing.title(model.session(), "proposal.empty"),
-                Missing.what(model.session(), "proposal.empty"),
-                model.session().workingProperty(),
-                model.session().doingProperty(),
-                Parts.button("next.go", () -> Missing.go(model.session()), "primary"));
-        empty.visibleProperty().bind(model.mapProperty().isNull());
+        Node empty = Missing.instead(
+                model.session(), "proposal.empty", model.mapProperty().isNotNull());
         root.getChildren().addAll(content, empty);
         root.getStyleClass().add("work");
-        explanation = new ExplanationPane(model).node();
+        explanation = Missing.beside(
+                new ExplanationPane(model).node(),
+                "proposal.empty",
+                model.mapProperty().isNotNull());
         ObservableValue<?>[] watched = {
             model.mapProperty(), model.session().themeProperty(), model.shownProperty(), model.rangeProperty()
         };

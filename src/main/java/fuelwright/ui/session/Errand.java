@@ -1,5 +1,6 @@
 package fuelwright.ui.session;
 
+import fuelwright.ui.theme.Parts;
 import java.time.Duration;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -37,7 +38,7 @@ final class Errand {
             @Override
             public void at(double fraction, String words) {
                 progress.set(fraction);
-                doing.set(words);
+                doing.set(Parts.capital(words) + " …");
             }
 
             @Override

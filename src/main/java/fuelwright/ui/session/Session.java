@@ -73,7 +73,10 @@ public final class Session {
         if (job().equals(Job.empty()) && !history.canUndo()) {
             errand.run("open", Duration.ZERO, Words.of("doing.sample"), (p, c) -> services.sampleTables(), loaded -> {
                 if (job().equals(Job.empty())) {
-                    loaded.value().ifPresent(this::start);
+                    loaded.value().ifPresent(tables -> {
+                        sample = tables;
+                        start(tables);
+                    });
                 }
                 openWholeSample(job());
             });
@@ -153,7 +156,7 @@ public final class Session {
                     new RideBook.Origin(Optional.of(found.rideFiles().get(i)), used, remembered));
         }
         // The user's files must not be mixed with the sample's rides.
-        if (book.hasSample(job())) {
+        if (holdsSample()) {
             notices.all().add(Issue.warning("", 0, 0, Words.of("open.sample"), Words.of("open.sample.todo")));
             selection.clear();
             edit(job -> found.addTo(ownMachine(job)));
@@ -167,6 +170,15 @@ public final class Session {
         return reading;
     }
 
+    /** Whether a ride or a table of the sample is in the job. */
+    private boolean holdsSample() {
+        Job now = job();
+        boolean table = sample != null
+                && (now.fuelTable().isPresent() && now.fuelTable().equals(sample.fuelTable())
+                        || now.targetTable().isPresent() && now.targetTable().equals(sample.targetTable()));
+        return table || book.hasSample(now);
+    }
+
     private Job ownMachine(Job job) {
         return job.machine().equals(sample.machine())
                 ? Job.empty()
@@ -175,6 +187,7 @@ public final class Session {
 
     /** Starts a job in which nothing is known yet. Undo brings the old one back. */
     public void startNew() {
+        errand.cancel("", "open");
         notices.all().clear();
         selection.clear();
         edit(old -> Job.empty());

@@ -9,6 +9,8 @@ import fuelwright.work.Analysis;
 public enum StageState {
     /** Nothing there yet, and nothing to be done yet. */
     EMPTY("empty"),
+    /** What belongs here is being read or worked out. */
+    WORKING("working"),
     /** Something is missing, or should be looked at. */
     NEEDS_YOU("needs-you"),
     DONE("done"),
@@ -34,9 +36,15 @@ public enum StageState {
      * The state of a stage.
      *
      * @param analysis null where there is none
+     * @param working whether something is being read or worked out
      * @param handedOver whether this very job was exported
      */
-    public static StageState of(Stage stage, Job job, Analysis analysis, boolean handedOver) {
+    public static StageState of(Stage stage, Job job, Analysis analysis, boolean working, boolean handedOver) {
+        StageState state = of(stage, job, analysis, handedOver);
+        return working && analysis == null && state != DONE ? WORKING : state;
+    }
+
+    private static StageState of(Stage stage, Job job, Analysis analysis, boolean handedOver) {
         switch (stage) {
             case MACHINE:
                 return job.machine().hasBodyChange() ? DONE : NEEDS_YOU;

@@ -30,6 +30,7 @@ final class Rail extends VBox {
         session.stageProperty().addListener((p, old, now) -> refresh());
         session.jobProperty().addListener((p, old, now) -> refresh());
         session.analysisProperty().addListener((p, old, now) -> refresh());
+        session.workingProperty().addListener((p, old, now) -> refresh());
         session.outputs().handedOverProperty().addListener((p, old, now) -> refresh());
         refresh();
     }
@@ -61,7 +62,12 @@ final class Rail extends VBox {
     private void refresh() {
         boolean handed = session.outputs().handedOverProperty().get() == session.job();
         for (Stage stage : Stage.values()) {
-            StageState state = StageState.of(stage, session.job(), session.analysis(), handed);
+            StageState state = StageState.of(
+                    stage,
+                    session.job(),
+                    session.analysis(),
+                    session.workingProperty().get(),
+                    handed);
             boolean chosen = session.stageProperty().get() == stage;
             Button item = items.get(stage);
             item.getStyleClass().setAll("rail-item", state.style());

@@ -92,6 +92,30 @@ public final class Shell {
         accelerators();
         drops();
         enter(session.stageProperty().get());
+        scene.focusOwnerProperty().addListener((p, old, now) -> keepOnStage(old, now));
+    }
+
+    /** What had the keyboard may go away, such as the button of an empty stage: the keyboard then stays on the stage. */
+    private void keepOnStage(Node old, Node now) {
+        if (old != null && !isSeen(old) && within(now, top)) {
+            focusStage();
+        }
+    }
+
+    private static boolean isSeen(Node node) {
+        Node at = node;
+        while (at != null && at.isVisible() && at.getParent() != null) {
+            at = at.getParent();
+        }
+        return at != null && at.isVisible() && node.getScene() != null;
+    }
+
+    private static boolean within(Node node, Node whole) {
+        Node at = node;
+        while (at != null && at != whole) {
+            at = at.getParent();
+        }
+        return at != null;
     }
 
     /**
@@ -143,7 +167,7 @@ public final class Shell {
     public void focusStage() {
         Stage stage = session.stageProperty().get();
         Node first = panes.get(stage).first();
-        if (first.isFocusTraversable() && first.isVisible()) {
+        if (first.isFocusTraversable() && isSeen(first)) {
             first.requestFocus();
         } else {
             rail.focus(stage);

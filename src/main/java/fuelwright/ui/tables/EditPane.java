@@ -8,9 +8,9 @@ import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.control.Tooltip;
-import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.TilePane;
 import javafx.scene.layout.VBox;
 
 /** What can be done with the selected cells and their breakpoints, and what came of it. */
@@ -45,7 +45,7 @@ final class EditPane extends VBox {
                                         amount,
                                         with("tables.edit.fill", amount, editor::fill),
                                         with("tables.edit.add", amount, editor::add)),
-                                flow(
+                                pairs(
                                         with("tables.edit.percent", amount, editor::addPercent),
                                         with("tables.edit.times", amount, editor::times),
                                         plain("tables.edit.corners", editor::betweenCorners),
@@ -101,10 +101,14 @@ final class EditPane extends VBox {
         return button;
     }
 
-    private static FlowPane flow(Button... buttons) {
-        FlowPane flow = new FlowPane(8, 8, buttons);
-        flow.setPrefWrapLength(260);
-        return flow;
+    /** Two in a line, all equally wide. */
+    private static TilePane pairs(Button... buttons) {
+        TilePane tiles = new TilePane(8, 8, buttons);
+        tiles.setPrefColumns(2);
+        for (Button button : buttons) {
+            button.setMaxWidth(Double.MAX_VALUE);
+        }
+        return tiles;
     }
 
     private static void colour(Label said, boolean refused) {

@@ -213,7 +213,26 @@ class SessionTest {
         assertEquals(StageState.NEEDS_YOU, state(Stage.HANDOVER));
     }
 
+    @Test
+    void aNewJobBegunWhileTheSampleIsReadStaysEmpty() {
+        runner.hold();
+        session.openSample();
+        runner.release();
+        runner.hold();
+        session.openSample();
+        session.startNew();
+        runner.release();
+        assertEquals(Job.empty(), session.job());
+        assertEquals(StageState.EMPTY, state(Stage.RIDES));
+    }
+
+    @Test
+    void whileTheSampleIsReadItsStagesWork() {
+        assertEquals(StageState.WORKING, StageState.of(Stage.TABLES, session.job(), session.analysis(), true, false));
+        assertEquals(StageState.WORKING, StageState.of(Stage.PROPOSAL, session.job(), session.analysis(), true, false));
+    }
+
     private StageState state(Stage stage) {
-        return StageState.of(stage, session.job(), session.analysis(), false);
+        return StageState.of(stage, session.job(), session.analysis(), false, false);
     }
 }

@@ -38,6 +38,17 @@ class WordsTest {
     }
 
     @Test
+    void noApostropheIsLost() throws IOException {
+        Pattern lost = Pattern.compile("(?i)\\b(do|does|did|is|isn|are|was|has|have|can|could|would)nt\\b|[a-z]'[a-z]");
+        Path file = Path.of("src/main/resources/fuelwright/ui/window.properties");
+        List<String> wrong;
+        try (Stream<String> lines = Files.lines(file)) {
+            wrong = lines.filter(l -> lost.matcher(l.replace("''", "’")).find()).toList();
+        }
+        assertEquals(List.of(), wrong);
+    }
+
+    @Test
     void numbersAndApostrophesComeOutAsWritten() {
         assertEquals("2 Stop", Words.of("rail.stops", 2));
         assertTrue(Words.of("status.stops", 1).startsWith("1 Stop caution stands: don't ride"));
