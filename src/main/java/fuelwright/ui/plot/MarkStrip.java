@@ -25,15 +25,23 @@ final class MarkStrip {
         this.window = window;
         this.left = left;
         this.width = width;
-        List<Trace.Mark> marks = new ArrayList<>(trace.marks());
-        marks.sort(Comparator.comparing((Trace.Mark m) -> !m.stop()).thenComparing(Trace.Mark::fromS));
-        for (Trace.Mark mark : marks) {
+        // No slot as wide as a mark ever holds two, so only a slot and those beside it can be in the way.
+        Placed[] slots = new Placed[(int) (width / SIZE) + 3];
+        for (Trace.Mark mark : trace.marks()) {
             double x = x(mark);
-            boolean free = placed.stream().noneMatch(p -> Math.abs(p.x() - x) < SIZE);
-            if (x >= left && x <= left + width && free) {
-                placed.add(new Placed(x, mark));
+            if (x < left || x > left + width) {
+                continue;
+            }
+            int slot = (int) ((x - left) / SIZE) + 1;
+            if (isFree(slots[slot - 1], x) && isFree(slots[slot], x) && isFree(slots[slot + 1], x)) {
+                slots[slot] = new Placed(x, mark);
+                placed.add(slots[slot]);
             }
         }
+    }
+
+    private static boolean isFree(Placed there, double x) {
+        return there == null || Math.abs(there.x() - x) >= SIZE;
     }
 
     private double x(Trace.Mark mark) {

@@ -1,6 +1,7 @@
 package fuelwright.ui.plot;
 
 import java.util.BitSet;
+import java.util.Comparator;
 import java.util.List;
 import java.util.function.IntFunction;
 
@@ -12,7 +13,7 @@ import java.util.function.IntFunction;
  * @param shading which rows don't count, by reason
  * @param kinds the family of each reason
  * @param reason why a row doesn't count, in words; empty where it does
- * @param marks moments that are warned of, in any order
+ * @param marks moments that are warned of, given in any order, kept Stop first, then by time
  */
 public record Trace(
         RideClock clock,
@@ -32,10 +33,13 @@ public record Trace(
      */
     public record Mark(double fromS, double toS, boolean stop, String words) {}
 
+    private static final Comparator<Mark> ORDER =
+            Comparator.comparing((Mark m) -> !m.stop()).thenComparing(Mark::fromS);
+
     public Trace {
         lanes = List.copyOf(lanes);
         kinds = List.copyOf(kinds);
-        marks = List.copyOf(marks);
+        marks = marks.stream().sorted(ORDER).toList();
     }
 
     /** A ride whose reasons are not told apart. */
