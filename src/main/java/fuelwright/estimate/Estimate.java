@@ -13,6 +13,7 @@ public final class Estimate {
     private final double[] logFactors;
     private final double[] uncertainties;
     private final double[] independentReadings;
+    private final double[] leftOver;
     private final SensorFit sensor;
     private final TipIn tipIn;
     private final List<String> remarks;
@@ -22,6 +23,7 @@ public final class Estimate {
      * @param logFactors ln of the factor for each cell
      * @param uncertainties standard error of the above for each cell
      * @param independentReadings for each cell, 0 where nobody rode
+     * @param leftOver what each cell's own readings surely ask for beyond the above, ln; 0 or more
      * @param sensor delay and lag used, and how sure they are
      * @param tipIn what the table alone leaves unexplained as the throttle opens
      * @param remarks what was decided on the way, one sentence each
@@ -31,6 +33,7 @@ public final class Estimate {
             double[] logFactors,
             double[] uncertainties,
             double[] independentReadings,
+            double[] leftOver,
             SensorFit sensor,
             TipIn tipIn,
             List<String> remarks) {
@@ -38,6 +41,7 @@ public final class Estimate {
         this.logFactors = logFactors.clone();
         this.uncertainties = uncertainties.clone();
         this.independentReadings = independentReadings.clone();
+        this.leftOver = leftOver.clone();
         this.sensor = sensor;
         this.tipIn = tipIn;
         this.remarks = List.copyOf(remarks);
@@ -46,6 +50,14 @@ public final class Estimate {
     /** The table that is to be corrected. */
     public Table table() {
         return table;
+    }
+
+    /**
+     * How much more fuel the readings near a cell ask for than the fit gives it, less one standard error of theirs, ln; 0 where they ask for
+     * none. What neighbours and forecast say may draw a cell away from its own readings.
+     */
+    public double leftOver(int cell) {
+        return leftOver[cell];
     }
 
     /** Natural log of the factor that the cell's fuel needs. */

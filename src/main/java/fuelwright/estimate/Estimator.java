@@ -29,8 +29,8 @@ public final class Estimator {
     private static final int SAMPLED_ROWS = 60_000;
     /** Rows on which delays and lags are tried. */
     private static final int TRIED_ROWS = 30_000;
-    /** Delays and lags tried before the rounds, as multiples of the usual ones, so that the rounds start on the right slope. */
-    private static final double[] DELAY_TRIALS = {0.4, 0.7, 1, 1.5, 2.2, 3.2};
+    /** Rounds in which what was found by trial stays, so that cells and noise settle around it first. */
+    private static final int HELD_ROUNDS = 2;
 
     /** Delays tried for the picture: so many, evenly, in steps of so much, at least this far, at most so many times the one found. */
     private static final int PROFILED = 16;
@@ -38,8 +38,6 @@ public final class Estimator {
     private static final double ROUND_DELAY_S = 0.005;
     private static final double LEAST_TRIED_S = 0.15;
     private static final double MOST_TRIED = 2.4;
-
-    private static final double[] LAG_TRIALS = {0.5, 1, 2};
 
     /** Share of the whole time after which delays and lags are tried, samples settled, and both passes over all rows done. */
     private static final double DELAY_SHARE = 0.1;
@@ -60,7 +58,7 @@ public final class Estimator {
     private final Table delivered;
     private final List<Readings> readings = new ArrayList<>();
     private final Function<Table, Prior> priors;
-    private final Prior prior;
+    private Prior prior;
     private final List<NoiseModel> noise = new ArrayList<>();
     private final int halfBandwidth;
     private final CellOrder order;
@@ -182,26 +180,116 @@ public final class Estimator {
                 order.toTable(posterior.cells()),
                 order.toTable(posterior.cellUncertainties()),
                 order.toTable(last.independentReadings),
+                order.toTable(leftOver(last)),
                 EstimateWords.sensorFit(Nuisance.sensor(nuisances), posterior),
                 tipIn.made(),
                 EstimateWords.remarks(readings, noise, smoothness, crowding, prior));
     }
 
-    /** Rounds on samples until noise, delay, lag and smoothness have settled. */
-    private void search() {
-        pace.next(DELAY_SHARE, steps(few) * (DELAY_TRIALS.length + LAG_TRIALS.length));
-        if (readings.stream().anyMatch(r -> r.measured) && !off.contains(Part.DELAY_AND_LAG)) {
-            searchDelay();
+    /** The mean residual of the readings at each cell after the last step, less its standard error, where that is lean. */
+    private double[] leftOver(Sums last) {
+        double[] residuals =
+                last.cellResidualAfter(step(posterior.cells(), cells), step(posterior.nuisances(), nuisances));
+        double[] ones = new double[cells.length];
+        Arrays.fill(ones, 1);
+        double[] weights = last.cellCell.times(ones);
+        double[] left = new double[cells.length];
+        for (int c = 0; c < left.length; c++) {
+            left[c] = weights[c] > 0 ? Math.max(0, residuals[c] / weights[c] - 1 / Math.sqrt(weights[c])) : 0;
         }
+        return left;
+    }
+
+    /** Settles where trials say that readings are as late; where that would be unusual, from the usual as well, and the better is kept. */
+    private void search() {
+        pace.next(DELAY_SHARE, steps(few) * Lateness.TRIALS);
+        if (readings.stream().noneMatch(r -> r.measured) || off.contains(Part.DELAY_AND_LAG)) {
+            settle(false, SEARCH_SHARE);
+            return;
+        }
+        State start = state();
+        double[] found = mostPlausible(Lateness.lags(mostPlausible(Lateness.delays())));
+        if (!Lateness.isUnusual(found)) {
+            nuisances = found;
+            settle(true, SEARCH_SHARE);
+            return;
+        }
+        settle(true, (DELAY_SHARE + SEARCH_SHARE) / 2);
+        State usual = state();
+        take(start);
+        nuisances = found;
+        prior = prior.withNuisances(Lateness.spreads(found));
+        settle(true, SEARCH_SHARE);
+        State unusual = state();
+        NoiseModel[] calmer = new NoiseModel[noise.size()];
+        for (int i = 0; i < calmer.length; i++) {
+            calmer[i] = usual.noise.get(i).still() < unusual.noise.get(i).still()
+                    ? usual.noise.get(i)
+                    : unusual.noise.get(i);
+        }
+        take(misfitOf(usual, calmer) <= misfitOf(unusual, calmer) ? usual : unusual);
+    }
+
+    /** Rounds on samples until noise, delay, lag and smoothness have settled. */
+    private void settle(boolean measured, double share) {
+        double from = share - (SEARCH_SHARE - DELAY_SHARE);
         for (int round = 0; round < ROUNDS; round++) {
-            pace.next(DELAY_SHARE + (round + 1) * (SEARCH_SHARE - DELAY_SHARE) / ROUNDS, 2 * steps(some));
+            pace.next(Math.max(DELAY_SHARE, from + (round + 1) * (share - from) / ROUNDS), 2 * steps(some));
             measureNoise();
             Sums sums = sums(some, nuisances);
+            boolean held = measured && round < HELD_ROUNDS;
+            if (held) {
+                sums.without(Nuisance.LATENESS);
+            }
             if (round % 2 == 1 && !off.contains(Part.CHOSEN_SMOOTHNESS) && !off.contains(Part.NEIGHBOURS)) {
                 smoothness = smoothness.chosen(sums, cells, nuisances, table, prior, pace);
             }
+            double[] before = nuisances;
             moveTo(smoothness.posterior(sums, cells, nuisances, table, prior));
+            if (held) {
+                for (Nuisance nuisance : Nuisance.LATENESS) {
+                    nuisances[nuisance.ordinal()] = before[nuisance.ordinal()];
+                }
+            } else if (measured) {
+                // What looked unusually late at first may be usual after all.
+                prior = prior.withNuisances(Lateness.spreads(nuisances));
+            }
         }
+    }
+
+    /** Where a search stands. */
+    private record State(
+            double[] cells,
+            double[] nuisances,
+            Prior prior,
+            List<NoiseModel> noise,
+            Smoothness smoothness,
+            Crowding crowding) {}
+
+    private State state() {
+        return new State(cells, nuisances, prior, List.copyOf(noise), smoothness, crowding);
+    }
+
+    private void take(State state) {
+        cells = state.cells;
+        nuisances = state.nuisances;
+        prior = state.prior;
+        smoothness = state.smoothness;
+        crowding = state.crowding;
+        for (int i = 0; i < noise.size(); i++) {
+            noise.set(i, state.noise.get(i));
+        }
+    }
+
+    /** How badly a state explains the rides, judged by noise that others are judged by too. */
+    private double misfitOf(State state, NoiseModel... common) {
+        take(state);
+        for (int i = 0; i < common.length; i++) {
+            noise.set(i, common[i]);
+        }
+        crowding = Crowding.none(table.cells());
+        smoothness = Smoothness.usual();
+        return misfitHeld(some, nuisances);
     }
 
     /** What a coarser table settles, and one round from there. */
@@ -212,6 +300,7 @@ public final class Estimator {
             noise.set(i, coarse.noise.get(i));
         }
         nuisances = coarse.nuisances;
+        prior = prior.withNuisances(coarse.prior.nuisanceSpreads());
         smoothness = coarse.smoothness;
         cells = CoarseTable.refined(coarse.cells, coarse.table, table);
         pace.check();
@@ -251,35 +340,22 @@ public final class Estimator {
         return inside;
     }
 
-    /** First the delay at the usual lag, then the lag at that delay. Trials don't depend on each other and run side by side. */
-    private void searchDelay() {
-        nuisances = mostPlausible(
-                Arrays.stream(DELAY_TRIALS).mapToObj(d -> scaled(d, 1)).toList());
-        double delay = nuisances[Nuisance.CYCLES.ordinal()] / Nuisance.CYCLES.start;
-        nuisances = mostPlausible(
-                Arrays.stream(LAG_TRIALS).mapToObj(l -> scaled(delay, l)).toList());
-    }
-
-    private double[] scaled(double delay, double lag) {
-        double[] trial = Nuisance.starts();
-        for (Nuisance part : Nuisance.DELAYS) {
-            trial[part.ordinal()] *= delay;
-        }
-        trial[Nuisance.LAG.ordinal()] *= lag;
-        return kept(trial);
-    }
-
+    /** Trials don't depend on each other and run side by side. */
     private double[] mostPlausible(List<double[]> trials) {
-        double[] deviances = trials.parallelStream()
-                .mapToDouble(t -> smoothness
-                        .posterior(sums(few, t), cells, t, table, prior)
-                        .deviance())
-                .toArray();
+        double[] misfits =
+                trials.parallelStream().mapToDouble(t -> misfitHeld(few, t)).toArray();
         int best = 0;
-        for (int i = 1; i < deviances.length; i++) {
-            best = deviances[i] < deviances[best] ? i : best;
+        for (int i = 1; i < misfits.length; i++) {
+            best = misfits[i] < misfits[best] ? i : best;
         }
         return trials.get(best);
+    }
+
+    /** How badly delay and lag explain these parts of the rides, held where they are. */
+    private double misfitHeld(List<List<Stretch>> parts, double[] around) {
+        Sums held = sums(parts, around).without(Nuisance.LATENESS);
+        return Lateness.penalty(around)
+                + smoothness.posterior(held, cells, around, table, prior).misfit();
     }
 
     private Sums sums(List<List<Stretch>> parts, double[] around) {

@@ -27,6 +27,8 @@ enum Nuisance {
     static final int COUNT = values().length;
     /** The parts of the dead time. */
     static final List<Nuisance> DELAYS = List.of(FIXED_DELAY, CYCLES, GAS);
+    /** What makes a reading late. */
+    static final List<Nuisance> LATENESS = List.of(FIXED_DELAY, CYCLES, GAS, LAG);
 
     final double start;
     final double spread;
@@ -34,6 +36,14 @@ enum Nuisance {
     Nuisance(double start, double spread) {
         this.start = start;
         this.spread = spread;
+    }
+
+    static double[] spreads() {
+        double[] all = new double[COUNT];
+        for (Nuisance nuisance : values()) {
+            all[nuisance.ordinal()] = nuisance.spread;
+        }
+        return all;
     }
 
     static double[] starts() {

@@ -21,6 +21,7 @@ final class Posterior {
     private final double devianceWithoutPrior;
 
     private final double ownDeviance;
+    private final double misfit;
 
     /**
      * @param sums evidence around {@code pointCells}, {@code pointNuisances}
@@ -35,6 +36,18 @@ final class Posterior {
             SymmetricBand precision,
             double ownSpread,
             double[] mean) {
+        this(sums, pointCells, pointNuisances, precision, ownSpread, mean, Nuisance.spreads());
+    }
+
+    /** @param nuisanceSpreads prior standard deviation of each nuisance */
+    Posterior(
+            Sums sums,
+            double[] pointCells,
+            double[] pointNuisances,
+            SymmetricBand precision,
+            double ownSpread,
+            double[] mean,
+            double[] nuisanceSpreads) {
         int n = sums.cells;
         int p = Nuisance.COUNT;
         double own = 1 / (ownSpread * ownSpread);
@@ -78,7 +91,7 @@ final class Posterior {
         borderSolved = factor.solve(border);
         SymmetricBand schur = new SymmetricBand(p, p - 1);
         for (int q = 0; q < p; q++) {
-            double spread = Nuisance.values()[q].spread;
+            double spread = nuisanceSpreads[q];
             for (int r = 0; r <= q; r++) {
                 double value = sums.nuisanceNuisance[q][r] - dot(border[r], borderSolved[q]);
                 schur.set(q, r, value + (q == r ? 1 / (spread * spread) : 0));
@@ -108,7 +121,8 @@ final class Posterior {
             nuisances[q] += shift[q];
         }
         this.precision = precision;
-        devianceWithoutPrior = constant - fitted + factor.logDeterminant() + borderFactor.logDeterminant();
+        misfit = constant - fitted;
+        devianceWithoutPrior = misfit + factor.logDeterminant() + borderFactor.logDeterminant();
         ownDeviance = n * Math.log(own);
     }
 
@@ -147,6 +161,14 @@ final class Posterior {
     /** Twice the negative log marginal likelihood, but for a constant that doesn't depend on the prior. */
     double deviance() {
         return devianceWithoutPrior - BandedCholesky.of(precision).logDeterminant() - ownDeviance;
+    }
+
+    /**
+     * The least that the sum of weighted squares and departures from the prior comes to. For comparing delays: a long lag spreads a reading
+     * over many cells, so that by the deviance it would be preferred for telling less.
+     */
+    double misfit() {
+        return misfit;
     }
 
     /** Posterior standard deviation of each cell's ln factor. */

@@ -16,19 +16,21 @@ final class Prior {
     private final double[] mean;
     private final double[] spread;
     private final boolean forecast;
+    private final double[] nuisanceSpreads;
 
-    private Prior(double[] base, double[] mean, double[] spread, boolean forecast) {
+    private Prior(double[] base, double[] mean, double[] spread, boolean forecast, double[] nuisanceSpreads) {
         this.base = base;
         this.mean = mean;
         this.spread = spread;
         this.forecast = forecast;
+        this.nuisanceSpreads = nuisanceSpreads;
     }
 
     /** Nothing known but that tables are seldom wholly wrong. */
     static Prior unknown(Table table) {
         double[] spread = new double[table.cells()];
         Arrays.fill(spread, UNKNOWN_SPREAD);
-        return new Prior(new double[table.cells()], new double[table.cells()], spread, false);
+        return new Prior(new double[table.cells()], new double[table.cells()], spread, false, Nuisance.spreads());
     }
 
     /**
@@ -47,7 +49,8 @@ final class Prior {
             mean[c] = forecast.logFactor(table.speedAt(c), table.loadAt(c));
             spread[c] = Math.max(LEAST_SPREAD, forecast.logUncertainty(table.speedAt(c), table.loadAt(c)));
         }
-        return new Prior(order.fromTable(base), order.fromTable(mean), order.fromTable(spread), true);
+        return new Prior(
+                order.fromTable(base), order.fromTable(mean), order.fromTable(spread), true, Nuisance.spreads());
     }
 
     /** Mean ln factor of each cell, with the forecast trusted {@code trust} times. */
@@ -62,6 +65,16 @@ final class Prior {
     /** Standard deviation of each cell around its mean, times {@code factor}. */
     double[] spreads(double factor) {
         return scaled(spread, factor);
+    }
+
+    /** The same of the cells, with other standard deviations of the nuisances. */
+    Prior withNuisances(double[] spreads) {
+        return new Prior(base, mean, spread, forecast, spreads);
+    }
+
+    /** Standard deviation of each nuisance around its start. */
+    double[] nuisanceSpreads() {
+        return nuisanceSpreads.clone();
     }
 
     /** Whether the mean comes from the bore forecast. */

@@ -11,8 +11,9 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * From estimate to figures for the hardware, by rules that err to the rich side: doubt adds fuel at high load; a cell at high load is
- * leaned only where it was measured and surely rich; elsewhere a cell that nobody rode is leaned only by what is beyond doubt; caps for
+ * From estimate to figures for the hardware, by rules that err to the rich side: doubt adds fuel at high load, and so do a cell's own
+ * readings that ask for more than its neighbours; a cell at high load is leaned only where it was measured and surely rich, and no further
+ * than the plain mean of its readings; elsewhere a cell that nobody rode is leaned only by what is beyond doubt; caps for
  * one pass; decisions by hand; rounding up at high load, to nearest elsewhere. Every step is kept for the explanation.
  */
 public final class ProposalMaker {
@@ -90,7 +91,11 @@ public final class ProposalMaker {
     }
 
     private double guarded(int cell, boolean high, List<Step> steps) {
-        double e = estimate.logFactor(cell);
+        double fitted = estimate.logFactor(cell);
+        double e = high ? fitted + estimate.leftOver(cell) : fitted;
+        if (e > fitted) {
+            steps.add(new Step(Kind.OWN_READINGS, Math.exp(e)));
+        }
         double sd = estimate.logUncertainty(cell);
         boolean edge = !high && isHighLoad(highLoad, table, cell, EDGE);
         double z = high ? settings.richSideZ() : edge ? settings.richSideZ() / 2 : 0;
@@ -107,6 +112,16 @@ public final class ProposalMaker {
         if (guarded < least) {
             guarded = least;
             steps.add(new Step(Kind.NOT_LEANED, Math.exp(guarded)));
+        }
+        // Whatever film and delay explain away: nobody takes fuel where the rows themselves show none to spare.
+        double rows = Math.min(
+                0,
+                means.at(cell)
+                        .map(m -> Math.log1p(m.meanShortfallPercent() / 100))
+                        .orElse(0.0));
+        if (high && guarded < rows) {
+            guarded = rows;
+            steps.add(new Step(Kind.LEANED_LESS, Math.exp(guarded)));
         }
         return Math.exp(guarded);
     }

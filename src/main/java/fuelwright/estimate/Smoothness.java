@@ -52,7 +52,8 @@ record Smoothness(double spread, double rangeSpeed, double rangeLoad, double own
     Posterior posterior(Sums sums, double[] pointCells, double[] pointNuisances, Table table, Prior prior) {
         SymmetricBand precision =
                 SmoothPrior.precision(table.speed(), table.load(), rangeSpeed, rangeLoad, prior.spreads(spread));
-        return new Posterior(sums, pointCells, pointNuisances, precision, own, prior.means(trust));
+        return new Posterior(
+                sums, pointCells, pointNuisances, precision, own, prior.means(trust), prior.nuisanceSpreads());
     }
 
     /**

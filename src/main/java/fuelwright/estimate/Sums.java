@@ -169,6 +169,19 @@ final class Sums {
         return most - least > cellCell.halfBandwidth();
     }
 
+    /** Σ w·Jc·(r − Jc·c − Jn·n): what is left of the cells' residuals after a step away from the point. */
+    double[] cellResidualAfter(double[] c, double[] n) {
+        double[] left = cellResidual.clone();
+        double[] moved = cellCell.times(c);
+        for (int i = 0; i < cells; i++) {
+            left[i] -= moved[i];
+            for (int p = 0; p < Nuisance.COUNT; p++) {
+                left[i] -= cellNuisance[i][p] * n[p];
+            }
+        }
+        return left;
+    }
+
     /**
      * Σ w·(r − Jc·c − Jn·n)²: what is left of the residuals after a step away from the point.
      *

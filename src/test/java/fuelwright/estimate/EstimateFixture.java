@@ -17,7 +17,15 @@ public final class EstimateFixture {
                 0.004,
                 0.006,
                 "delay 41 ms at 4500 rpm and lag 78 ms, found from the rides");
-        return new Estimate(table, logFactors, uncertainties, readings, sensor, tipIn(), List.of("wall film left out"));
+        return new Estimate(
+                table,
+                logFactors,
+                uncertainties,
+                readings,
+                new double[readings.length],
+                sensor,
+                tipIn(),
+                List.of("wall film left out"));
     }
 
     /** Every third cell was judged, one of them did worse. */

@@ -81,6 +81,21 @@ class EstimatorTest {
     }
 
     @Test
+    void aLoggerThatHoldsBackAndSmoothsIsFoundOut() {
+        SensorModel late = new SensorModel(0.62, 1, 0.5, 0.4);
+        MadeUpRide made = new MadeUpRide((rpm, load) -> 1.05 - 0.0008 * load, HZ, late);
+        ScreenedRide ride = made.made("late", 240, MadeUpRide.wandering(1800, 6800, 41), MadeUpRide.lively(1, 75, 2.1));
+        List<Estimator.Source> source = List.of(new Estimator.Source(ride, made.old));
+        SensorModel found = new Estimator(made.old, made.target, source, Machine.unknown(), 0)
+                .run(() -> {})
+                .sensor()
+                .model();
+        double usedS = found.delayS(DelayProfile.SPEED_RPM, DelayProfile.FLOW_G_PER_S);
+        assertEquals(late.delayS(DelayProfile.SPEED_RPM, DelayProfile.FLOW_G_PER_S), usedS, 0.5 / HZ);
+        assertEquals(late.lagS(), found.lagS(), 1 / HZ);
+    }
+
+    @Test
     void aRideThatHardlyMovesKeepsTheUsualSensorAndSaysSo() {
         ScreenedRide dull = MADE.made("dull", 60, t -> 3500, t -> 20);
         SensorFit sensor = estimate(MADE.old, Machine.unknown(), dull).sensor();

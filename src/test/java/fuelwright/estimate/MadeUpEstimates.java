@@ -15,6 +15,16 @@ public final class MadeUpEstimates {
 
     public static Estimate estimate(
             Table table, IntToDoubleFunction logFactor, IntToDoubleFunction uncertainty, IntToDoubleFunction readings) {
+        return estimate(table, logFactor, uncertainty, readings, c -> 0);
+    }
+
+    static Estimate estimate(
+            Table table,
+            IntToDoubleFunction logFactor,
+            IntToDoubleFunction uncertainty,
+            IntToDoubleFunction readings,
+            IntToDoubleFunction leftOver) {
+        double[] left = new double[table.cells()];
         double[] factors = new double[table.cells()];
         double[] errors = new double[table.cells()];
         double[] counts = new double[table.cells()];
@@ -22,6 +32,7 @@ public final class MadeUpEstimates {
             factors[c] = logFactor.applyAsDouble(c);
             errors[c] = uncertainty.applyAsDouble(c);
             counts[c] = readings.applyAsDouble(c);
+            left[c] = leftOver.applyAsDouble(c);
         }
         SensorFit sensor = new SensorFit(
                 new SensorModel(0.03, 1, 0.5, 0.08), true, 0.004, 0.012, "Delay and lag follow from the rides.");
@@ -30,6 +41,7 @@ public final class MadeUpEstimates {
                 factors,
                 errors,
                 counts,
+                left,
                 sensor,
                 TipIn.none(),
                 List.of("Smoothing was chosen by marginal likelihood."));

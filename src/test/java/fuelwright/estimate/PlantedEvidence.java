@@ -10,7 +10,15 @@ public final class PlantedEvidence {
 
     public static Estimate estimate(
             Table table, double[] logFactors, double[] logUncertainties, double[] readings, SensorFit sensor) {
-        return new Estimate(table, logFactors, logUncertainties, readings, sensor, TipIn.none(), List.of());
+        return new Estimate(
+                table,
+                logFactors,
+                logUncertainties,
+                readings,
+                new double[readings.length],
+                sensor,
+                TipIn.none(),
+                List.of());
     }
 
     public static Proposal proposal(Table before, ProposalSettings settings, List<CellProposal> cells) {

@@ -37,12 +37,22 @@ class ProposalMakerTest {
         Arrays.fill(values, value);
         Table table = Table.of(quantity, SPEED, LOAD, values);
         Estimate estimate = MadeUpEstimates.estimate(table, c -> log, c -> sd, c -> readings);
-        CellMeans means = EstimateFixture.means(new CellMeans.Mean[values.length]);
-        return ProposalMaker.make(estimate, means, HighLoad.byThrottle(), rules).cell(cell);
+        CellMeans.Mean mean = new CellMeans.Mean(readings, 100 * Math.expm1(log), 1, 1, (int) readings);
+        CellMeans.Mean[] means = new CellMeans.Mean[values.length];
+        Arrays.fill(means, mean);
+        return propose(estimate, means, cell, rules);
+    }
+
+    private static CellProposal propose(Estimate estimate, CellMeans.Mean[] means, int cell, ProposalSettings rules) {
+        return ProposalMaker.make(estimate, EstimateFixture.means(means), HighLoad.byThrottle(), rules)
+                .cell(cell);
     }
 
     private static List<Kind> kinds(CellProposal cell) {
-        return cell.steps().stream().map(Step::kind).toList();
+        return cell.steps().stream()
+                .map(Step::kind)
+                .filter(k -> k != Kind.OBSERVED)
+                .toList();
     }
 
     @Test
@@ -84,6 +94,33 @@ class ProposalMakerTest {
         assertEquals(1, thin.factor(), 1e-12);
         assertEquals(List.of(Kind.FITTED, Kind.NOT_LEANED), kinds(thin));
         assertEquals(1, propose(HIGH, -0.03, SURE, 0, SETTINGS).factor(), 1e-12);
+    }
+
+    private static CellProposal atFullLoad(double log, double leftOver, CellMeans.Mean mean) {
+        double[] values = new double[SPEED.size() * LOAD.size()];
+        Arrays.fill(values, 50);
+        Table table = Table.of(Quantity.VOLUMETRIC_EFFICIENCY, SPEED, LOAD, values);
+        Estimate estimate = MadeUpEstimates.estimate(table, c -> log, c -> SURE, c -> MANY, c -> leftOver);
+        CellMeans.Mean[] means = new CellMeans.Mean[values.length];
+        Arrays.fill(means, mean);
+        return propose(estimate, means, HIGH, SETTINGS);
+    }
+
+    @Test
+    void atHighLoadACellIsLeanedNoFurtherThanThePlainMeanOfItsReadings() {
+        CellProposal rich = atFullLoad(-0.03, 0, new CellMeans.Mean(MANY, -1, 1, 0.87, 50));
+        assertEquals(0.99, rich.factor(), 2.1e-4);
+        assertEquals(List.of(Kind.FITTED, Kind.LEANED_LESS), kinds(rich));
+        CellProposal right = atFullLoad(-0.03, 0, new CellMeans.Mean(MANY, 0.2, 1, 0.87, 50));
+        assertEquals(1, right.factor(), 1e-12);
+        assertEquals(1, atFullLoad(-0.03, 0, null).factor(), 1e-12);
+    }
+
+    @Test
+    void atHighLoadReadingsThatAskForMoreThanTheirNeighboursAreHeard() {
+        CellProposal lean = atFullLoad(0.01, 0.015, new CellMeans.Mean(MANY, 2.5, 1, 0.89, 50));
+        assertEquals(Math.exp(0.025), lean.factor(), 2.1e-4);
+        assertEquals(List.of(Kind.FITTED, Kind.OWN_READINGS), kinds(lean));
     }
 
     @Test
@@ -229,8 +266,8 @@ class ProposalMakerTest {
         Proposal proposal = ProposalMaker.make(estimate, EstimateFixture.means(means), HighLoad.byThrottle(), SETTINGS);
         assertEquals(
                 new Step(Kind.OBSERVED, 1.075), proposal.cell(LIGHT).steps().get(0));
-        assertEquals(List.of(Kind.OBSERVED, Kind.FITTED), kinds(proposal.cell(LIGHT)));
-        assertEquals(List.of(Kind.FITTED), kinds(proposal.cell(0)));
+        assertEquals(List.of(Kind.FITTED), kinds(proposal.cell(LIGHT)));
+        assertEquals(Kind.FITTED, proposal.cell(0).steps().get(0).kind());
         assertEquals(proposal.cell(LIGHT).after(), proposal.corrected().at(LIGHT), 0.0);
         assertEquals(proposal.cell(LIGHT).changePercent(), proposal.change().at(LIGHT), 0.0);
         assertEquals(Quantity.CHANGE, proposal.change().quantity());
