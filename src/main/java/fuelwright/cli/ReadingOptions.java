@@ -31,7 +31,7 @@ final class ReadingOptions {
             names = "--volts",
             paramLabel = "V=LAMBDA",
             description =
-                    "lambda at a voltage of the wideband's output; twice, for instance --volts 0=0.68 --volts 5=1.36")
+                    "lambda at a voltage of the wideband's output; twice, for instance --volts 0.5=0.7 --volts 4.5=1.3")
     private List<String> volts = new ArrayList<>();
 
     @Option(names = "--rate", paramLabel = "HZ", description = "rows a second of rides without a time column")
@@ -117,7 +117,7 @@ final class ReadingOptions {
     }
 
     private WidebandScale widebandScale() {
-        String needed = "--volts needs two points, for instance --volts 0=0.68 --volts 5=1.36";
+        String needed = "--volts needs two points, for instance --volts 0.5=0.7 --volts 4.5=1.3";
         if (volts.size() != 2) {
             throw CommandFailed.usage(needed);
         }

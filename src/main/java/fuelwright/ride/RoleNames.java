@@ -58,7 +58,7 @@ final class RoleNames {
         rule(" (long (term )?(fuel )?trim|ltft|longft|lt ?trim|langzeit\\w*) ", Role.LONG_TRIM, 3);
         rule(" (ltft|longft)\\w* ", Role.LONG_TRIM, 3);
         rule(
-                " (lambda|λ|o2|closed loop|mixture|ego|afr) (correction|trim|integrator|regulator|control|controller|feedback) ",
+                " (lambda|λ|o2|closed loop|mixture|afr) (correction|trim|integrator|regulator|control|controller|feedback) ",
                 Role.SHORT_TRIM,
                 2);
         other(" (narrow ?band|narrow) ", "a narrow-band sensor: it tells rich from lean, not how much");
@@ -82,7 +82,7 @@ final class RoleNames {
                 " (engine|eng|motor|crank|crankshaft) (speed|rpm|revs?|revolutions) | rpm | engine r min | motordrehzahl | drehzahl | revs | n mot | nmot | engine revolutions ",
                 Role.ENGINE_SPEED,
                 3);
-        rule(" (erpm|rpms|rev|ne|engine n) ", Role.ENGINE_SPEED, 2);
+        rule(" (rpms|rev|ne|engine n) ", Role.ENGINE_SPEED, 2);
         other(" (pedal|grip|twist ?grip|accelerator|app|actuator) ", "the rider's wish, not the throttle's opening");
         rule(" relative throttle( position)? ", Role.THROTTLE, 1);
         rule(

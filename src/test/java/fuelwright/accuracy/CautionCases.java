@@ -86,7 +86,7 @@ public final class CautionCases {
                 RideProfile.road(12)));
         all.add(new CautionCase(
                 "clean twin, noisy sensor",
-                twin().sensor(new Sensor(0.07, false, 0.68, 1.36, 0.015, 0.03, 0))
+                twin().sensor(new Sensor(0.07, false, 0.65, 1.4, 0.015, 0.03, 0))
                         .build(),
                 905,
                 RideProfile.road(9)));
@@ -97,7 +97,7 @@ public final class CautionCases {
         all.add(new CautionCase(
                 "clean low twin, slow sensor",
                 lowTwin()
-                        .sensor(new Sensor(0.2, false, 0.68, 1.36, 0.004, 0.01, 15))
+                        .sensor(new Sensor(0.2, false, 0.65, 1.4, 0.004, 0.01, 15))
                         .build(),
                 909,
                 RideProfile.road(10)));
@@ -129,7 +129,7 @@ public final class CautionCases {
                 "clean triple, peaky, by pressure, noisy",
                 triple().index(Index.PRESSURE)
                         .breathingAfter(peaky(9800))
-                        .sensor(new Sensor(0.09, true, 0.68, 1.36, 0.012, 0.025, 0))
+                        .sensor(new Sensor(0.09, true, 0.65, 1.4, 0.012, 0.025, 0))
                         .build(),
                 917,
                 RideProfile.road(10)));
@@ -242,11 +242,11 @@ public final class CautionCases {
         all.add(of("frozen sensor, dyno", single(), 942, PULLS.with(RideFlaws.NONE.withFrozen(50, 62)))
                 .wants("sensor-frozen", STOP));
         all.add(of("sensor at its lean end all the time", twin(), 943, RideProfile.road(6))
-                .edit(LogEdit.column(4, (v, share) -> 1.36))
+                .edit(LogEdit.column(4, (v, share) -> 1.4))
                 .wants("sensor-at-its-end|mixture-unit|lean-under-load", STOP));
         all.add(of(
                         "slow sensor",
-                        four().sensor(new Sensor(0.38, false, 0.68, 1.36, 0.004, 0.012, 0)),
+                        four().sensor(new Sensor(0.38, false, 0.65, 1.4, 0.004, 0.012, 0)),
                         944,
                         RideProfile.road(10))
                 .wants("sensor-slow", CHECK));

@@ -128,7 +128,7 @@ final class HarderCautionCases {
                 .edit(column(LogEdit.MIXTURE, (v, share) -> v > 1.3 ? 0 : v)));
         all.add(of(
                 "clean single, much unrest in the mixture",
-                single().sensor(new Sensor(0.06, false, 0.68, 1.36, 0.01, 0.06, 0)),
+                single().sensor(new Sensor(0.06, false, 0.65, 1.4, 0.01, 0.06, 0)),
                 1220,
                 RideProfile.road(10)));
         return all;
@@ -216,7 +216,7 @@ final class HarderCautionCases {
 
     private static void sensors(List<CautionCase> all) {
         all.add(of("sensor in free air for a fifth of the ride", twin(), 1331, RideProfile.road(12))
-                .edit(column(LogEdit.MIXTURE, (v, share) -> share > 0.4 && share < 0.6 ? 1.36 : v))
+                .edit(column(LogEdit.MIXTURE, (v, share) -> share > 0.4 && share < 0.6 ? 1.4 : v))
                 .wants("lean-under-load|sensor-at-its-end", STOP));
         all.add(of(
                         "sensor in free air for a part, AFR",
@@ -226,7 +226,7 @@ final class HarderCautionCases {
                 .edit(column(LogEdit.MIXTURE, (v, share) -> share > 0.5 && share < 0.62 ? 20.9 : v))
                 .wants("lean-under-load|sensor-at-its-end", STOP));
         all.add(of("sensor at its rich end at high load", twin(), 1333, RideProfile.road(10))
-                .edit(column(LogEdit.MIXTURE, (v, share) -> v < 0.9 ? 0.68 : v))
+                .edit(column(LogEdit.MIXTURE, (v, share) -> v < 0.9 ? 0.65 : v))
                 .wants("sensor-at-its-end", CHECK));
         all.add(of("sensor frozen in the last third", triple(), 1334, RideProfile.road(12))
                 .edit(column(LogEdit.MIXTURE, (v, share) -> share > 0.67 ? 0.871 : v))
@@ -236,7 +236,7 @@ final class HarderCautionCases {
                 .wants("sensor-still", STOP));
         all.add(of(
                         "sensor of 0.6 s",
-                        twin().sensor(new Sensor(0.6, false, 0.68, 1.36, 0.004, 0.012, 0)),
+                        twin().sensor(new Sensor(0.6, false, 0.65, 1.4, 0.004, 0.012, 0)),
                         1336,
                         RideProfile.road(10))
                 .wants("sensor-slow", CHECK));
@@ -292,7 +292,7 @@ final class HarderCautionCases {
                 .wants("misfire", CHECK));
         all.add(of(
                         "misfire, slow sensor",
-                        single().sensor(new Sensor(0.18, false, 0.68, 1.36, 0.004, 0.012, 0)),
+                        single().sensor(new Sensor(0.18, false, 0.65, 1.4, 0.004, 0.012, 0)),
                         1354,
                         RideProfile.road(12).with(RideFlaws.NONE.withMisfires(6)))
                 .wants("misfire", CHECK));

@@ -153,7 +153,7 @@ final class LogEdit {
                     && figure(row, SPEED) > speedRpm
                     && figure(row, THROTTLE) > throttle;
             missing[0] = Math.max(0, Math.min(0.25, missing[0] + step * (drawn ? perS : -0.4)));
-            put(row, MIXTURE, Math.min(1.36, figure(row, MIXTURE) / (1 - missing[0])));
+            put(row, MIXTURE, Math.min(1.4, figure(row, MIXTURE) / (1 - missing[0])));
         });
     }
 
@@ -165,7 +165,7 @@ final class LogEdit {
             double pulse = figure(row, PULSE);
             if (pulse > most) {
                 put(row, PULSE, most);
-                put(row, MIXTURE, Math.min(1.36, figure(row, MIXTURE) * pulse / most));
+                put(row, MIXTURE, Math.min(1.4, figure(row, MIXTURE) * pulse / most));
             }
         });
     }

@@ -110,7 +110,7 @@ final class MoreCautionCases {
                 RideProfile.dyno(100.0, 80.0, 100.0, 60.0)));
         all.add(of(
                 "clean small single, noisy and slow",
-                small().sensor(new Sensor(0.15, false, 0.68, 1.36, 0.012, 0.025, 10)),
+                small().sensor(new Sensor(0.15, false, 0.65, 1.4, 0.012, 0.025, 10)),
                 1013,
                 RideProfile.road(10)));
         return all;

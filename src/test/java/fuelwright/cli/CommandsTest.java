@@ -571,7 +571,7 @@ class CommandsTest {
         StringBuilder text = new StringBuilder("engine speed [rpm],throttle [%],wideband [V]\n");
         for (String row : rows.subList(1, rows.size())) {
             String[] f = row.split(",");
-            double volts = (Double.parseDouble(f[4]) - 0.68) / 0.68 * 5;
+            double volts = 0.5 + (Double.parseDouble(f[4]) - 0.7) / 0.15;
             text.append(f[1]).append(',').append(f[2]).append(',').append(volts).append('\n');
         }
         Path ride = Files.writeString(home.resolve("volts.csv"), text);
@@ -581,10 +581,10 @@ class CommandsTest {
         blind.has("--volts");
         propose(ride, home.resolve("x"), "--rate", "20").refused(Exit.INPUT, "wideband [V] is left out", "scale");
         Ran told =
-                Ran.of("inspect", "--ride", ride, "--rate", "20", "--volts", "0=0.68", "--volts", "5=1.36", "--json");
+                Ran.of("inspect", "--ride", ride, "--rate", "20", "--volts", "0.5=0.7", "--volts", "4.5=1.3", "--json");
         JsonNode lambda =
                 new ObjectMapper().readTree(told.out()).get("channels").get(2);
-        assertEquals(0.68, lambda.get("least").asDouble(), 0.01);
-        assertEquals(1.36, lambda.get("most").asDouble(), 0.01);
+        assertEquals(0.65, lambda.get("least").asDouble(), 0.01);
+        assertEquals(1.4, lambda.get("most").asDouble(), 0.01);
     }
 }

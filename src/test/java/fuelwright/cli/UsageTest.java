@@ -153,7 +153,7 @@ class UsageTest {
 
     @Test
     void use07_a_scale_of_volts_needs_two_points_and_a_rate_a_figure() {
-        for (String volts : List.of("1", "x=1", "1=", "0=0.68")) {
+        for (String volts : List.of("1", "x=1", "1=", "0.5=0.7")) {
             Ran.of("inspect", "--ride", "none.csv", "--volts", volts).refused(Exit.USAGE, "--volts");
         }
         Ran.of("inspect", "--ride", "none.csv", "--volts", "1=0.7", "--volts", "1=1.3")

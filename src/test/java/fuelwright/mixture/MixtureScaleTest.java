@@ -22,8 +22,8 @@ class MixtureScaleTest {
 
     @Test
     void twoPointsSetAWidebandsScale() {
-        assertEquals(0.68, MixtureScale.lambdaOfVolts(0, 0, 0.68, 5, 1.36), 1e-12);
-        assertEquals(1.02, MixtureScale.lambdaOfVolts(2.5, 0, 0.68, 5, 1.36), 1e-12);
+        assertEquals(0.7, MixtureScale.lambdaOfVolts(0.5, 0.5, 0.7, 4.5, 1.3), 1e-12);
+        assertEquals(1, MixtureScale.lambdaOfVolts(2.5, 0.5, 0.7, 4.5, 1.3), 1e-12);
     }
 
     @Test

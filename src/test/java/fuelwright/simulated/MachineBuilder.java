@@ -26,7 +26,7 @@ public final class MachineBuilder {
     private ControlUnit unit;
     private TableFlaw flaw = TableFlaw.wobble(0.015);
     private Exhaust exhaust = new Exhaust(0.02, 0.9, 0.2, 0);
-    private Sensor sensor = new Sensor(0.08, false, 0.68, 1.36, 0.004, 0.012, 0);
+    private Sensor sensor = new Sensor(0.08, false, 0.65, 1.4, 0.004, 0.012, 0);
     private Recorder recorder = new Recorder(20, Recorder.Mixture.LAMBDA, 0.001, true);
     private List<Double> cylinderShare = List.of();
 

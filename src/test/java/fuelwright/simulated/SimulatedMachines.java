@@ -9,8 +9,8 @@ import java.util.List;
 
 /** Invented machines, as different as workshops see them. None has a real model behind it. */
 public final class SimulatedMachines {
-    private static final Sensor SLOW = new Sensor(0.16, false, 0.68, 1.36, 0.004, 0.012, 0);
-    private static final Sensor NOISY = new Sensor(0.09, false, 0.68, 1.36, 0.012, 0.025, 0);
+    private static final Sensor SLOW = new Sensor(0.16, false, 0.65, 1.4, 0.004, 0.012, 0);
+    private static final Sensor NOISY = new Sensor(0.09, false, 0.65, 1.4, 0.012, 0.025, 0);
     private static final Recorder LAMBDA_20 = new Recorder(20, Mixture.LAMBDA, 0.001, true);
 
     private SimulatedMachines() {}
@@ -23,7 +23,7 @@ public final class SimulatedMachines {
                         6800.0, 7500.0, 8200.0))
                 .throttlesPct(List.of(0.0, 2.0, 4.0, 6.0, 9.0, 13.0, 18.0, 25.0, 35.0, 50.0, 70.0, 85.0, 100.0))
                 .flaw(new TableFlaw(0.012, 0.125, 5500, 7000, 80, 100))
-                .sensor(new Sensor(0.08, false, 0.68, 1.36, 0.004, 0.012, 12))
+                .sensor(new Sensor(0.08, false, 0.65, 1.4, 0.004, 0.012, 12))
                 .build();
     }
 

@@ -108,7 +108,7 @@ class SimulationTest {
             int now = i;
             boolean longCut = PLAIN.moments().subList(now - 20, now).stream().noneMatch(Moment::fuelOn);
             if (longCut && PLAIN.moments().get(i).speedRpm() > 2000) {
-                assertEquals(1.36, lambda[i], 1e-9);
+                assertEquals(1.4, lambda[i], 1e-9);
                 cut++;
             }
         }

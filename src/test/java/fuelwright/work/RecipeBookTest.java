@@ -30,7 +30,7 @@ class RecipeBookTest {
             .withDecimalSign(',')
             .withCharset(Charset.forName("windows-1252"))
             .withSampleRate(12.5)
-            .withWidebandScale(new WidebandScale(0, 0.68, 5, 1.36));
+            .withWidebandScale(new WidebandScale(0.5, 0.7, 4.5, 1.3));
 
     @TempDir
     Path folder;
