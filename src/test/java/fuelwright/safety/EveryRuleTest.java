@@ -3,6 +3,8 @@ package fuelwright.safety;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import fuelwright.airflow.HighLoad;
+import fuelwright.airflow.HighLoadLine;
 import fuelwright.airflow.InjectorSet;
 import fuelwright.airflow.Machine;
 import fuelwright.estimate.CellProposal.Kind;
@@ -494,6 +496,12 @@ class EveryRuleTest {
         all.add(new Spec(
                 "injectors-changed", NOTE, injectors(240, 300), injectors(240, 244), injectors(Double.NaN, 300)));
         all.add(new Spec("carried-stop", CHECK, note("caution"), note("remark"), null));
+        all.add(new Spec(
+                "high-load-unknown",
+                CHECK,
+                s -> s.planted.highLoad = HighLoad.byThrottle(),
+                s -> s.planted.highLoad = new HighLoadLine(rpm -> 55, HighLoad.Basis.PRESSURE),
+                null));
         all.add(new Spec("limits-changed", CHECK, limit(Limit.CLIFF, 30), limit(Limit.CLIFF, 20), null));
     }
 
@@ -713,7 +721,7 @@ class EveryRuleTest {
 
     @Test
     void highLoadIsWhatSaysMoreOfThrottleAndPressure() {
-        LoadThreshold threshold = new LoadThreshold(fuelwright.airflow.HighLoad.byThrottle(), 100);
+        LoadThreshold threshold = new LoadThreshold(HighLoad.byThrottle(), 100);
         assertTrue(threshold.at(4000, 20, 90), "pressure alone");
         assertTrue(threshold.at(4000, 70, 60), "throttle alone");
         assertTrue(!threshold.at(4000, 20, 60));
