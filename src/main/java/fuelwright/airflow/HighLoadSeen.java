@@ -67,7 +67,9 @@ public final class HighLoadSeen {
             return Optional.empty();
         }
         HighLoadLine model = best;
-        return Optional.of(rpm -> Math.min(model.percentAt(rpm), ofBand(rpm).orElse(HighLoad.THROTTLE_PERCENT)));
+        return Optional.of(rpm -> Math.min(
+                HighLoad.THROTTLE_PERCENT,
+                Math.min(model.percentAt(rpm), ofBand(rpm).orElse(HighLoad.THROTTLE_PERCENT))));
     }
 
     private static HighLoadLine ofBore(double boreMm) {

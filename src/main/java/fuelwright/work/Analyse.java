@@ -170,6 +170,8 @@ public final class Analyse {
                 job.proposal().deadTimeMs());
         List<Caution> cautions = new ArrayList<>(findings.judge(proposal));
         hardware.ifPresent(h -> cautions.addAll(h.cautions()));
+        RatioUntold.of(job).ifPresent(cautions::add);
+        ScreensOff.of(job).ifPresent(cautions::add);
         cautions.sort(Comparator.comparing(Caution::level));
         Analysis analysis = new Analysis(
                 job,

@@ -502,6 +502,13 @@ class EveryRuleTest {
                 s -> s.planted.highLoad = HighLoad.byThrottle(),
                 s -> s.planted.highLoad = new HighLoadLine(rpm -> 55, HighLoad.Basis.PRESSURE),
                 null));
+        all.add(new Spec("coolant-not-logged", CHECK, NOTHING, steady(Role.COOLANT, 85), NO_MIXTURE));
+        all.add(new Spec(
+                "low-speed-not-ridden",
+                NOTE,
+                s -> s.planted.readings[PlantedCase.cell(6, 0)] = 2,
+                s -> s.planted.readings[PlantedCase.cell(6, 0)] = 3,
+                null));
         all.add(new Spec("limits-changed", CHECK, limit(Limit.CLIFF, 30), limit(Limit.CLIFF, 20), null));
     }
 

@@ -234,6 +234,16 @@ class OtherRulesTest {
     }
 
     @Test
+    void withoutACoolantTemperatureItIsSaidAndThatEarlyReadingsAreRicher() {
+        Caution plain = with(drifting(1.0)).judge("coolant-not-logged").orElseThrow();
+        assertTrue(!plain.what().contains("first third"), plain.what());
+        Caution warming = with(drifting(1.06)).judge("coolant-not-logged").orElseThrow();
+        assertEquals(CHECK, warming.level());
+        assertTrue(warming.what().contains("do read 6 % richer in the first third"), warming.what());
+        assertQuiet("coolant-not-logged", with(drifting(1.06).steady(Role.COOLANT, 85)));
+    }
+
+    @Test
     void conditionsOfTheRide() {
         assertLevel(CHECK, "mostly-cold", with(ride().steady(Role.COOLANT, 60)));
         assertQuiet("mostly-cold", with(ride().steady(Role.COOLANT, 75)));
