@@ -18,6 +18,7 @@ public final class Judge {
             new SensorStill(),
             new MixtureAsAsked(),
             new ProposalShape(),
+            new PulseAgainstTable(),
             new HighLoadUnknown(),
             new NotRidden(),
             new SensorsCompared(),

@@ -502,6 +502,15 @@ class EveryRuleTest {
                 s -> s.planted.highLoad = HighLoad.byThrottle(),
                 s -> s.planted.highLoad = new HighLoadLine(rpm -> 55, HighLoad.Basis.PRESSURE),
                 null));
+        all.add(new Spec(
+                "wrong-table-by-pulse",
+                CHECK,
+                pulses(1.11),
+                pulses(1.04),
+                and(
+                        pulses(1.11),
+                        s -> s.planted.fuelTable =
+                                s.planted.fuelTable.with(Quantity.FUEL_TRIM, s.planted.fuelTable.toArray()))));
         all.add(new Spec("coolant-not-logged", CHECK, NOTHING, steady(Role.COOLANT, 85), NO_MIXTURE));
         all.add(new Spec(
                 "low-speed-not-ridden",
@@ -510,6 +519,15 @@ class EveryRuleTest {
                 s -> s.planted.readings[PlantedCase.cell(6, 0)] = 3,
                 null));
         all.add(new Spec("limits-changed", CHECK, limit(Limit.CLIFF, 30), limit(Limit.CLIFF, 20), null));
+    }
+
+    /** A ride whose pulses are so many times those of the table from 40 % throttle on. */
+    private static Consumer<Spoilt> pulses(double factor) {
+        return s -> {
+            s.planted.fuelTable = PulseAgainstTableTest.table();
+            s.ride = PulseAgainstTableTest.ride(
+                    cell -> PlantedCase.THROTTLE.at(cell / PlantedCase.SPEED.size()) >= 40 ? factor : 1);
+        };
     }
 
     /** Twelve times closed, the last four of them at another figure. */
