@@ -10,6 +10,7 @@ public final class Judge {
             new LeanUnderLoad(),
             new TargetTable(),
             new ProposalLean(),
+            new LeanerCylinder(),
             new Injectors(),
             new Plausible(),
             new HeadingOverruled(),

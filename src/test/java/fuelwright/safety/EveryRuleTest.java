@@ -511,6 +511,12 @@ class EveryRuleTest {
                         pulses(1.11),
                         s -> s.planted.fuelTable =
                                 s.planted.fuelTable.with(Quantity.FUEL_TRIM, s.planted.fuelTable.toArray()))));
+        all.add(new Spec(
+                "leaner-cylinder-left",
+                STOP,
+                s -> s.ride = secondAtFullThrottle(1.08),
+                s -> s.ride = secondAtFullThrottle(1.04),
+                and(s -> s.ride = secondAtFullThrottle(1.08), NO_PROPOSAL)));
         all.add(new Spec("coolant-not-logged", CHECK, NOTHING, steady(Role.COOLANT, 85), NO_MIXTURE));
         all.add(new Spec(
                 "low-speed-not-ridden",
@@ -519,6 +525,14 @@ class EveryRuleTest {
                 s -> s.planted.readings[PlantedCase.cell(6, 0)] = 3,
                 null));
         all.add(new Spec("limits-changed", CHECK, limit(Limit.CLIFF, 30), limit(Limit.CLIFF, 20), null));
+    }
+
+    private static PlantedRide secondAtFullThrottle(double factor) {
+        PlantedRide ride = new PlantedRide(20).secondSensor(factor);
+        for (int i = 0; i < 4; i++) {
+            ride.phase(8, 4000, 20, 0.98).phase(5, 5000, 100, 0.87 / Math.sqrt(factor));
+        }
+        return ride;
     }
 
     /** A ride whose pulses are so many times those of the table from 40 % throttle on. */

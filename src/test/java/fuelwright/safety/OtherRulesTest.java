@@ -181,6 +181,30 @@ class OtherRulesTest {
         assertQuiet("one-sensor", with(ride().secondSensor(1.03)));
     }
 
+    private static PlantedCase leaner(double factor) {
+        PlantedRide ride = new PlantedRide(20).secondSensor(factor);
+        for (int i = 0; i < 4; i++) {
+            ride.phase(8, 4000, 20, 0.98).phase(5, 5000, 100, 0.87);
+        }
+        return with(ride);
+    }
+
+    @Test
+    void theLeanerOfTwoCylindersThatOneTableFeedsIsAStopWithWhatIsLeft() {
+        Caution left = leaner(1.2).judge("leaner-cylinder-left").orElseThrow();
+        assertEquals(STOP, left.level());
+        assertEquals(List.of(cell(6, 4)), List.copyOf(left.cells()));
+        assertTrue(left.what().contains("still up to 10 % lean"), left.what());
+        assertLevel(STOP, "leaner-cylinder-left", leaner(0.9));
+        assertQuiet("leaner-cylinder-left", leaner(1.04));
+        PlantedCase enriched = leaner(1.2).plant(cell(6, 4), 1.1, 1.0, Standing.MEASURED);
+        assertQuiet("leaner-cylinder-left", enriched);
+        PlantedCase own = new PlantedCase();
+        own.fuelTable = own.fuelTable.ofCylinder(java.util.OptionalInt.of(1));
+        own.rides.addAll(leaner(1.2).rides);
+        assertQuiet("leaner-cylinder-left", own);
+    }
+
     private static PlantedRide drifting(double factor) {
         PlantedRide ride = new PlantedRide(20);
         for (int i = 0; i < 12; i++) {
