@@ -181,6 +181,28 @@ class OtherRulesTest {
         assertQuiet("one-sensor", with(ride().secondSensor(1.03)));
     }
 
+    private static PlantedRide overruns(int times, double reads, double cut) {
+        PlantedRide ride = new PlantedRide(20).noise(0.004);
+        for (int i = 0; i < times; i++) {
+            ride.phase(8, 4000, 20, 0.84)
+                    .phase(5, 5000, 5500, 100, 0.93, 0.93, Map.of())
+                    .phase(3, 5000, 3500, 0, reads, reads, Map.of(Role.FUEL_CUT, cut));
+        }
+        return ride;
+    }
+
+    @Test
+    void anOverrunThatReadsRicherThanAnythingBurnsIsAFuelAirRatio() {
+        assertLevel(STOP, "mixture-upside-down", with(overruns(4, 0.5, 0)));
+        assertLevel(STOP, "mixture-upside-down", with(overruns(4, 0.74, 1)));
+        assertQuiet("mixture-upside-down", with(overruns(4, 0.74, 0)));
+        assertQuiet("mixture-upside-down", with(overruns(2, 0.5, 0)));
+        assertLevel(CHECK, "mixture-upside-down", with(overruns(8, 0.74, 0)));
+        assertQuiet("mixture-upside-down", with(overruns(8, 0.82, 0)));
+        assertQuiet("mixture-upside-down", with(overruns(8, 1.3, 1)));
+        assertQuiet("mixture-upside-down", with(overruns(8, 0.5, 0).withoutMixture()));
+    }
+
     private static PlantedCase leaner(double factor) {
         PlantedRide ride = new PlantedRide(20).secondSensor(factor);
         for (int i = 0; i < 4; i++) {
