@@ -27,6 +27,7 @@ public final class Judge {
             new MixtureClock(),
             new LeakAndMisfire(),
             new ClosedLoop(),
+            new TrimsAtHighLoad(),
             new ThrottleRange(),
             new ThrottleSlip(),
             new RideConditions(),

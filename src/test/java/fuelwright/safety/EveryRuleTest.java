@@ -517,6 +517,8 @@ class EveryRuleTest {
                 s -> s.ride = secondAtFullThrottle(1.08),
                 s -> s.ride = secondAtFullThrottle(1.04),
                 and(s -> s.ride = secondAtFullThrottle(1.08), NO_PROPOSAL)));
+        all.add(new Spec(
+                "trim-at-high-load", CHECK, steady(Role.LONG_TRIM, -4), steady(Role.LONG_TRIM, -2), NO_MIXTURE));
         all.add(new Spec("coolant-not-logged", CHECK, NOTHING, steady(Role.COOLANT, 85), NO_MIXTURE));
         all.add(new Spec(
                 "low-speed-not-ridden",

@@ -181,6 +181,19 @@ class OtherRulesTest {
         assertQuiet("one-sensor", with(ride().secondSensor(1.03)));
     }
 
+    @Test
+    void aTrimThatStandsAtHighLoadIsAskedAbout() {
+        assertLevel(CHECK, "trim-at-high-load", with(ride().steady(Role.LONG_TRIM, -10)));
+        assertLevel(NOTE, "trim-at-high-load", with(ride().steady(Role.LONG_TRIM, 10)));
+        assertQuiet("trim-at-high-load", with(ride().steady(Role.LONG_TRIM, -2)));
+        assertQuiet("trim-at-high-load", with(ride()));
+        PlantedRide moving = ride().steady(Role.LONG_TRIM, -10);
+        for (int i = 0; i < 8; i++) {
+            moving.phase(4, 5000, 5000, 100, 0.87, 0.87, Map.of(Role.LONG_TRIM, -6.0 - i));
+        }
+        assertQuiet("trim-at-high-load", with(moving));
+    }
+
     private static PlantedRide overruns(int times, double reads, double cut) {
         PlantedRide ride = new PlantedRide(20).noise(0.004);
         for (int i = 0; i < times; i++) {
