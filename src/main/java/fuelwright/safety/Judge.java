@@ -17,6 +17,7 @@ public final class Judge {
             new EngineChannels(),
             new SensorHealth(),
             new SensorStill(),
+            new SensorTop(),
             new MixtureAsAsked(),
             new ProposalShape(),
             new PulseAgainstTable(),

@@ -43,6 +43,7 @@ final class LimitsSaid implements Rule {
             Map.entry("exhaust-hot", EnumSet.of(Limit.EXHAUST_CHECK, Limit.EXHAUST_STOP)),
             Map.entry("sensor-frozen", EnumSet.of(Limit.SENSOR_FROZEN, Limit.LEAN_FOR)),
             Map.entry("sensor-at-its-end", EnumSet.of(Limit.SENSOR_TOP, Limit.FUEL_CUT_CLEARING)),
+            Map.entry("sensor-top-low", EnumSet.of(Limit.LEAN_FOR, Limit.FUEL_CUT_CLEARING)),
             Map.entry("sensor-slow", EnumSet.of(Limit.SENSOR_SLOW)),
             Map.entry("sensors-apart", EnumSet.of(Limit.SENSORS_APART, Limit.SENSOR_TOP)),
             Map.entry("reading-drifts", EnumSet.of(Limit.DRIFT)),

@@ -71,6 +71,11 @@ final class OverrunReadings {
         return sorted.length == 0 ? Double.NaN : sorted[sorted.length / 2];
     }
 
+    /** Whether most of them, and so many, read this or leaner. */
+    boolean isAt(double leastLambda, int least) {
+        return levels.length >= least && share(leastLambda, Double.POSITIVE_INFINITY) >= MOST_SHARE;
+    }
+
     /** Whether they read richer than anything burns, or rich though the log says that fuel was cut. */
     boolean isUpsideDown() {
         double limit = cutLogged ? RICH_LAMBDA : UNBURNABLE_LAMBDA;

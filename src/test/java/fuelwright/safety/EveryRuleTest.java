@@ -519,6 +519,12 @@ class EveryRuleTest {
                 and(s -> s.ride = secondAtFullThrottle(1.08), NO_PROPOSAL)));
         all.add(new Spec(
                 "trim-at-high-load", CHECK, steady(Role.LONG_TRIM, -4), steady(Role.LONG_TRIM, -2), NO_MIXTURE));
+        all.add(new Spec(
+                "sensor-top-low",
+                STOP,
+                s -> s.ride = OtherRulesTest.clipped(1.15, 1.2),
+                s -> s.ride = OtherRulesTest.clipped(1.26, 1.2),
+                and(s -> s.ride = OtherRulesTest.clipped(1.15, 1.2), NO_MIXTURE)));
         all.add(new Spec("coolant-not-logged", CHECK, NOTHING, steady(Role.COOLANT, 85), NO_MIXTURE));
         all.add(new Spec(
                 "low-speed-not-ridden",

@@ -194,6 +194,31 @@ class OtherRulesTest {
         assertQuiet("trim-at-high-load", with(moving));
     }
 
+    /** A sensor that shows no more than its top; full throttle twice, lean the second time. */
+    static PlantedRide clipped(double top, double lean) {
+        PlantedRide ride = new PlantedRide(20).top(top);
+        for (int i = 0; i < 5; i++) {
+            ride.phase(8, 4000, 20, 0.98)
+                    .phase(4, 5000, 5500, 100, i < 4 ? 0.87 : lean, i < 4 ? 0.87 : lean, Map.of())
+                    .phase(1, 5000, 20, 0.98)
+                    .phase(3, 5000, 3500, 0, 1.5, 1.5, Map.of());
+        }
+        return ride;
+    }
+
+    @Test
+    void aSensorThatShowsNoMoreThanALowFigure() {
+        assertLevel(STOP, "sensor-top-low", with(clipped(1.15, 1.3)));
+        assertLevel(CHECK, "sensor-top-low", with(clipped(1.15, 0.88)));
+        assertQuiet("sensor-top-low", with(clipped(1.36, 1.3)));
+        assertQuiet("sensor-top-low", with(ride()));
+        PlantedRide rich = new PlantedRide(20);
+        for (int i = 0; i < 6; i++) {
+            rich.phase(8, 4000, 20, 0.98).phase(5, 5000, 100, 0.87).phase(4, 5000, 3500, 0, 0.9, 1.05, Map.of());
+        }
+        assertQuiet("sensor-top-low", with(rich));
+    }
+
     private static PlantedRide overruns(int times, double reads, double cut) {
         PlantedRide ride = new PlantedRide(20).noise(0.004);
         for (int i = 0; i < times; i++) {

@@ -31,6 +31,7 @@ final class PlantedRide {
     private final List<Phase> phases = new ArrayList<>();
     private final Map<Role, Double> steady = new LinkedHashMap<>();
     private double noise = 0.005;
+    private double top = 1.36;
     private boolean withMixture = true;
     private boolean withThrottle = true;
     private boolean withPressure;
@@ -81,6 +82,12 @@ final class PlantedRide {
 
     PlantedRide noise(double lambda) {
         noise = lambda;
+        return this;
+    }
+
+    /** The greatest lambda that the sensor shows. */
+    PlantedRide top(double lambda) {
+        top = lambda;
         return this;
     }
 
@@ -176,7 +183,7 @@ final class PlantedRide {
             pressure[i] = Math.min(100, 30 + throttle[i] * 70 / 60);
             int burnt = (int) Math.max(0, i - Math.round((120 / speed[i] + 0.04) * hz));
             shown += (rows.get(burnt)[2] - shown) * (1 - Math.exp(-1 / (hz * LAG_S)));
-            lambda[i] = Math.min(1.36, shown + noise * ((i * 7919) % 13 - 6) / 6.0);
+            lambda[i] = Math.min(top, shown + noise * ((i * 7919) % 13 - 6) / 6.0);
         }
         for (int i = 1; i < n; i++) {
             lambda[i] = time[i] > frozenFromS && time[i] <= frozenToS ? lambda[i - 1] : lambda[i];
