@@ -301,6 +301,16 @@ class OtherRulesTest {
         assertQuiet("misfire", with(bursts(6, 1.3).withoutMixture()));
     }
 
+    @Test
+    void misfireThroughoutIsNamedThoughBurstsAreTheUsualThing() {
+        PlantedRide missing = new PlantedRide(20);
+        for (int i = 0; i < 120; i++) {
+            missing.phase(0.25, 5000, 60, 0.88).phase(0.25, 5000, 60, 1.5);
+        }
+        assertLevel(CHECK, "misfire", with(missing));
+        assertQuiet("misfire", with(new PlantedRide(20).whiteNoise(0.15).phase(120, 5000, 60, 0.95)));
+    }
+
     private static PlantedRide leak(double lambda) {
         return ride().phase(30, 1500, 2, lambda).phase(30, 7000, 60, 0.88);
     }
