@@ -16,6 +16,16 @@ public interface HighLoad {
     /** Standard barometer, kPa (ISO 2533), where none was logged. */
     double STANDARD_BAROMETER_KPA = 101.325;
 
+    /** What the throttle of high load is known from. */
+    enum Basis {
+        /** The engine's displacement and bodies. */
+        ENGINE,
+        /** Manifold pressure that was logged. */
+        PRESSURE,
+        /** Nothing: {@link #THROTTLE_PERCENT}. */
+        THROTTLE
+    }
+
     /**
      * Whether a moment of a ride, or a cell of a throttle-indexed table, is at high load.
      *
@@ -26,6 +36,10 @@ public interface HighLoad {
      */
     boolean at(double speedRpm, double throttlePercent, double pressureKpa, double barometerKpa);
 
+    default Basis basis() {
+        return Basis.ENGINE;
+    }
+
     /**
      * The rule for a machine. Either evidence suffices: a measured pressure, or the throttle; whichever says more counts. The throttle is
      * judged by the intake model where displacement and the body fitted now are known, else by {@link #THROTTLE_PERCENT}. A moment of
@@ -33,20 +47,26 @@ public interface HighLoad {
      * Thread-safe and cheap: called for every reading.
      */
     static HighLoad of(Machine machine) {
-        HighLoad rule = machine.displacementCc().isEmpty() || machine.after().isEmpty()
-                ? byThrottle()
-                : new ModelledHighLoad(BypassAir.intake(machine, machine.after().get()));
+        HighLoad rule = isDescribed(machine)
+                ? new ModelledHighLoad(BypassAir.intake(machine, machine.after().get()))
+                : byThrottle();
+        return atStation(rule, machine);
+    }
+
+    /** Whether displacement and the body fitted now are known. */
+    static boolean isDescribed(Machine machine) {
+        return machine.displacementCc().isPresent() && machine.after().isPresent();
+    }
+
+    /** A rule with the machine's altitude standing in for a barometer that wasn't logged. */
+    static HighLoad atStation(HighLoad rule, Machine machine) {
         double stationKpa = machine.barometerKpa();
-        return Double.isNaN(stationKpa)
-                ? rule
-                : (speedRpm, throttlePercent, pressureKpa, barometerKpa) ->
-                        rule.at(speedRpm, throttlePercent, pressureKpa, barometerKpa > 0 ? barometerKpa : stationKpa);
+        return Double.isNaN(stationKpa) ? rule : new HighLoadAtStation(rule, stationKpa);
     }
 
     /** The rule where neither bodies nor displacement are known. */
     static HighLoad byThrottle() {
-        return (speedRpm, throttlePercent, pressureKpa, barometerKpa) ->
-                measured(pressureKpa, barometerKpa) || throttlePercent >= THROTTLE_PERCENT;
+        return new HighLoadLine(rpm -> THROTTLE_PERCENT, Basis.THROTTLE);
     }
 
     /** Whether a measured pressure alone says high load; false where there is none. */

@@ -106,7 +106,7 @@ final class MixtureUnits {
                 ratioSaid = true;
                 channels.warn(
                         draft,
-                        "what ratio the display was set to isn't known; 14.7 is taken",
+                        Say.ratioUntold(ratio),
                         "say the display's ratio (--afr-scale RATIO), whatever fuel is in the tank");
             }
         } else if (unit == Unit.EQUIVALENCE_RATIO) {

@@ -93,6 +93,11 @@ public final class Ride {
         return remarks.stream().filter(Say::isOverruled).toList();
     }
 
+    /** Whether an AFR was read by the usual ratio of a display since nobody told it. */
+    public boolean isRatioUntold() {
+        return remarks.stream().anyMatch(Say::isRatioUntold);
+    }
+
     /** How the file was written and what of it is no row; empty for a ride that wasn't read from one. */
     public Optional<LogForm> form() {
         return form;

@@ -7,6 +7,7 @@ import java.util.Locale;
 final class Say {
 
     private static final String OVERRULED = "the heading says ";
+    private static final String RATIO_UNTOLD = "what ratio the display was set to isn't known";
 
     private Say() {}
 
@@ -30,6 +31,15 @@ final class Say {
 
     static boolean isOverruled(Issue issue) {
         return issue.what().toLowerCase(Locale.ROOT).contains(OVERRULED);
+    }
+
+    /** The ratio of an AFR display that nobody told. */
+    static String ratioUntold(double taken) {
+        return RATIO_UNTOLD + "; " + Figures.plain(taken) + " is taken";
+    }
+
+    static boolean isRatioUntold(Issue issue) {
+        return issue.what().contains(RATIO_UNTOLD);
     }
 
     static Issue note(String file, String what) {

@@ -41,6 +41,28 @@ final class CellMeans {
         }
     }
 
+    /** The first third of a ride and the last one. */
+    record Thirds(CellMeans early, CellMeans late) {
+
+        /** How much leaner the last third reads, %. */
+        double leanerPercent() {
+            return late.leanerPercent(early);
+        }
+    }
+
+    /** @param ride of one row at least */
+    static Thirds thirds(Dossier d, int ride) {
+        RideRows rows = d.rows(ride);
+        Thirds thirds = new Thirds(new CellMeans(d.fuel.cells()), new CellMeans(d.fuel.cells()));
+        double start = rows.timeS[0];
+        double length = rows.timeS[rows.size - 1] - start;
+        read(d, ride, row -> {
+            double share = (rows.timeS[row] - start) / length;
+            return share <= 1 / 3.0 ? thirds.early : share >= 2 / 3.0 ? thirds.late : null;
+        });
+        return thirds;
+    }
+
     void add(CellMeans other) {
         for (int c = 0; c < sums.length; c++) {
             sums[c] += other.sums[c];

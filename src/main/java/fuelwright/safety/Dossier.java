@@ -47,6 +47,7 @@ final class Dossier {
     private final List<Trace> traces = new ArrayList<>();
     private final List<LoadThreshold> thresholds = new ArrayList<>();
     private final List<RideRows> rows = new ArrayList<>();
+    private final List<Optional<SensorSpread>> spreads = new ArrayList<>();
     private final double barometerKpa;
     final FlowModel flow;
     /** Injector dead time contained in a pulse table, ms. */
@@ -82,6 +83,8 @@ final class Dossier {
             thresholds.add(new LoadThreshold(file.highLoad(), median(ride(r), Role.BAROMETER)));
             rows.add(new RideRows(screened(r), fuel.load().kind()));
             readTraces(r);
+            boolean shared = ride(r).mixtures().size() > 1 && fuel.cylinder().isEmpty();
+            spreads.add(shared ? Optional.of(SensorSpread.of(this, r)) : Optional.empty());
             pace.step();
         }
     }
@@ -101,6 +104,7 @@ final class Dossier {
         traces.addAll(like.traces);
         thresholds.addAll(like.thresholds);
         rows.addAll(like.rows);
+        spreads.addAll(like.spreads);
     }
 
     /** The same case with another proposal, made with the same dead time. */
@@ -154,6 +158,11 @@ final class Dossier {
 
     RideRows rows(int ride) {
         return rows.get(ride);
+    }
+
+    /** How far sensors that one table feeds read apart; empty for a ride with one sensor, or with a table for each cylinder. */
+    Optional<SensorSpread> spread(int ride) {
+        return spreads.get(ride);
     }
 
     /** Whether a moment of a ride is at high load. */

@@ -18,6 +18,11 @@ final class LeakAndMisfire implements Rule {
     /** Six times the usual difference of two readings is four standard deviations of it. */
     private static final double BURST_SCATTERS = 6;
 
+    /** Where bursts are the usual thing, readings 0.2 s apart differ by them: then noise is what neighbouring rows show, and bursts must be this large. */
+    private static final double LARGE_BURST_LAMBDA = 0.25;
+    /** By so much the middle of three rows misses the mean of its neighbours where readings 0.2 s apart differ by 1, both medians, in noise alone. */
+    private static final double JITTER = Math.sqrt(6) / Math.sqrt(2) / 2;
+
     private static final int SCATTER_ROWS = 5000;
     private static final double BACK_SHARE = 0.6;
     private static final double BURST_S = 0.8;
@@ -60,6 +65,9 @@ final class LeakAndMisfire implements Rule {
         RideRows rows = d.rows(r);
         double[] lambda = rows.mixture(s);
         double least = Math.max(BURST_LAMBDA, BURST_SCATTERS * scatter(rows, lambda));
+        if (least > LARGE_BURST_LAMBDA) {
+            least = Math.min(least, Math.max(LARGE_BURST_LAMBDA, BURST_SCATTERS * jitter(rows, lambda)));
+        }
         List<Caution.Moment> moments = new ArrayList<>();
         TreeSet<Integer> cells = new TreeSet<>();
         double lastOverrun = Double.NEGATIVE_INFINITY;
@@ -124,6 +132,23 @@ final class LeakAndMisfire implements Rule {
             }
         }
         return n == 0 ? 0 : median(steps, n);
+    }
+
+    /** The same by how little the middle of three rows goes with its neighbours: a sensor's lag makes a burst smooth, not its noise. */
+    private static double jitter(RideRows rows, double[] lambda) {
+        double[] steps = new double[Math.min(rows.size, SCATTER_ROWS) + 1];
+        int stride = Math.max(1, rows.size / SCATTER_ROWS);
+        int n = 0;
+        for (int i = 1; i + 1 < rows.size && n < steps.length; i += stride) {
+            double off = Math.abs(lambda[i] - (lambda[i - 1] + lambda[i + 1]) / 2);
+            if (off >= 0
+                    && rows.timeS[i + 1] - rows.timeS[i - 1] < BURST_S / 2
+                    && rows.isRunning(i)
+                    && !rows.isOverrun(i)) {
+                steps[n++] = off;
+            }
+        }
+        return n == 0 ? Double.POSITIVE_INFINITY : median(steps, n) / JITTER;
     }
 
     /** The level before a jump is the one a fifth of a second back: a smeared edge mustn't pass as many small steps. */

@@ -26,9 +26,16 @@ final class NotRidden implements Rule {
         double bottom = Math.max(LEAST_RPM, LEAST_SHARE * top);
         TreeSet<Integer> unridden = new TreeSet<>();
         TreeSet<Integer> besideLean = new TreeSet<>();
+        TreeSet<Integer> slow = new TreeSet<>();
         int all = 0;
         for (int c = 0; c < table.cells(); c++) {
-            if (!d.isHigh(c) || table.speedAt(c) < bottom || table.speedAt(c) > top) {
+            if (!d.isHigh(c) || table.speedAt(c) > top) {
+                continue;
+            }
+            if (table.speedAt(c) < bottom) {
+                if (!isRidden(d, c)) {
+                    slow.add(c);
+                }
                 continue;
             }
             all++;
@@ -64,6 +71,19 @@ final class NotRidden implements Rule {
                             + ": what they hold comes from neighbours or physics only",
                     "Ride them on a dynamometer or closed course before the engine is loaded there for long",
                     unridden,
+                    List.of()));
+        }
+        if (!slow.isEmpty()) {
+            out.add(new Caution(
+                    "low-speed-not-ridden",
+                    Caution.Level.NOTE,
+                    "High load at low speed unridden",
+                    Say.cells(slow.size()) + " at high load " + Say.speeds(table, slow)
+                            + (slow.size() == 1 ? " has" : " have") + " fewer than " + READINGS
+                            + " independent readings. Few riders open the throttle so far down there, but what"
+                            + (slow.size() == 1 ? " it holds" : " they hold") + " isn't measured",
+                    "Don't open the throttle wide at such low speed; ride there gently if the engine is to pull from it",
+                    slow,
                     List.of()));
         }
         return out;

@@ -27,6 +27,9 @@ final class Plausible implements Rule {
     private static final double LEAN_READING = 1.04;
     private static final int LEAST_ROWS = 20;
 
+    private static final String SEE_WHICH =
+            "See whether the column is an equivalence ratio; if it is lambda, the engine is dangerously lean";
+
     @Override
     public List<Caution> judge(Dossier d) {
         List<Caution> out = new ArrayList<>();
@@ -124,22 +127,41 @@ final class Plausible implements Rule {
                                     median,
                                     median > 6 && median < 22 ? "; it looks like an AFR" : ""),
                             "Give the column's unit and the display's ratio, and read the ride again; if both are right the sensor is at its end"));
-        } else if (riches >= LEAST_ROWS) {
-            double read = median(rich, riches);
-            double target = median(richTargets, riches);
-            if (read > LEAN_READING && Math.abs(Math.log(read * target)) < 0.07) {
-                out.add(
-                        stop(
-                                "mixture-upside-down",
-                                "The mixture may be upside down",
-                                String.format(
-                                        Locale.ROOT,
-                                        "Where the target is lambda %.2f, %s reads %.2f, which is nearly its reciprocal",
-                                        target,
-                                        name,
-                                        read),
-                                "See whether the column is an equivalence ratio; if it is lambda, the engine is dangerously lean"));
-            }
+            return;
+        }
+        double read = median(rich, riches);
+        double target = median(richTargets, riches);
+        if (riches >= LEAST_ROWS && read > LEAN_READING && Math.abs(Math.log(read * target)) < 0.07) {
+            out.add(stop(
+                    "mixture-upside-down",
+                    "The mixture may be upside down",
+                    String.format(
+                            Locale.ROOT,
+                            "Where the target is lambda %.2f, %s reads %.2f, which is nearly its reciprocal",
+                            target,
+                            name,
+                            read),
+                    SEE_WHICH));
+            return;
+        }
+        OverrunReadings overruns = OverrunReadings.of(rows, lambda);
+        boolean sure = overruns.isUpsideDown();
+        if (sure || overruns.looksUpsideDown(median)) {
+            out.add(new Caution(
+                    "mixture-upside-down",
+                    sure ? Caution.Level.STOP : Caution.Level.CHECK,
+                    "The mixture may be upside down",
+                    String.format(
+                            Locale.ROOT,
+                            "%s reads %.2f, as rich as can be, in most of %d overruns of %.1f s or more, where the exhaust is air and lambda at"
+                                    + " its lean end: it looks like a fuel–air ratio, which counts rich as above 1. A lean engine then looks rich",
+                            name,
+                            overruns.median(),
+                            overruns.count(),
+                            OverrunReadings.LEAST_S),
+                    SEE_WHICH + "; where fuel isn't cut on the overrun, see why it is so rich there",
+                    new TreeSet<>(),
+                    List.of()));
         }
     }
 

@@ -17,6 +17,7 @@ final class RideConditions implements Rule {
     private static final double OUTSIDE_SHARE = 0.01;
     private static final double BEYOND = 1.03;
     private static final double OUTERMOST = 0.02;
+    private static final double WARMING_PERCENT = 2;
 
     @Override
     public List<Caution> judge(Dossier d) {
@@ -27,6 +28,7 @@ final class RideConditions implements Rule {
             evidenceS += rows.seconds(rows::isEvidence);
             int from = out.size();
             temperatures(d, rows, out);
+            coolantUnknown(d, r, rows, out);
             battery(d, rows, out);
             outside(d, r, rows, out);
             climbs(d, rows, out);
@@ -103,6 +105,30 @@ final class RideConditions implements Rule {
                             ride),
                     "Ride with air over the engine, or leave out the stretches at a standstill");
         }
+    }
+
+    /** Without a coolant temperature nobody knows whether warm-up enrichment was at work; a mixture that is richer early looks like it. */
+    private static void coolantUnknown(Dossier d, int r, RideRows rows, List<Caution> out) {
+        if (Arrays.stream(rows.values(Role.COOLANT)).anyMatch(Double::isFinite)
+                || rows.ride.mixtures().isEmpty()) {
+            return;
+        }
+        double richer = rows.size == 0 ? 0 : CellMeans.thirds(d, r).leanerPercent();
+        add(
+                out,
+                "coolant-not-logged",
+                "Coolant isn't logged",
+                rows.ride.name()
+                        + " has no coolant temperature: readings of a cold engine, which warm-up enrichment makes richer, can't be"
+                        + " kept out, and the table would be made leaner for them"
+                        + (richer >= WARMING_PERCENT
+                                ? String.format(
+                                        Locale.ROOT,
+                                        ". The same cells do read %.0f %% richer in the first third than in the last, as"
+                                                + " warm-up has it",
+                                        richer)
+                                : ""),
+                "Log the coolant temperature; otherwise leave out the ride unless the engine was warm from its first row on");
     }
 
     private static void battery(Dossier d, RideRows rows, List<Caution> out) {

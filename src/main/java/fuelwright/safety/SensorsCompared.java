@@ -100,15 +100,7 @@ final class SensorsCompared implements Rule {
         if (rows.ride.hasTrims() || rows.size == 0) {
             return;
         }
-        CellMeans early = new CellMeans(d.fuel.cells());
-        CellMeans late = new CellMeans(d.fuel.cells());
-        double start = rows.timeS[0];
-        double length = rows.timeS[rows.size - 1] - start;
-        CellMeans.read(d, r, row -> {
-            double share = (rows.timeS[row] - start) / length;
-            return share <= 1 / 3.0 ? early : share >= 2 / 3.0 ? late : null;
-        });
-        double percent = late.leanerPercent(early);
+        double percent = CellMeans.thirds(d, r).leanerPercent();
         if (Math.abs(percent) > d.limits.of(Limit.DRIFT)) {
             out.add(new Caution(
                     "reading-drifts",

@@ -20,6 +20,7 @@ import fuelwright.ride.Ride;
 import fuelwright.safety.CaseFile;
 import fuelwright.safety.Caution;
 import fuelwright.safety.Findings;
+import fuelwright.safety.HighLoadOfRides;
 import fuelwright.safety.Judge;
 import fuelwright.safety.Limits;
 import fuelwright.screen.ScreenSettings;
@@ -85,7 +86,12 @@ public final class Analyse {
     }
 
     private record Fit(
-            Estimate estimate, CellMeans means, Validation validation, NextRide nextRide, List<Double> rideErrors) {}
+            HighLoad highLoad,
+            Estimate estimate,
+            CellMeans means,
+            Validation validation,
+            NextRide nextRide,
+            List<Double> rideErrors) {}
 
     /** What the fit and the limits say about the rides. */
     private record FindingsKey(FitKey fit, Limits limits) implements Memo.Key<Findings> {
@@ -138,7 +144,7 @@ public final class Analyse {
                 job.proposal().deadTimeMs());
         Fit fit = memo.of(fitted, () -> fit(fitted, progress, cancellation));
         Estimate estimate = fit.estimate;
-        HighLoad highLoad = HighLoad.of(job.machine());
+        HighLoad highLoad = fit.highLoad;
         progress.at(JUDGING, "proposing");
         Proposal proposal = ProposalMaker.make(estimate, fit.means, highLoad, rules(job));
         cancellation.check();
@@ -164,6 +170,8 @@ public final class Analyse {
                 job.proposal().deadTimeMs());
         List<Caution> cautions = new ArrayList<>(findings.judge(proposal));
         hardware.ifPresent(h -> cautions.addAll(h.cautions()));
+        RatioUntold.of(job).ifPresent(cautions::add);
+        ScreensOff.of(job).ifPresent(cautions::add);
         cautions.sort(Comparator.comparing(Caution::level));
         Analysis analysis = new Analysis(
                 job,
@@ -193,7 +201,7 @@ public final class Analyse {
         List<Issue> issues = new ArrayList<>(List.of(Usable.nothingLeft(screened)));
         CaseFile file = new CaseFile(
                 job.machine(),
-                HighLoad.of(job.machine()),
+                highLoad(job.machine(), target, sources),
                 job.fuelTable().orElseThrow(),
                 target,
                 judged(sources),
@@ -207,6 +215,11 @@ public final class Analyse {
             }
         }
         return issues;
+    }
+
+    private static HighLoad highLoad(Machine machine, Table target, List<Estimator.Source> sources) {
+        return HighLoadOfRides.of(
+                machine, target, sources.stream().map(s -> s.screened().ride()).toList());
     }
 
     private static List<CaseFile.JudgedRide> judged(List<Estimator.Source> sources) {
@@ -229,14 +242,16 @@ public final class Analyse {
         Estimate estimate =
                 estimator.run(pace(progress, cancellation, FITTING, CHECKING, "fitting", "checking on parts left out"));
         CellMeans means = estimator.means();
+        HighLoad highLoad = highLoad(of.machine, of.target, of.sources);
         cancellation.check();
         Validation validation = estimator.validate();
         cancellation.check();
         return new Fit(
+                highLoad,
                 estimate,
                 means,
                 validation,
-                estimator.nextRide(estimate, HighLoad.of(of.machine)),
+                estimator.nextRide(estimate, highLoad),
                 errors(of, estimator, validation));
     }
 

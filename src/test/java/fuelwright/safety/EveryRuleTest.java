@@ -3,6 +3,8 @@ package fuelwright.safety;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import fuelwright.airflow.HighLoad;
+import fuelwright.airflow.HighLoadLine;
 import fuelwright.airflow.InjectorSet;
 import fuelwright.airflow.Machine;
 import fuelwright.estimate.CellProposal.Kind;
@@ -494,7 +496,60 @@ class EveryRuleTest {
         all.add(new Spec(
                 "injectors-changed", NOTE, injectors(240, 300), injectors(240, 244), injectors(Double.NaN, 300)));
         all.add(new Spec("carried-stop", CHECK, note("caution"), note("remark"), null));
+        all.add(new Spec(
+                "high-load-unknown",
+                CHECK,
+                s -> s.planted.highLoad = HighLoad.byThrottle(),
+                s -> s.planted.highLoad = new HighLoadLine(rpm -> 55, HighLoad.Basis.PRESSURE),
+                null));
+        all.add(new Spec(
+                "wrong-table-by-pulse",
+                CHECK,
+                pulses(1.11),
+                pulses(1.04),
+                and(
+                        pulses(1.11),
+                        s -> s.planted.fuelTable =
+                                s.planted.fuelTable.with(Quantity.FUEL_TRIM, s.planted.fuelTable.toArray()))));
+        all.add(new Spec(
+                "leaner-cylinder-left",
+                STOP,
+                s -> s.ride = secondAtFullThrottle(1.08),
+                s -> s.ride = secondAtFullThrottle(1.04),
+                and(s -> s.ride = secondAtFullThrottle(1.08), NO_PROPOSAL)));
+        all.add(new Spec(
+                "trim-at-high-load", CHECK, steady(Role.LONG_TRIM, -4), steady(Role.LONG_TRIM, -2), NO_MIXTURE));
+        all.add(new Spec(
+                "sensor-top-low",
+                STOP,
+                s -> s.ride = OtherRulesTest.clipped(1.15, 1.2),
+                s -> s.ride = OtherRulesTest.clipped(1.26, 1.2),
+                and(s -> s.ride = OtherRulesTest.clipped(1.15, 1.2), NO_MIXTURE)));
+        all.add(new Spec("coolant-not-logged", CHECK, NOTHING, steady(Role.COOLANT, 85), NO_MIXTURE));
+        all.add(new Spec(
+                "low-speed-not-ridden",
+                NOTE,
+                s -> s.planted.readings[PlantedCase.cell(6, 0)] = 2,
+                s -> s.planted.readings[PlantedCase.cell(6, 0)] = 3,
+                null));
         all.add(new Spec("limits-changed", CHECK, limit(Limit.CLIFF, 30), limit(Limit.CLIFF, 20), null));
+    }
+
+    private static PlantedRide secondAtFullThrottle(double factor) {
+        PlantedRide ride = new PlantedRide(20).secondSensor(factor);
+        for (int i = 0; i < 4; i++) {
+            ride.phase(8, 4000, 20, 0.98).phase(5, 5000, 100, 0.87 / Math.sqrt(factor));
+        }
+        return ride;
+    }
+
+    /** A ride whose pulses are so many times those of the table from 40 % throttle on. */
+    private static Consumer<Spoilt> pulses(double factor) {
+        return s -> {
+            s.planted.fuelTable = PulseAgainstTableTest.table();
+            s.ride = PulseAgainstTableTest.ride(
+                    cell -> PlantedCase.THROTTLE.at(cell / PlantedCase.SPEED.size()) >= 40 ? factor : 1);
+        };
     }
 
     /** Twelve times closed, the last four of them at another figure. */
@@ -713,7 +768,7 @@ class EveryRuleTest {
 
     @Test
     void highLoadIsWhatSaysMoreOfThrottleAndPressure() {
-        LoadThreshold threshold = new LoadThreshold(fuelwright.airflow.HighLoad.byThrottle(), 100);
+        LoadThreshold threshold = new LoadThreshold(HighLoad.byThrottle(), 100);
         assertTrue(threshold.at(4000, 20, 90), "pressure alone");
         assertTrue(threshold.at(4000, 70, 60), "throttle alone");
         assertTrue(!threshold.at(4000, 20, 60));

@@ -50,6 +50,16 @@ class NotRiddenTest {
     }
 
     @Test
+    void unriddenHighLoadAtLowSpeedIsNamedInANote() {
+        assertTrue(planted.judge("low-speed-not-ridden").isEmpty());
+        planted.readings[cell(6, 0)] = 2;
+        planted.readings[cell(3, 0)] = 0;
+        Caution slow = planted.judge("low-speed-not-ridden").orElseThrow();
+        assertEquals(Caution.Level.NOTE, slow.level());
+        assertEquals(Set.of(cell(6, 0)), slow.cells());
+    }
+
+    @Test
     void neverRiddenAtAllIsSaidInOneCautionWithAllCells() {
         Arrays.fill(planted.readings, 0);
         Caution caution = planted.judge("high-load-not-ridden").orElseThrow();

@@ -181,6 +181,90 @@ class OtherRulesTest {
         assertQuiet("one-sensor", with(ride().secondSensor(1.03)));
     }
 
+    @Test
+    void aTrimThatStandsAtHighLoadIsAskedAbout() {
+        assertLevel(CHECK, "trim-at-high-load", with(ride().steady(Role.LONG_TRIM, -10)));
+        assertLevel(NOTE, "trim-at-high-load", with(ride().steady(Role.LONG_TRIM, 10)));
+        assertQuiet("trim-at-high-load", with(ride().steady(Role.LONG_TRIM, -2)));
+        assertQuiet("trim-at-high-load", with(ride()));
+        PlantedRide moving = ride().steady(Role.LONG_TRIM, -10);
+        for (int i = 0; i < 8; i++) {
+            moving.phase(4, 5000, 5000, 100, 0.87, 0.87, Map.of(Role.LONG_TRIM, -6.0 - i));
+        }
+        assertQuiet("trim-at-high-load", with(moving));
+    }
+
+    /** A sensor that shows no more than its top; full throttle twice, lean the second time. */
+    static PlantedRide clipped(double top, double lean) {
+        PlantedRide ride = new PlantedRide(20).top(top);
+        for (int i = 0; i < 5; i++) {
+            ride.phase(8, 4000, 20, 0.98)
+                    .phase(4, 5000, 5500, 100, i < 4 ? 0.87 : lean, i < 4 ? 0.87 : lean, Map.of())
+                    .phase(1, 5000, 20, 0.98)
+                    .phase(3, 5000, 3500, 0, 1.5, 1.5, Map.of());
+        }
+        return ride;
+    }
+
+    @Test
+    void aSensorThatShowsNoMoreThanALowFigure() {
+        assertLevel(STOP, "sensor-top-low", with(clipped(1.15, 1.3)));
+        assertLevel(CHECK, "sensor-top-low", with(clipped(1.15, 0.88)));
+        assertQuiet("sensor-top-low", with(clipped(1.36, 1.3)));
+        assertQuiet("sensor-top-low", with(ride()));
+        PlantedRide rich = new PlantedRide(20);
+        for (int i = 0; i < 6; i++) {
+            rich.phase(8, 4000, 20, 0.98).phase(5, 5000, 100, 0.87).phase(4, 5000, 3500, 0, 0.9, 1.05, Map.of());
+        }
+        assertQuiet("sensor-top-low", with(rich));
+    }
+
+    private static PlantedRide overruns(int times, double reads, double cut) {
+        PlantedRide ride = new PlantedRide(20).noise(0.004);
+        for (int i = 0; i < times; i++) {
+            ride.phase(8, 4000, 20, 0.84)
+                    .phase(5, 5000, 5500, 100, 0.93, 0.93, Map.of())
+                    .phase(3, 5000, 3500, 0, reads, reads, Map.of(Role.FUEL_CUT, cut));
+        }
+        return ride;
+    }
+
+    @Test
+    void anOverrunThatReadsRicherThanAnythingBurnsIsAFuelAirRatio() {
+        assertLevel(STOP, "mixture-upside-down", with(overruns(4, 0.5, 0)));
+        assertLevel(STOP, "mixture-upside-down", with(overruns(4, 0.74, 1)));
+        assertQuiet("mixture-upside-down", with(overruns(4, 0.74, 0)));
+        assertQuiet("mixture-upside-down", with(overruns(2, 0.5, 0)));
+        assertLevel(CHECK, "mixture-upside-down", with(overruns(8, 0.74, 0)));
+        assertQuiet("mixture-upside-down", with(overruns(8, 0.82, 0)));
+        assertQuiet("mixture-upside-down", with(overruns(8, 1.3, 1)));
+        assertQuiet("mixture-upside-down", with(overruns(8, 0.5, 0).withoutMixture()));
+    }
+
+    private static PlantedCase leaner(double factor) {
+        PlantedRide ride = new PlantedRide(20).secondSensor(factor);
+        for (int i = 0; i < 4; i++) {
+            ride.phase(8, 4000, 20, 0.98).phase(5, 5000, 100, 0.87);
+        }
+        return with(ride);
+    }
+
+    @Test
+    void theLeanerOfTwoCylindersThatOneTableFeedsIsAStopWithWhatIsLeft() {
+        Caution left = leaner(1.2).judge("leaner-cylinder-left").orElseThrow();
+        assertEquals(STOP, left.level());
+        assertEquals(List.of(cell(6, 4)), List.copyOf(left.cells()));
+        assertTrue(left.what().contains("still up to 10 % lean"), left.what());
+        assertLevel(STOP, "leaner-cylinder-left", leaner(0.9));
+        assertQuiet("leaner-cylinder-left", leaner(1.04));
+        PlantedCase enriched = leaner(1.2).plant(cell(6, 4), 1.1, 1.0, Standing.MEASURED);
+        assertQuiet("leaner-cylinder-left", enriched);
+        PlantedCase own = new PlantedCase();
+        own.fuelTable = own.fuelTable.ofCylinder(java.util.OptionalInt.of(1));
+        own.rides.addAll(leaner(1.2).rides);
+        assertQuiet("leaner-cylinder-left", own);
+    }
+
     private static PlantedRide drifting(double factor) {
         PlantedRide ride = new PlantedRide(20);
         for (int i = 0; i < 12; i++) {
@@ -217,6 +301,16 @@ class OtherRulesTest {
         assertQuiet("misfire", with(bursts(6, 1.3).withoutMixture()));
     }
 
+    @Test
+    void misfireThroughoutIsNamedThoughBurstsAreTheUsualThing() {
+        PlantedRide missing = new PlantedRide(20);
+        for (int i = 0; i < 120; i++) {
+            missing.phase(0.25, 5000, 60, 0.88).phase(0.25, 5000, 60, 1.5);
+        }
+        assertLevel(CHECK, "misfire", with(missing));
+        assertQuiet("misfire", with(new PlantedRide(20).whiteNoise(0.15).phase(120, 5000, 60, 0.95)));
+    }
+
     private static PlantedRide leak(double lambda) {
         return ride().phase(30, 1500, 2, lambda).phase(30, 7000, 60, 0.88);
     }
@@ -231,6 +325,16 @@ class OtherRulesTest {
         assertQuiet("leak", planted.ride(leak(1.05).named("ride")));
         planted.rides.clear();
         assertQuiet("leak", planted.ride(leak(1.12).withoutMixture().named("ride")));
+    }
+
+    @Test
+    void withoutACoolantTemperatureItIsSaidAndThatEarlyReadingsAreRicher() {
+        Caution plain = with(drifting(1.0)).judge("coolant-not-logged").orElseThrow();
+        assertTrue(!plain.what().contains("first third"), plain.what());
+        Caution warming = with(drifting(1.06)).judge("coolant-not-logged").orElseThrow();
+        assertEquals(CHECK, warming.level());
+        assertTrue(warming.what().contains("do read 6 % richer in the first third"), warming.what());
+        assertQuiet("coolant-not-logged", with(drifting(1.06).steady(Role.COOLANT, 85)));
     }
 
     @Test

@@ -49,6 +49,7 @@ final class PlantedCase {
     boolean withEstimate = true;
     List<CellProposal> proposed;
     Limits limits = Limits.usual(Fuel.PETROL);
+    HighLoad highLoad = HIGH_LOAD;
 
     PlantedCase() {
         evidence(0, 0.005, 50);
@@ -147,7 +148,7 @@ final class PlantedCase {
         Optional<Proposal> proposal = proposed == null
                 ? Optional.empty()
                 : Optional.of(PlantedEvidence.proposal(fuelTable, ProposalSettings.defaults(), proposed));
-        return new CaseFile(judged, HIGH_LOAD, fuelTable, target, rides, estimate, proposal, limits);
+        return new CaseFile(judged, highLoad, fuelTable, target, rides, estimate, proposal, limits);
     }
 
     List<Caution> judge() {

@@ -31,6 +31,8 @@ final class PlantedRide {
     private final List<Phase> phases = new ArrayList<>();
     private final Map<Role, Double> steady = new LinkedHashMap<>();
     private double noise = 0.005;
+    private double top = 1.36;
+    private double white;
     private boolean withMixture = true;
     private boolean withThrottle = true;
     private boolean withPressure;
@@ -81,6 +83,18 @@ final class PlantedRide {
 
     PlantedRide noise(double lambda) {
         noise = lambda;
+        return this;
+    }
+
+    /** Noise of the sensor that has nothing to do with the row before. */
+    PlantedRide whiteNoise(double lambda) {
+        white = lambda;
+        return this;
+    }
+
+    /** The greatest lambda that the sensor shows. */
+    PlantedRide top(double lambda) {
+        top = lambda;
         return this;
     }
 
@@ -168,6 +182,7 @@ final class PlantedRide {
         double[] throttle = new double[n];
         double[] pressure = new double[n];
         double[] lambda = new double[n];
+        java.util.Random random = new java.util.Random(7);
         double shown = n == 0 ? 1 : rows.get(0)[2];
         for (int i = 0; i < n; i++) {
             time[i] = clock.get(i);
@@ -176,7 +191,8 @@ final class PlantedRide {
             pressure[i] = Math.min(100, 30 + throttle[i] * 70 / 60);
             int burnt = (int) Math.max(0, i - Math.round((120 / speed[i] + 0.04) * hz));
             shown += (rows.get(burnt)[2] - shown) * (1 - Math.exp(-1 / (hz * LAG_S)));
-            lambda[i] = Math.min(1.36, shown + noise * ((i * 7919) % 13 - 6) / 6.0);
+            double hiss = white * random.nextGaussian();
+            lambda[i] = Math.min(top, shown + hiss + noise * ((i * 7919) % 13 - 6) / 6.0);
         }
         for (int i = 1; i < n; i++) {
             lambda[i] = time[i] > frozenFromS && time[i] <= frozenToS ? lambda[i - 1] : lambda[i];

@@ -125,7 +125,7 @@ final class MomentTrace {
     private static Trace trace(Job job, Analysis analysis, JobRide ride, Mixture as, Measures measures) {
         Optional<Table> target = job.targetTable();
         Trace all = RideTrace.of(ride.ride(), Optional.empty(), target, as, measures);
-        Optional<LeanLimit> limit = target.map(t -> limit(job, ride, t, as));
+        Optional<LeanLimit> limit = target.map(t -> limit(job, analysis, ride, t, as));
         boolean byPressure = job.fuelTable()
                 .filter(t -> t.load().kind() == Axis.Kind.MANIFOLD_PRESSURE)
                 .isPresent();
@@ -159,11 +159,11 @@ final class MomentTrace {
                 job.proposal().deadTimeMs()));
     }
 
-    private static LeanLimit limit(Job job, JobRide ride, Table target, Mixture as) {
+    private static LeanLimit limit(Job job, Analysis analysis, JobRide ride, Table target, Mixture as) {
+        HighLoad highLoad = analysis == null ? HighLoad.of(job.machine()) : analysis.highLoad();
         double[] lambda = Arrays.stream(target.toArray())
                 .map(x -> as.lambdaOf(target.quantity(), x))
                 .toArray();
-        return LeanLimit.of(
-                ride.ride(), target.with(Quantity.LAMBDA, lambda), HighLoad.of(job.machine()), job.limits());
+        return LeanLimit.of(ride.ride(), target.with(Quantity.LAMBDA, lambda), highLoad, job.limits());
     }
 }

@@ -1,0 +1,56 @@
+package fuelwright.work;
+
+import fuelwright.job.Job;
+import fuelwright.job.JobRide;
+import fuelwright.mixture.MixtureScale;
+import fuelwright.ride.Ride;
+import fuelwright.safety.Caution;
+import fuelwright.table.Quantity;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+
+/** Asks for the ratio of the display where an AFR, of a ride or of the target, was taken by the usual one since nobody told it. */
+final class RatioUntold {
+
+    private RatioUntold() {}
+
+    static Optional<Caution> of(Job job) {
+        List<String> rides = job.rides().stream()
+                .map(JobRide::ride)
+                .filter(Ride::isRatioUntold)
+                .map(Ride::name)
+                .toList();
+        boolean target =
+                job.targetTable().filter(t -> t.quantity() == Quantity.AFR).isPresent() && !isTold(job);
+        if (rides.isEmpty() && !target) {
+            return Optional.empty();
+        }
+        String what = (rides.isEmpty() ? "" : "The AFR of " + rides.stream().collect(Collectors.joining(", ")))
+                + (target ? (rides.isEmpty() ? "The AFR" : " and that") + " of the target table" : "");
+        return Optional.of(new Caution(
+                "ratio-untold",
+                Caution.Level.CHECK,
+                "The ratio of the AFR isn't known",
+                what
+                        + String.format(
+                                Locale.ROOT,
+                                " is divided by %.1f, which nobody said. On a display set to another ratio every mixture"
+                                        + " is wrong by as much, and one that is too lean looks right: 13.2 would make it %.0f %%",
+                                MixtureScale.USUAL_DISPLAY_RATIO,
+                                100 * (MixtureScale.USUAL_DISPLAY_RATIO / 13.2 - 1)),
+                "Read in the display's settings what ratio it shows at lambda 1, and give it (--afr-scale RATIO, or on the stage Rides), also where it is 14.7",
+                new TreeSet<>(),
+                List.of()));
+    }
+
+    /** The one ratio is for rides and target alike. */
+    private static boolean isTold(Job job) {
+        return job.displayRatio() != MixtureScale.USUAL_DISPLAY_RATIO
+                || job.rides().stream()
+                        .flatMap(r -> r.source().stream())
+                        .anyMatch(s -> s.options().afrScale().isPresent());
+    }
+}
