@@ -7,11 +7,11 @@ import fuelwright.handover.EntryDifference;
 import fuelwright.handover.ToType;
 import fuelwright.issue.Issue;
 import fuelwright.issue.Loaded;
+import fuelwright.job.Job;
 import fuelwright.mixture.MixtureScale;
 import fuelwright.table.Axis;
 import fuelwright.table.BareCells;
 import fuelwright.table.Pasted;
-import fuelwright.table.Quantity;
 import fuelwright.table.Table;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -37,7 +37,7 @@ public final class CheckEntry {
     /**
      * @param meant the table that was handed over
      * @param differences what differs, worst first
-     * @param target what the cells should give, where it was given
+     * @param target what lambda the cells should give, where a target was given
      */
     public record Outcome(Table meant, List<EntryDifference> differences, Optional<Table> target) {
         public Outcome {
@@ -55,6 +55,7 @@ public final class CheckEntry {
      * @param step the hardware's step, in the table's own unit; 0: any difference counts
      * @param deadTimeMs injector dead time contained in pulses; empty where not known, which only a pulse table minds
      * @param target where it is given, cells with a rich target count as high load too
+     * @param targetRatio the ratio by which an AFR target is lambda, where it was told
      * @param machine what high load is judged by, as far as it is known
      */
     public static Loaded<Outcome> run(
@@ -64,6 +65,7 @@ public final class CheckEntry {
             double step,
             OptionalDouble deadTimeMs,
             Optional<Path> target,
+            OptionalDouble targetRatio,
             Machine machine) {
         Loaded<Table> wanted = OpenTable.read(meant);
         Loaded<Table> got = typed(typed, wanted.value());
@@ -72,6 +74,11 @@ public final class CheckEntry {
         List<Issue> issues = new ArrayList<>(wanted.issues());
         issues.addAll(got.issues());
         mixture.ifPresent(m -> issues.addAll(m.issues()));
+        if (targetRatio.isEmpty()) {
+            mixture.flatMap(Loaded::value)
+                    .flatMap(t -> TargetRatio.remark(name(target.get()), t))
+                    .ifPresent(issues::add);
+        }
         old.ifPresent(o -> issues.addAll(o.issues()));
         if (wanted.value().isPresent() && old.flatMap(Loaded::value).isPresent()) {
             whyNot(meant, wanted.value().get(), before.get(), old.get().value().get())
@@ -85,7 +92,8 @@ public final class CheckEntry {
             return Loaded.refused(issues);
         }
         Table table = wanted.value().orElseThrow();
-        Optional<Table> asked = mixture.flatMap(Loaded::value);
+        Optional<Table> asked = mixture.flatMap(Loaded::value)
+                .map(t -> Job.lambda(t, targetRatio.orElse(MixtureScale.USUAL_DISPLAY_RATIO)));
         HighLoad rule = HighLoad.of(machine);
         List<EntryDifference> differences = EntryCheck.compare(
                 table,
@@ -226,15 +234,8 @@ public final class CheckEntry {
         boolean byAxis =
                 rule.at(table.speedAt(cell), throttle ? load : Double.NaN, throttle ? Double.NaN : load, Double.NaN);
         boolean byTarget = target.filter(t -> t.load().kind() == table.load().kind())
-                .filter(t -> lambda(t, table.speedAt(cell), load) <= PROTECTING_LAMBDA)
+                .filter(t -> t.value(table.speedAt(cell), load) <= PROTECTING_LAMBDA)
                 .isPresent();
         return byAxis || byTarget;
-    }
-
-    private static double lambda(Table target, double speedRpm, double load) {
-        double value = target.value(speedRpm, load);
-        return target.quantity() == Quantity.AFR
-                ? MixtureScale.lambdaOfAfr(value, MixtureScale.USUAL_DISPLAY_RATIO)
-                : value;
     }
 }

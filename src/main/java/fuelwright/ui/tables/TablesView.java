@@ -257,6 +257,9 @@ public final class TablesView implements StagePane {
         if (editable) {
             facts.getChildren().add(editPane());
         }
+        if (model.isTargetRatioNeeded()) {
+            facts.getChildren().add(new TargetRatioPane(model));
+        }
         if (model.ridesKeepAnotherTable()) {
             facts.getChildren().add(Parts.callout("check", Words.of("tables.rides"), Words.of("tables.rides.why")));
         }
@@ -265,19 +268,19 @@ public final class TablesView implements StagePane {
         switch (model.shownProperty().get()) {
             case TARGET:
                 title = "tables.target";
-                words = "tables.explain.target";
+                words = model.targetWords();
                 break;
             case FIRST_RIDE:
                 title = "tables.first.title";
-                words = "tables.first.explain";
+                words = Words.of("tables.first.explain");
                 break;
             default:
                 title = "tables.fuel";
-                words = "tables.explain.fuel";
+                words = Words.of("tables.explain.fuel");
         }
         VBox list = new VBox(Parts.label(Words.of(title), "section"));
         model.factsProperty().get().forEach(f -> list.getChildren().add(Parts.fact(f.words(), f.figure())));
-        facts.getChildren().addAll(list, Parts.text(Words.of(words), "muted"));
+        facts.getChildren().addAll(list, Parts.text(words, "muted"));
         if (model.asksForDeadTime()) {
             facts.getChildren().add(deadTime());
         }
