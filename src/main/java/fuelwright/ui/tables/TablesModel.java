@@ -5,6 +5,7 @@ import fuelwright.handover.StopNotes;
 import fuelwright.job.Job;
 import fuelwright.job.JobRide;
 import fuelwright.table.Axis;
+import fuelwright.table.OddCells;
 import fuelwright.table.Quantity;
 import fuelwright.table.Table;
 import fuelwright.ui.plot.Curves;
@@ -279,6 +280,17 @@ public final class TablesModel {
                         newest,
                         folder,
                         files -> outcome.set(Words.of("tables.first.written", String.join(", ", files))));
+    }
+
+    /** Cells that stand alone among their neighbours, as a slip of the finger leaves them: place and figures. */
+    public List<Fact> oddCells() {
+        if (shown.get() == Shown.FIRST_RIDE) {
+            return List.of();
+        }
+        return table().map(t -> OddCells.of(t).stream()
+                        .map(odd -> new Fact(TableWords.cell(t, odd.cell()), odd.words(t)))
+                        .toList())
+                .orElse(List.of());
     }
 
     /** Whether the target that is shown is AFR, so that its figures rest on a ratio. */

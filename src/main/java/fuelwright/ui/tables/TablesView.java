@@ -7,6 +7,8 @@ import fuelwright.ui.theme.Figures;
 import fuelwright.ui.theme.Parts;
 import fuelwright.ui.theme.StagePane;
 import fuelwright.ui.theme.Words;
+import java.util.ArrayList;
+import java.util.List;
 import javafx.beans.binding.Bindings;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -24,6 +26,8 @@ import javafx.scene.layout.VBox;
 
 /** The stage Tables. */
 public final class TablesView implements StagePane {
+
+    private static final int MOST_ODD = 3;
 
     private final TablesModel model;
     private final EditableGrid grid;
@@ -257,6 +261,10 @@ public final class TablesView implements StagePane {
         if (editable) {
             facts.getChildren().add(editPane());
         }
+        List<TablesModel.Fact> odd = model.oddCells();
+        if (!odd.isEmpty()) {
+            facts.getChildren().add(0, odd(odd));
+        }
         if (model.isTargetRatioNeeded()) {
             facts.getChildren().add(new TargetRatioPane(model));
         }
@@ -288,6 +296,13 @@ public final class TablesView implements StagePane {
                 && model.firstRideProperty().get() != null) {
             facts.getChildren().add(new FirstRidePane(model, root));
         }
+    }
+
+    private static VBox odd(List<TablesModel.Fact> odd) {
+        List<String> lines = new ArrayList<>();
+        odd.stream().limit(MOST_ODD).forEach(f -> lines.add(f.words() + ": " + f.figure() + "."));
+        lines.add(Words.of("tables.odd.why"));
+        return Parts.callout("check", Words.of("tables.odd", odd.size()), lines.toArray(new String[0]));
     }
 
     private VBox deadTime() {

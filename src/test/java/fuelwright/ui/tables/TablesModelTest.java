@@ -145,6 +145,21 @@ class TablesModelTest {
     }
 
     @Test
+    void aSlipOfTheFingerIsSaidWithItsPlaceWhileTheTableIsShown() {
+        session.openSample();
+        assertEquals(List.of(), model.oddCells());
+        Table fuel = session.job().fuelTable().orElseThrow();
+        double[] cells = fuel.toArray();
+        int slip = fuel.cell(3, 4);
+        cells[slip] = cells[slip] / 10;
+        session.edit(job -> job.withFuelTable(fuel.withValues(cells)));
+        assertEquals(1, model.oddCells().size());
+        assertEquals(model.placeOf(slip), model.oddCells().get(0).words());
+        model.shownProperty().set(TablesModel.Shown.TARGET);
+        assertEquals(List.of(), model.oddCells());
+    }
+
+    @Test
     void onlyAPulseTableAsksForTheDeadTime() {
         session.openSample();
         assertFalse(model.asksForDeadTime());
