@@ -4,6 +4,7 @@ import fuelwright.airflow.HighLoad;
 import fuelwright.airflow.Machine;
 import fuelwright.handover.EntryCheck;
 import fuelwright.handover.EntryDifference;
+import fuelwright.handover.StopNotes;
 import fuelwright.handover.ToType;
 import fuelwright.issue.Issue;
 import fuelwright.issue.Loaded;
@@ -22,6 +23,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /** Compares what was typed into the hardware with the table that was handed over. */
@@ -29,6 +31,10 @@ public final class CheckEntry {
 
     /** A target this rich or richer says that the cell is one where lean does harm (common practice, no source). */
     private static final double PROTECTING_LAMBDA = 0.95;
+
+    /** What the program writes above a table while a Stop stands. */
+    private static final Pattern CAUTION_LINE =
+            Pattern.compile("\\W*#\\s*" + StopNotes.KEY + "\\s*:.*", Pattern.CASE_INSENSITIVE);
 
     private static final long MOST_BYTES = 1_000_000;
 
@@ -67,6 +73,9 @@ public final class CheckEntry {
             Optional<Path> target,
             OptionalDouble targetRatio,
             Machine machine) {
+        if (isOwn(meant, typed)) {
+            return Loaded.refused(List.of(ownTable(name(typed))));
+        }
         Loaded<Table> wanted = OpenTable.read(meant);
         Loaded<Table> got = typed(typed, wanted.value());
         Optional<Loaded<Table>> old = before.map(f -> typed(f, wanted.value()));
@@ -114,6 +123,9 @@ public final class CheckEntry {
     public static Loaded<Outcome> pasted(String text, Analysis analysis) {
         ToType sheet = HandOver.toType(analysis);
         Table meant = sheet.after();
+        if (carriesCaution(text) || lines(text).equals(lines(HandOver.tableText(analysis)))) {
+            return Loaded.refused(List.of(ownTable("")));
+        }
         Loaded<Table> got = pasted(text, meant);
         if (got.value().isEmpty()) {
             return Loaded.refused(got.issues());
@@ -127,6 +139,38 @@ public final class CheckEntry {
                 analysis.job().proposal().deadTimeMs(),
                 cell -> isHighLoad(analysis.highLoad(), meant, cell, target));
         return Loaded.of(new Outcome(meant, differences, target), got.issues());
+    }
+
+    /** That a table is the program's own, not what was read back: comparing it would say that all is well. */
+    public static Issue ownTable(String name) {
+        return Issue.error(
+                name,
+                0,
+                0,
+                "this is the program's own table, as it was copied or written, not what was read back from the hardware",
+                "Read the cells back out of the hardware and give those");
+    }
+
+    private static boolean carriesCaution(String text) {
+        return text.lines().anyMatch(CAUTION_LINE.asMatchPredicate());
+    }
+
+    /** Without what a clipboard changes: line ends, blanks behind. */
+    private static List<String> lines(String text) {
+        return text.stripTrailing().lines().map(String::stripTrailing).toList();
+    }
+
+    private static boolean isOwn(Path meant, Path typed) {
+        try {
+            if (!Files.isRegularFile(meant) || !Files.isRegularFile(typed) || Files.size(typed) > MOST_BYTES) {
+                return false;
+            }
+            String text = Files.readString(typed, StandardCharsets.ISO_8859_1);
+            return carriesCaution(text)
+                    || lines(text).equals(lines(Files.readString(meant, StandardCharsets.ISO_8859_1)));
+        } catch (IOException e) {
+            throw WorkException.reading(typed, e);
+        }
     }
 
     private static Loaded<Table> pasted(String text, Table meant) {

@@ -52,6 +52,10 @@ public final class EntryCheckModel {
             return;
         }
         String asked = text.get();
+        if (handover.wasCopied(asked)) {
+            take(Loaded.refused(CheckEntry.ownTable("")));
+            return;
+        }
         session().outputs().check(asked, loaded -> {
             if (asked.equals(text.get())) {
                 take(loaded);

@@ -15,9 +15,11 @@ import fuelwright.work.Analysis;
 import fuelwright.work.HandOver;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.IntegerProperty;
 import javafx.beans.property.ObjectProperty;
@@ -56,6 +58,7 @@ public final class HandoverModel {
     private final ReadOnlyIntegerWrapper leaned = new ReadOnlyIntegerWrapper();
     private final ReadOnlyStringWrapper outcome = new ReadOnlyStringWrapper("");
     private final IntegerProperty cell = new SimpleIntegerProperty(-1);
+    private final Set<String> copied = new HashSet<>();
     private final HardwareModel hardware;
     private final EntryCheckModel check;
 
@@ -187,7 +190,7 @@ public final class HandoverModel {
             throw new IllegalStateException("a Stop caution is unread");
         }
         outcome.set(Words.of(stops.get().isEmpty() ? "handover.copied" : "handover.copied.stop"));
-        return session.outputs().tableText();
+        return copied(session.outputs().tableText());
     }
 
     /**
@@ -200,7 +203,18 @@ public final class HandoverModel {
             throw new IllegalStateException("a Stop caution stands");
         }
         outcome.set(Words.of("handover.copied.cells"));
-        return session.outputs().cellsText();
+        return copied(session.outputs().cellsText());
+    }
+
+    /** Notes what goes onto the clipboard. */
+    String copied(String text) {
+        copied.add(text);
+        return text;
+    }
+
+    /** Whether a text is, to the letter, what went onto the clipboard from here. */
+    boolean wasCopied(String text) {
+        return copied.contains(text);
     }
 
     /** Writes the entry sheet or the report by itself; {@link #outcomeProperty} says so. */

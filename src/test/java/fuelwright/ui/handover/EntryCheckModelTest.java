@@ -37,15 +37,41 @@ class EntryCheckModelTest {
 
     @Test
     void whatWasTypedRightIsSaidToBeRight() {
-        for (String text : new String[] {
-            TableWriter.write(meant()), TableWriter.write(meant(), true), TableWriter.cells(meant(), false)
-        }) {
+        for (String text : new String[] {headed(false), headed(true), TableWriter.cells(meant(), false)}) {
             model.textProperty().set(text);
             assertTrue(
                     model.saidProperty().get().startsWith("All 195 cells"),
                     model.saidProperty().get() + model.remarkProperty().get());
             assertTrue(model.found().isEmpty());
         }
+    }
+
+    /** With breakpoints, as a spreadsheet copies it. */
+    private String headed(boolean decimalComma) {
+        String text = TableWriter.write(meant(), decimalComma);
+        return text.substring(text.indexOf('\n') + 1).replace(decimalComma ? ';' : ',', '\t');
+    }
+
+    /** Copied, and pasted again without having been read back: that all is as meant says nothing about the hardware. */
+    @Test
+    void theProgramsOwnTableIsNeverSaidToBeRight() {
+        stage.stopsReadProperty().set(true);
+        for (String own : new String[] {
+            stage.copy(), stage.copy().replace("\n", "\r\n").strip(), "# caution: Stop · lean\n" + headed(false)
+        }) {
+            model.textProperty().set(own);
+            assertTrue(model.refusedProperty().get(), own);
+            assertTrue(
+                    model.remarkProperty().get().contains("the program's own table"),
+                    model.remarkProperty().get());
+        }
+        String figures = TableWriter.cells(meant(), false);
+        model.textProperty().set(figures);
+        assertFalse(model.refusedProperty().get());
+        stage.copied(figures);
+        model.textProperty().set("");
+        model.textProperty().set(figures);
+        assertTrue(model.refusedProperty().get(), "figures alone too, once they were copied from here");
     }
 
     @Test
