@@ -57,7 +57,15 @@ final class EntryCheckPane {
         HBox.setHgrow(pasted, Priority.ALWAYS);
         VBox buttons = new VBox(8, paste, clear);
         HeatGrid grid = TypingGrid.of(model.handover(), model.mapProperty(), "entry-grid");
-        node = new VBox(8, new HBox(12, pasted, buttons), said, remark, grid);
+        VBox nothing = Parts.empty(Words.of("check.empty.title"), Words.of("check.empty"));
+        VBox.setVgrow(nothing, Priority.ALWAYS);
+        Runnable show = () -> {
+            Parts.show(grid, model.mapProperty().get() != null);
+            Parts.show(nothing, model.mapProperty().get() == null);
+        };
+        model.mapProperty().addListener((p, old, now) -> show.run());
+        show.run();
+        node = new VBox(8, new HBox(12, pasted, buttons), said, remark, grid, nothing);
     }
 
     /** Nobody types a tab here: the key leads on, as it does everywhere else. */

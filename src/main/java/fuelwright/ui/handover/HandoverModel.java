@@ -58,6 +58,7 @@ public final class HandoverModel {
     private final ReadOnlyIntegerWrapper leaned = new ReadOnlyIntegerWrapper();
     private final ReadOnlyStringWrapper outcome = new ReadOnlyStringWrapper("");
     private final IntegerProperty cell = new SimpleIntegerProperty(-1);
+    private final ReadOnlyObjectWrapper<Optional<Typed>> selected = new ReadOnlyObjectWrapper<>(Optional.empty());
     private final Set<String> copied = new HashSet<>();
     private final HardwareModel hardware;
     private final EntryCheckModel check;
@@ -71,6 +72,7 @@ public final class HandoverModel {
             if (sharesCells()) {
                 session.cellProperty().set(now.intValue());
             }
+            selected.set(selected());
         });
         update();
         hardware = new HardwareModel(session);
@@ -102,6 +104,7 @@ public final class HandoverModel {
         draw(typed);
         sheet.set(typed);
         follow();
+        selected.set(selected());
     }
 
     private void draw() {
@@ -122,8 +125,7 @@ public final class HandoverModel {
     private boolean isUnridden(int at) {
         Analysis analysis = session.analysis();
         return analysis.job().hardware().keepsCells()
-                && analysis.proposal().cell(at).standing() == Standing.INFERRED
-                && analysis.proposal().cell(at).decision().isEmpty();
+                && analysis.proposal().cell(at).standing() == Standing.INFERRED;
     }
 
     /** Whether the hardware's cells are those of the fuel table, so that one selection is enough. */
@@ -156,7 +158,7 @@ public final class HandoverModel {
     public record Typed(String place, String before, String after, String unit) {}
 
     /** The selected cell; empty where none is. */
-    public Optional<Typed> selected() {
+    private Optional<Typed> selected() {
         ToType typed = sheet.get();
         int at = cell.get();
         if (typed == null || at < 0 || at >= typed.after().cells()) {
@@ -268,6 +270,11 @@ public final class HandoverModel {
     /** The selected cell of the hardware's grid, −1 where none is. */
     public IntegerProperty cellProperty() {
         return cell;
+    }
+
+    /** The selected cell as it is typed; empty where none is. */
+    public ReadOnlyObjectProperty<Optional<Typed>> selectedProperty() {
+        return selected.getReadOnlyProperty();
     }
 
     /** How many cells would be leaned. */

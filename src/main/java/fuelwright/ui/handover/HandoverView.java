@@ -96,8 +96,7 @@ public final class HandoverView implements StagePane {
 
     private Node aboutWriting() {
         VBox selected = new VBox(4);
-        model.cellProperty().addListener((p, old, now) -> selected(selected));
-        model.mapProperty().addListener((p, old, now) -> selected(selected));
+        model.selectedProperty().addListener((p, old, now) -> selected(selected));
         selected(selected);
         return new VBox(
                 12,
@@ -123,7 +122,8 @@ public final class HandoverView implements StagePane {
 
     private void selected(VBox box) {
         box.getChildren().clear();
-        model.selected()
+        model.selectedProperty()
+                .get()
                 .ifPresent(cell -> box.getChildren()
                         .addAll(
                                 Parts.text(cell.place(), "section"),

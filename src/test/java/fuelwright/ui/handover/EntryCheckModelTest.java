@@ -2,6 +2,8 @@ package fuelwright.ui.handover;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
+import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fuelwright.handover.EntryDifference;
@@ -72,6 +74,17 @@ class EntryCheckModelTest {
         model.textProperty().set("");
         model.textProperty().set(figures);
         assertTrue(model.refusedProperty().get(), "figures alone too, once they were copied from here");
+    }
+
+    @Test
+    void nothingLooksTypedBeforeAnythingWasPasted() {
+        assertNull(model.mapProperty().get());
+        model.textProperty().set("good morning");
+        assertNull(model.mapProperty().get());
+        model.textProperty().set(TableWriter.cells(meant(), false));
+        assertNotNull(model.mapProperty().get());
+        model.textProperty().set("");
+        assertNull(model.mapProperty().get());
     }
 
     @Test
