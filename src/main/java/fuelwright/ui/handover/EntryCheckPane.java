@@ -28,6 +28,7 @@ final class EntryCheckPane {
     private final TextArea pasted = new TextArea();
     private final ListView<EntryDifference> list = new ListView<>();
     private final Node node;
+    private final HeatGrid grid;
 
     EntryCheckPane(EntryCheckModel model) {
         this.model = model;
@@ -56,7 +57,7 @@ final class EntryCheckPane {
         list();
         HBox.setHgrow(pasted, Priority.ALWAYS);
         VBox buttons = new VBox(8, paste, clear);
-        HeatGrid grid = TypingGrid.of(model.handover(), model.mapProperty(), "entry-grid");
+        grid = TypingGrid.of(model.handover(), model.mapProperty(), "entry-grid");
         VBox nothing = Parts.empty(Words.of("check.empty.title"), Words.of("check.empty"));
         VBox.setVgrow(nothing, Priority.ALWAYS);
         Runnable show = () -> {
@@ -140,6 +141,10 @@ final class EntryCheckPane {
             setGraphic(row);
             setAccessibleText(model.place(d) + ": " + model.figures(d) + "; " + model.effect(d));
         }
+    }
+
+    HeatGrid grid() {
+        return grid;
     }
 
     Node node() {

@@ -29,6 +29,8 @@ public final class TablesView implements StagePane {
 
     private static final int MOST_ODD = 3;
 
+    private static final int MOST_BESIDE = 26;
+
     private final TablesModel model;
     private final EditableGrid grid;
     private final CurvesPlot curves;
@@ -266,7 +268,8 @@ public final class TablesView implements StagePane {
             facts.getChildren().add(0, odd(odd));
         }
         if (model.isTargetRatioNeeded()) {
-            facts.getChildren().add(new TargetRatioPane(model));
+            boolean asks = model.session().job().asksForTargetRatio();
+            facts.getChildren().add(asks ? 0 : facts.getChildren().size(), new TargetRatioPane(model));
         }
         if (model.ridesKeepAnotherTable()) {
             facts.getChildren().add(Parts.callout("check", Words.of("tables.rides"), Words.of("tables.rides.why")));
@@ -287,7 +290,7 @@ public final class TablesView implements StagePane {
                 words = Words.of("tables.explain.fuel");
         }
         VBox list = new VBox(Parts.label(Words.of(title), "section"));
-        model.factsProperty().get().forEach(f -> list.getChildren().add(Parts.fact(f.words(), f.figure())));
+        model.factsProperty().get().forEach(f -> list.getChildren().add(fact(f)));
         facts.getChildren().addAll(list, Parts.text(words, "muted"));
         if (model.asksForDeadTime()) {
             facts.getChildren().add(deadTime());
@@ -296,6 +299,16 @@ public final class TablesView implements StagePane {
                 && model.firstRideProperty().get() != null) {
             facts.getChildren().add(new FirstRidePane(model, root));
         }
+    }
+
+    /** What doesn't fit beside its name, such as a caution that the table carries, stands below it. */
+    private static Node fact(TablesModel.Fact fact) {
+        if (fact.figure().length() <= MOST_BESIDE) {
+            return Parts.fact(fact.words(), fact.figure());
+        }
+        VBox below = new VBox(2, Parts.text(Parts.capital(fact.words())), Parts.text(fact.figure(), "muted"));
+        below.getStyleClass().add("fact");
+        return below;
     }
 
     private static VBox odd(List<TablesModel.Fact> odd) {
