@@ -47,7 +47,7 @@ public final class BoreForecast {
         }
     }
 
-    /** Present where displacement and both bodies are known. */
+    /** Present where displacement, number of bodies and both bores are known. */
     public static Optional<BoreForecast> of(Machine machine) {
         if (!machine.hasBodyChange()) {
             return Optional.empty();

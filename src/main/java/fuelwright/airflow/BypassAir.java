@@ -28,15 +28,13 @@ final class BypassAir {
         return kgPerS * 1000 / perMm2 / bodies;
     }
 
-    /** The nominal intake of a machine with one of its bodies; its displacement must be known. */
+    /**
+     * The nominal intake of a machine with one of its bodies; its displacement must be known. Where nobody has said how many bodies there
+     * are it is that of one.
+     */
     static IntakeModel intake(Machine machine, ThrottleBody body) {
+        int bodies = machine.bodies().orElse(1);
         CylinderFilling filling = CylinderFilling.of(machine.displacementCc().orElseThrow(), machine.redlineRpm());
-        return new IntakeModel(
-                body,
-                machine.bodies(),
-                filling,
-                IntakeModel.DISCHARGE_COEFFICIENT,
-                areaMm2(filling, machine.bodies()),
-                1);
+        return new IntakeModel(body, bodies, filling, IntakeModel.DISCHARGE_COEFFICIENT, areaMm2(filling, bodies), 1);
     }
 }

@@ -42,15 +42,13 @@ public interface HighLoad {
 
     /**
      * The rule for a machine. Either evidence suffices: a measured pressure, or the throttle; whichever says more counts. The throttle is
-     * judged by the intake model where displacement and the body fitted now are known, else by {@link #THROTTLE_PERCENT}. A moment of
+     * judged by the intake model where displacement and the body fitted now are known, else by {@link #THROTTLE_PERCENT}; by both where
+     * only the number of bodies isn't, as more of them fill the engine sooner than one. A moment of
      * which neither pressure nor throttle is known isn't high load. Where no barometer was logged the machine's altitude stands in for it.
      * Thread-safe and cheap: called for every reading.
      */
     static HighLoad of(Machine machine) {
-        HighLoad rule = isDescribed(machine)
-                ? new ModelledHighLoad(BypassAir.intake(machine, machine.after().get()))
-                : byThrottle();
-        return atStation(rule, machine);
+        return atStation(isDescribed(machine) ? modelled(machine) : byThrottle(), machine);
     }
 
     /** Whether displacement and the body fitted now are known. */
@@ -62,6 +60,17 @@ public interface HighLoad {
     static HighLoad atStation(HighLoad rule, Machine machine) {
         double stationKpa = machine.barometerKpa();
         return Double.isNaN(stationKpa) ? rule : new HighLoadAtStation(rule, stationKpa);
+    }
+
+    private static HighLoad modelled(Machine machine) {
+        HighLoad model =
+                new ModelledHighLoad(BypassAir.intake(machine, machine.after().orElseThrow()));
+        HighLoad throttle = byThrottle();
+        return machine.bodies().isPresent()
+                ? model
+                : (speedRpm, throttlePercent, pressureKpa, barometerKpa) ->
+                        model.at(speedRpm, throttlePercent, pressureKpa, barometerKpa)
+                                || throttle.at(speedRpm, throttlePercent, pressureKpa, barometerKpa);
     }
 
     /** The rule where neither bodies nor displacement are known. */

@@ -4,13 +4,14 @@ import fuelwright.mixture.Fuel;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 
 /**
  * What is known of the engine and the change to it. Everything but the fuel may be unknown; what can't be worked out then is said, not
  * guessed.
  *
  * @param displacementCc swept volume of all cylinders, cm³
- * @param bodies number of throttle bodies, at least 1
+ * @param bodies number of throttle bodies, at least 1; empty where nobody has said it
  * @param before the body that the old table was made for
  * @param after the body that is fitted now
  * @param fuel what is in the tank
@@ -20,7 +21,7 @@ import java.util.OptionalDouble;
  */
 public record Machine(
         OptionalDouble displacementCc,
-        int bodies,
+        OptionalInt bodies,
         Optional<ThrottleBody> before,
         Optional<ThrottleBody> after,
         Fuel fuel,
@@ -36,19 +37,28 @@ public record Machine(
             Optional<ThrottleBody> after,
             Fuel fuel,
             OptionalDouble redlineRpm) {
-        this(displacementCc, bodies, before, after, fuel, redlineRpm, InjectorSet.UNKNOWN, OptionalDouble.empty());
+        this(
+                displacementCc,
+                OptionalInt.of(bodies),
+                before,
+                after,
+                fuel,
+                redlineRpm,
+                InjectorSet.UNKNOWN,
+                OptionalDouble.empty());
     }
 
     public Machine {
         Objects.requireNonNull(displacementCc, "displacementCc");
+        Objects.requireNonNull(bodies, "bodies");
         Objects.requireNonNull(before, "before");
         Objects.requireNonNull(after, "after");
         Objects.requireNonNull(fuel, "fuel");
         Objects.requireNonNull(redlineRpm, "redlineRpm");
         Objects.requireNonNull(injectors, "injectors");
         Objects.requireNonNull(altitudeM, "altitudeM");
-        if (bodies < 1) {
-            throw new IllegalArgumentException("bodies " + bodies + " must be at least 1");
+        if (bodies.isPresent() && bodies.getAsInt() < 1) {
+            throw new IllegalArgumentException("bodies " + bodies.getAsInt() + " must be at least 1");
         }
         if (displacementCc.isPresent() && !(displacementCc.getAsDouble() > 0)) {
             throw new IllegalArgumentException("displacementCc " + displacementCc.getAsDouble() + " must be above 0");
@@ -58,7 +68,19 @@ public record Machine(
     /** A machine of which only the fuel is known. */
     public static Machine unknown() {
         return new Machine(
-                OptionalDouble.empty(), 1, Optional.empty(), Optional.empty(), Fuel.PETROL, OptionalDouble.empty());
+                OptionalDouble.empty(),
+                OptionalInt.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Fuel.PETROL,
+                OptionalDouble.empty(),
+                InjectorSet.UNKNOWN,
+                OptionalDouble.empty());
+    }
+
+    /** The same with so many bodies; empty where it isn't known. */
+    public Machine withBodies(OptionalInt other) {
+        return new Machine(displacementCc, other, before, after, fuel, redlineRpm, injectors, altitudeM);
     }
 
     /** The same with another fuel. */
@@ -85,6 +107,6 @@ public record Machine(
 
     /** Whether enough is known to forecast what the change of bore does. */
     public boolean hasBodyChange() {
-        return displacementCc.isPresent() && before.isPresent() && after.isPresent();
+        return displacementCc.isPresent() && bodies.isPresent() && before.isPresent() && after.isPresent();
     }
 }

@@ -1,5 +1,6 @@
 package fuelwright.cli;
 
+import fuelwright.airflow.InjectorSet;
 import fuelwright.airflow.Machine;
 import fuelwright.airflow.ThrottleBody;
 import fuelwright.mixture.Fuel;
@@ -7,6 +8,7 @@ import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Option;
 
@@ -59,6 +61,10 @@ final class BodyOptions {
             throw CommandFailed.usage(
                     "--bore-before and --bore-after belong together: give both, or neither where nothing was changed there");
         }
+        if (displacementCc != null && boreBeforeMm != null && bodies == null) {
+            throw CommandFailed.usage(
+                    "--bodies is missing: the bore forecast needs to know how many throttle bodies share the displacement");
+        }
         boolean shape = shaftMm != null || shaftAfterMm != null || closedAngleDeg != null || openAngleDeg != null;
         if (shape && boreBeforeMm == null) {
             throw CommandFailed.usage(
@@ -75,7 +81,14 @@ final class BodyOptions {
                     or(shaftAfterMm, or(shaftMm, USUAL_SHAFT_MM))));
         }
         return new Machine(
-                optional(displacementCc), bodies == null ? 1 : bodies, before, after, fuel(), optional(redlineRpm));
+                optional(displacementCc),
+                bodies == null ? OptionalInt.empty() : OptionalInt.of(bodies),
+                before,
+                after,
+                fuel(),
+                optional(redlineRpm),
+                InjectorSet.UNKNOWN,
+                OptionalDouble.empty());
     }
 
     /** The machine with everything that a bore forecast needs. */

@@ -60,6 +60,9 @@ final class EntryCheckCommand implements Callable<Integer> {
     private Path target;
 
     @Mixin
+    private TargetRatioOption targetRatio;
+
+    @Mixin
     private DeadTimeOption deadTime;
 
     @Mixin
@@ -80,6 +83,7 @@ final class EntryCheckCommand implements Callable<Integer> {
                 step,
                 deadTime.ms(),
                 Optional.ofNullable(target),
+                targetRatio.ratio(),
                 bodies.machine());
         CheckEntry.Outcome outcome = CommandFailed.valueOf(loaded);
         int code = outcome.isStop() ? Exit.STOP : outcome.differences().isEmpty() ? Exit.DONE : Exit.DIFFERENCE;

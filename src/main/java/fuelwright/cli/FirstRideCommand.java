@@ -2,7 +2,6 @@ package fuelwright.cli;
 
 import fuelwright.airflow.Machine;
 import fuelwright.issue.Loaded;
-import fuelwright.mixture.MixtureScale;
 import fuelwright.safety.Caution;
 import fuelwright.work.FirstRide;
 import java.io.PrintWriter;
@@ -12,6 +11,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -39,10 +39,14 @@ final class FirstRideCommand implements Callable<Integer> {
             description = "the target table, lambda or AFR: looked at for lean cells at high load")
     private Path target;
 
+    @Mixin
+    private TargetRatioOption targetRatio;
+
     @Option(
             names = "--afr-scale",
+            hidden = true,
             paramLabel = "RATIO",
-            description = "the ratio that an AFR target is meant for (14.7)")
+            description = "the older name of --target-ratio")
     private Double afrScale;
 
     @Mixin
@@ -57,15 +61,20 @@ final class FirstRideCommand implements Callable<Integer> {
     @Option(names = "--json", description = "the summary as JSON")
     private boolean json;
 
+    private OptionalDouble ratio() {
+        OptionalDouble old = ReadingOptions.ratio("--afr-scale", afrScale);
+        OptionalDouble told = targetRatio.ratio();
+        if (old.isPresent() && told.isPresent()) {
+            throw CommandFailed.usage("--afr-scale is the older name of --target-ratio: give one of them");
+        }
+        return told.isPresent() ? told : old;
+    }
+
     @Override
     public Integer call() {
         Machine machine = bodies.machineWithBodies();
-        Loaded<FirstRide.Outcome> loaded = FirstRide.run(
-                table,
-                Optional.ofNullable(target),
-                ReadingOptions.afrScale(afrScale).orElse(MixtureScale.USUAL_DISPLAY_RATIO),
-                machine,
-                deadTime.ms());
+        Loaded<FirstRide.Outcome> loaded =
+                FirstRide.run(table, Optional.ofNullable(target), ratio(), machine, deadTime.ms());
         FirstRide.Outcome outcome = CommandFailed.valueOf(loaded);
         List<String> written = FirstRide.write(outcome, output.folder(), output.replace()).stream()
                 .sorted()

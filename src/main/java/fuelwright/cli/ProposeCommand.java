@@ -17,6 +17,7 @@ import fuelwright.work.HandOver;
 import fuelwright.work.JobFiles;
 import fuelwright.work.OpenJob;
 import fuelwright.work.Progress;
+import fuelwright.work.TargetRatio;
 import fuelwright.work.Workbench;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -60,6 +61,9 @@ final class ProposeCommand implements Callable<Integer> {
 
     @Option(names = "--target", paramLabel = "F", description = "the target table, lambda or AFR")
     private Path target;
+
+    @Mixin
+    private TargetRatioOption targetRatio;
 
     @ArgGroup(exclusive = false, multiplicity = "0..*")
     private List<RideArguments> rides = new ArrayList<>();
@@ -194,7 +198,8 @@ final class ProposeCommand implements Callable<Integer> {
                 options,
                 settings,
                 deadTime.ms().isPresent());
-        Loaded<Job> read = ofCylinder(hardware.on(files.load(Progress.NONE, Cancellation.NEVER)));
+        Loaded<Job> read = ofCylinder(
+                hardware.on(TargetRatio.told(files.load(Progress.NONE, Cancellation.NEVER), targetRatio.ratio())));
         Loaded<Job> job = new Loaded<>(read.value().map(j -> j.withLimits(limits.on(j.limits()))), read.issues());
         return propose(spec, "propose", job, onlyRicher, output, pdf, json);
     }
@@ -239,6 +244,7 @@ final class ProposeCommand implements Callable<Integer> {
             analysis = CommandFailed.valueOf(analysed);
         }
         List<Issue> remarks = new ArrayList<>(job.issues());
+        TargetRatio.remark(usable).ifPresent(remarks::add);
         remarks.addAll(analysed.issues());
         Handed handed = HandOver.of(analysis);
         List<String> written = HandOver.write(analysis, handed, output.folder(), output.replace(), pdf);

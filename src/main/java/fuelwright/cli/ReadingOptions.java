@@ -60,7 +60,7 @@ final class ReadingOptions {
 
     RideOptions rideOptions() {
         RideOptions options = RideOptions.defaults();
-        OptionalDouble ratio = afrScale(afrScale);
+        OptionalDouble ratio = ratio("--afr-scale", afrScale);
         if (ratio.isPresent()) {
             options = options.withAfrScale(ratio.getAsDouble());
         }
@@ -105,13 +105,13 @@ final class ReadingOptions {
     }
 
     /** The ratio of an AFR, if given, within bounds. */
-    static OptionalDouble afrScale(Double given) {
+    static OptionalDouble ratio(String option, Double given) {
         if (given == null) {
             return OptionalDouble.empty();
         }
         if (!(given >= 1 && given <= 40)) {
             throw CommandFailed.usage(
-                    "--afr-scale " + given + " must be from 1 to 40: the ratio at lambda 1, 14.7 on most displays");
+                    option + " " + given + " must be from 1 to 40: the ratio at lambda 1, 14.7 on most displays");
         }
         return OptionalDouble.of(given);
     }

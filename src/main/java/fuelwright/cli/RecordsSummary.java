@@ -193,7 +193,7 @@ final class RecordsSummary {
 
     private static void machine(Machine machine, Map<String, Object> map) {
         map.put("displacementCc", number(machine.displacementCc()));
-        map.put("bodies", machine.bodies());
+        map.put("bodies", machine.bodies().isPresent() ? machine.bodies().getAsInt() : null);
         map.put("boreBeforeMm", machine.before().map(ThrottleBody::boreMm).orElse(null));
         map.put("boreAfterMm", machine.after().map(ThrottleBody::boreMm).orElse(null));
         map.put("fuel", machine.fuel().words());

@@ -127,6 +127,7 @@ final class EntrySheet {
         map.put("changes", changes);
         map.put("cells", after.cells());
         map.put("ownCells", ownCells());
+        map.put("bounded", !sheet.bounded().isEmpty());
         map.put("file", handed.hardware().isPresent() ? Exports.HARDWARE : Exports.CORRECTED);
         map.put("size", Figures.plain(size(across.size(), text(all).length()), 1));
         map.put("smallSize", Figures.plain(0.62 * size(across.size(), text(all).length()), 1));
@@ -140,6 +141,7 @@ final class EntrySheet {
         map.put("now", text(now));
         map.put("changes", changes);
         map.put("stop", sheet.stopped().contains(cell));
+        map.put("bound", sheet.boundWord(cell));
         return map;
     }
 

@@ -10,9 +10,12 @@ import fuelwright.table.Quantity;
 import fuelwright.table.Table;
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.TreeSet;
 
 /**
@@ -26,6 +29,7 @@ import java.util.TreeSet;
  * @param addedRmsPercent root mean square of the error over the readings, %; NaN without readings
  * @param addedWorstPercent greatest error at a reading, %, either way; NaN without readings
  * @param leanAtHighLoadPercent how much leaner than corrected it is at worst at high load, %; 0 where it is nowhere leaner
+ * @param bounded the cells that the range holds back, and how
  * @param cautions about range and breakpoints; may be empty
  */
 public record HardwareTable(
@@ -35,7 +39,18 @@ public record HardwareTable(
         double addedRmsPercent,
         double addedWorstPercent,
         double leanAtHighLoadPercent,
+        Map<Integer, Bound> bounded,
         List<Caution> cautions) {
+
+    /** What the hardware's range did to a cell. */
+    public enum Bound {
+        /** Cut to its greatest figure, at or next to high load. */
+        CUT_AT_HIGH_LOAD,
+        /** Cut to its greatest figure. */
+        CUT,
+        /** Lifted to its least figure. */
+        LIFTED
+    }
 
     /** Lean by more than this at high load is more than rounding noise, %. */
     private static final double LEAN_PERCENT = 0.05;
@@ -43,6 +58,7 @@ public record HardwareTable(
     private static final double COARSE_RMS_PERCENT = 1;
 
     public HardwareTable {
+        bounded = Map.copyOf(bounded);
         cautions = List.copyOf(cautions);
     }
 
@@ -91,9 +107,7 @@ public record HardwareTable(
         private final Axis speed;
         private final Axis load;
         private final Resample resample;
-        private int lowered;
-        private int loweredHigh;
-        private int lifted;
+        private final Map<Integer, Bound> bounded = new TreeMap<>();
         private String worst = "";
         private double worstPercent;
 
@@ -156,6 +170,7 @@ public record HardwareTable(
                     rmsPercent,
                     n == 0 ? Double.NaN : 100 * most,
                     lean < 1e-7 ? 0 : 100 * lean,
+                    bounded,
                     cautions(rmsPercent, 100 * lean));
         }
 
@@ -208,11 +223,9 @@ public record HardwareTable(
             double most = Double.isInfinite(profile.most()) ? profile.most() : times(Math.floor(profile.most() / step));
             double kept = Math.min(Math.max(value, least), most);
             if (kept > value) {
-                lifted++;
+                bounded.put(cell, Bound.LIFTED);
             } else if (kept < value) {
-                boolean high = resample.isHeldUp(cell);
-                lowered++;
-                loweredHigh += high ? 1 : 0;
+                bounded.put(cell, resample.isHeldUp(cell) ? Bound.CUT_AT_HIGH_LOAD : Bound.CUT);
                 double percent = 100 * (figure(value) / figure(kept) - 1);
                 if (percent > worstPercent) {
                     worstPercent = percent;
@@ -232,6 +245,9 @@ public record HardwareTable(
 
         private List<Caution> cautions(double rmsPercent, double leanPercent) {
             List<Caution> out = new ArrayList<>();
+            int loweredHigh = count(Bound.CUT_AT_HIGH_LOAD);
+            int lowered = loweredHigh + count(Bound.CUT);
+            int lifted = count(Bound.LIFTED);
             if (lowered > 0) {
                 boolean stop = loweredHigh > 0;
                 out.add(
@@ -270,6 +286,10 @@ public record HardwareTable(
                         "Use finer steps, or breakpoints nearer to where the engine is ridden"));
             }
             return out;
+        }
+
+        private int count(Bound bound) {
+            return Collections.frequency(bounded.values(), bound);
         }
 
         private static String counted(int cells) {

@@ -13,12 +13,14 @@ import fuelwright.estimate.TipIn;
 import fuelwright.estimate.Validation;
 import fuelwright.issue.Issue;
 import fuelwright.issue.Loaded;
+import fuelwright.job.Job;
 import fuelwright.job.PartGain;
 import fuelwright.power.Breathing;
 import fuelwright.safety.Caution;
 import fuelwright.safety.UsualCautions;
 import fuelwright.screen.Screen;
 import fuelwright.screen.ScreenedRide;
+import fuelwright.table.Quantity;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -129,7 +131,11 @@ final class ReportContent {
         List<List<String>> rows = new ArrayList<>();
         machine.displacementCc().ifPresent(cc -> rows.add(row("Displacement", Figures.trimmed(cc, 1) + " cm³")));
         if (machine.before().isPresent() && machine.after().isPresent()) {
-            rows.add(row("Throttle bodies", Integer.toString(machine.bodies())));
+            rows.add(row(
+                    "Throttle bodies",
+                    machine.bodies().isPresent()
+                            ? Integer.toString(machine.bodies().getAsInt())
+                            : "number not known"));
             rows.add(row("Before", body(machine.before().get())));
             rows.add(row("Now", body(machine.after().get())));
         }
@@ -144,7 +150,7 @@ final class ReportContent {
         injectors.afterCm3PerMin().ifPresent(flow -> rows.add(row("Injector now", flow(flow))));
         machine.altitudeM().ifPresent(m -> rows.add(row("Altitude", Figures.trimmed(m, 0) + " m")));
         if (!machine.hasBodyChange()) {
-            rows.add(row("Bore forecast", "not possible: displacement and both bodies must be known"));
+            rows.add(row("Bore forecast", "not possible: displacement, number of bodies and both bores must be known"));
         }
         return rows;
     }
@@ -164,6 +170,13 @@ final class ReportContent {
         long more = cells.stream().filter(c -> c.changePercent() > 0.05).count();
         long less = cells.stream().filter(c -> c.changePercent() < -0.05).count();
         List<List<String>> rows = new ArrayList<>();
+        Job job = handed.job();
+        job.targetTable()
+                .filter(t -> t.quantity() == Quantity.AFR)
+                .ifPresent(t -> rows.add(row(
+                        "Target table",
+                        "AFR, divided by " + Figures.trimmed(job.usedTargetRatio(), 3)
+                                + (job.asksForTargetRatio() ? ", as nobody has said another ratio" : ""))));
         rows.add(row("Proposed change", Figures.signed(least, 1) + " to " + Figures.signed(most, 1) + " % fuel"));
         rows.add(row("Cells with more fuel", more + " of " + cells.size()));
         rows.add(row("Cells with less fuel", less + " of " + cells.size()));

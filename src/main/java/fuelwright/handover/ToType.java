@@ -7,6 +7,7 @@ import fuelwright.table.Table;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -17,9 +18,11 @@ import java.util.TreeSet;
  * @param before what its cells held before, as far as that is known
  * @param after what they are to hold; same breakpoints
  * @param stopped cells that a Stop caution concerns: of other breakpoints, those that feed a cell of the fuel table that it concerns
+ * @param bounded cells that the hardware's range holds back, and how; those cut at high load are stopped too
  * @param decimals as many as the figures to be typed have
  */
-public record ToType(Table before, Table after, Set<Integer> stopped, int decimals) {
+public record ToType(
+        Table before, Table after, Set<Integer> stopped, Map<Integer, HardwareTable.Bound> bounded, int decimals) {
 
     private static final int MOST_DECIMALS = 4;
 
@@ -28,6 +31,7 @@ public record ToType(Table before, Table after, Set<Integer> stopped, int decima
             throw new IllegalArgumentException("before " + before + " and after " + after + " have other axes");
         }
         stopped = Set.copyOf(stopped);
+        bounded = Map.copyOf(bounded);
     }
 
     /** In the hardware's own cells where it has such, else in the table's. */
@@ -48,7 +52,14 @@ public record ToType(Table before, Table after, Set<Integer> stopped, int decima
                 }
             }
         }
-        return new ToType(before, after, stopped, decimals(before, after));
+        Map<Integer, HardwareTable.Bound> bounded =
+                hardware.map(HardwareTable::bounded).orElse(Map.of());
+        bounded.forEach((cell, bound) -> {
+            if (bound == HardwareTable.Bound.CUT_AT_HIGH_LOAD) {
+                stopped.add(cell);
+            }
+        });
+        return new ToType(before, after, stopped, bounded, decimals(before, after));
     }
 
     private static int decimals(Table before, Table after) {
@@ -73,6 +84,12 @@ public record ToType(Table before, Table after, Set<Integer> stopped, int decima
     /** The new figure as it is printed and typed. */
     public BigDecimal now(int cell) {
         return figure(after.at(cell));
+    }
+
+    /** What the hardware's range did to a cell, in a word; empty where it did nothing. */
+    public String boundWord(int cell) {
+        HardwareTable.Bound bound = bounded.get(cell);
+        return bound == null ? "" : bound == HardwareTable.Bound.LIFTED ? "lifted" : "cut";
     }
 
     /** Whether the figure has to be typed. */

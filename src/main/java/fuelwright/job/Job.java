@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.function.Consumer;
 
@@ -25,7 +26,8 @@ import java.util.function.Consumer;
  * @param screens what counts
  * @param proposal rules and decisions
  * @param limits what the cautions judge by; always for the machine's fuel
- * @param displayRatio the ratio that an AFR display, and an AFR target, are set to
+ * @param displayRatio the ratio that the AFR display of the rides is set to
+ * @param targetRatio the ratio by which an AFR target is lambda, where it was told; never that of a ride
  * @param hardware what the tuning hardware takes
  * @param answers what the user answered to cautions
  * @param past the tables that were in the control unit before the fuel table, oldest first
@@ -40,6 +42,7 @@ public record Job(
         ProposalSettings proposal,
         Limits limits,
         double displayRatio,
+        OptionalDouble targetRatio,
         HardwareProfile hardware,
         List<Answer> answers,
         List<PastTable> past) {
@@ -55,6 +58,10 @@ public record Job(
         limits = Objects.requireNonNull(limits, "limits").withFuel(machine.fuel());
         if (!(displayRatio > 0)) {
             throw new IllegalArgumentException("displayRatio " + displayRatio + " must be above 0");
+        }
+        Objects.requireNonNull(targetRatio, "targetRatio");
+        if (targetRatio.isPresent() && !(targetRatio.getAsDouble() > 0)) {
+            throw new IllegalArgumentException("targetRatio " + targetRatio.getAsDouble() + " must be above 0");
         }
         Objects.requireNonNull(hardware, "hardware");
         answers = List.copyOf(answers);
@@ -73,6 +80,7 @@ public record Job(
                 ProposalSettings.defaults(),
                 Limits.usual(Machine.unknown().fuel()),
                 MixtureScale.USUAL_DISPLAY_RATIO,
+                OptionalDouble.empty(),
                 HardwareProfile.plain(),
                 List.of(),
                 List.of());
@@ -91,8 +99,17 @@ public record Job(
         return with(d -> d.fuelTable = Optional.of(other));
     }
 
+    /** With other figures of the same target: what was told of its ratio holds on. */
     public Job withTargetTable(Table other) {
         return with(d -> d.targetTable = Optional.of(other));
+    }
+
+    /** With another target: what was told of the old one's ratio doesn't hold for it. */
+    public Job withNewTarget(Table other) {
+        return with(d -> {
+            d.targetTable = Optional.of(other);
+            d.targetRatio = OptionalDouble.empty();
+        });
     }
 
     public Job withRides(List<JobRide> other) {
@@ -123,6 +140,11 @@ public record Job(
         return with(d -> d.displayRatio = other);
     }
 
+    /** @param other empty where it isn't known */
+    public Job withTargetRatio(OptionalDouble other) {
+        return with(d -> d.targetRatio = other);
+    }
+
     public Job withHardware(HardwareProfile other) {
         return with(d -> d.hardware = other);
     }
@@ -135,19 +157,34 @@ public record Job(
         return with(d -> d.past = other);
     }
 
-    /** The target as lambda: an AFR target is in the figures of the display, so it is divided by the ratio that the display is set to. */
-    public Optional<Table> targetLambda() {
-        return targetTable.map(t -> lambda(t, displayRatio));
+    /** What an AFR target is divided by: what was told, else the usual ratio. */
+    public double usedTargetRatio() {
+        return targetRatio.orElse(MixtureScale.USUAL_DISPLAY_RATIO);
     }
 
-    /** A target table as lambda. */
-    public static Table lambda(Table target, double displayRatio) {
+    /** Whether the target is AFR and nobody has said by which ratio it is lambda. */
+    public boolean asksForTargetRatio() {
+        return targetRatio.isEmpty()
+                && targetTable.filter(t -> t.quantity() == Quantity.AFR).isPresent();
+    }
+
+    /** The target as lambda: an AFR target is divided by its own ratio. */
+    public Optional<Table> targetLambda() {
+        return targetTable.map(t -> lambda(t, usedTargetRatio()));
+    }
+
+    /**
+     * A target table as lambda.
+     *
+     * @param ratio what an AFR target is divided by
+     */
+    public static Table lambda(Table target, double ratio) {
         if (target.quantity() == Quantity.LAMBDA) {
             return target;
         }
         double[] cells = target.toArray();
         for (int c = 0; c < cells.length; c++) {
-            cells[c] = MixtureScale.lambdaOfAfr(cells[c], displayRatio);
+            cells[c] = MixtureScale.lambdaOfAfr(cells[c], ratio);
         }
         return target.with(Quantity.LAMBDA, cells);
     }
@@ -181,6 +218,7 @@ public record Job(
         private ProposalSettings proposal;
         private Limits limits;
         private double displayRatio;
+        private OptionalDouble targetRatio;
         private HardwareProfile hardware;
         private List<Answer> answers;
         private List<PastTable> past;
@@ -195,6 +233,7 @@ public record Job(
             proposal = from.proposal;
             limits = from.limits;
             displayRatio = from.displayRatio;
+            targetRatio = from.targetRatio;
             hardware = from.hardware;
             answers = from.answers;
             past = from.past;
@@ -211,6 +250,7 @@ public record Job(
                     proposal,
                     limits,
                     displayRatio,
+                    targetRatio,
                     hardware,
                     answers,
                     past);

@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.SerializationFeature;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import fuelwright.airflow.Machine;
 import fuelwright.issue.Issue;
 import fuelwright.issue.Loaded;
 import fuelwright.mixture.MixtureScale;
@@ -27,6 +28,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipException;
 import java.util.zip.ZipFile;
@@ -41,7 +44,7 @@ import java.util.zip.ZipOutputStream;
 public final class JobFile {
 
     /** The version that is written; every version up to it can be read. */
-    public static final int VERSION = 1;
+    public static final int VERSION = 2;
 
     /** What a job file's name ends in. */
     public static final String SUFFIX = ".fwjob";
@@ -68,6 +71,7 @@ public final class JobFile {
         job.fuelTable().ifPresent(t -> root.put("fuelTable", tables.name(t, "fuel")));
         job.targetTable().ifPresent(t -> root.put("targetTable", tables.name(t, "target")));
         root.put("displayRatio", job.displayRatio());
+        job.targetRatio().ifPresent(ratio -> root.put("targetRatio", ratio));
         ArrayNode past = root.putArray("past");
         for (PastTable each : job.past()) {
             ObjectNode node = past.addObject();
@@ -226,12 +230,13 @@ public final class JobFile {
         List<Issue> issues = new ArrayList<>();
         Job job = Job.empty()
                 .withName(root.path("name").asText(Job.empty().name()))
-                .withMachine(JobJson.machine(root.path("machine")))
+                .withMachine(machine(root))
                 .withScreens(JobJson.screens(root.path("screens")))
                 .withProposal(JobJson.proposal(root.path("proposal")))
                 .withHardware(JobJson.hardware(root.path("hardware")))
                 .withAnswers(JobJson.answers(root.path("answers")))
                 .withDisplayRatio(JobJson.number(root, "displayRatio").orElse(MixtureScale.USUAL_DISPLAY_RATIO));
+        job = job.withTargetRatio(targetRatio(root, job.displayRatio()));
         job = job.withLimits(JobJson.limits(root.path("limits"), job.machine().fuel()));
         Optional<Table> fuel = table(file, root.path("fuelTable"), entries, issues);
         Optional<Table> target = table(file, root.path("targetTable"), entries, issues);
@@ -266,6 +271,26 @@ public final class JobFile {
             return Loaded.refused(issues);
         }
         return Loaded.of(new StoredJob(job, rides, results(file, root.path("results"), fuel, issues)), issues);
+    }
+
+    /** Up to version 1 the form began with one body: where no bore was given, that was said by nobody. */
+    private static Machine machine(JsonNode root) {
+        Machine machine = JobJson.machine(root.path("machine"));
+        boolean untouched = root.path("version").asInt() < 2
+                && machine.bodies().equals(OptionalInt.of(1))
+                && machine.before().isEmpty()
+                && machine.after().isEmpty();
+        return untouched ? machine.withBodies(OptionalInt.empty()) : machine;
+    }
+
+    /** Up to version 1 one ratio served the displays and the target; one that nobody had changed was told by nobody. */
+    private static OptionalDouble targetRatio(JsonNode root, double displayRatio) {
+        if (root.path("version").asInt() > 1) {
+            return JobJson.number(root, "targetRatio");
+        }
+        return displayRatio == MixtureScale.USUAL_DISPLAY_RATIO
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(displayRatio);
     }
 
     /** Results follow from the job: where they are damaged the job is still whole. */

@@ -37,7 +37,7 @@ final class JobJson {
     static ObjectNode machine(Machine machine) {
         ObjectNode node = JsonNodeFactory.instance.objectNode();
         machine.displacementCc().ifPresent(v -> node.put("displacementCc", v));
-        node.put("bodies", machine.bodies());
+        machine.bodies().ifPresent(v -> node.put("bodies", v));
         machine.before().ifPresent(b -> body(b, node.putObject("before")));
         machine.after().ifPresent(b -> body(b, node.putObject("after")));
         node.put("fuel", machine.fuel().name());
@@ -59,7 +59,7 @@ final class JobJson {
     static Machine machine(JsonNode node) {
         return new Machine(
                 number(node, "displacementCc"),
-                node.path("bodies").asInt(1),
+                node.has("bodies") ? OptionalInt.of(whole(node, "bodies")) : OptionalInt.empty(),
                 body(node.path("before")),
                 body(node.path("after")),
                 Fuel.valueOf(node.path("fuel").asText(Fuel.PETROL.name())),

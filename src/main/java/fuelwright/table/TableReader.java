@@ -21,6 +21,8 @@ public final class TableReader {
     /** Most breakpoints of an axis. */
     public static final int MOST_BREAKPOINTS = 64;
 
+    private static final int MOST_ODD = 5;
+
     static final String QUANTITY_KEY = "quantity";
 
     private static final long MOST_BYTES = 4_000_000;
@@ -87,6 +89,7 @@ public final class TableReader {
         }
         Table table = table(axes.get(), quantity.get().quantity(), cells, notes);
         Plausibility.check(table, problems);
+        oddCells(table, grid, problems);
         return problems.refused() ? Loaded.refused(problems.issues()) : Loaded.of(table, problems.issues());
     }
 
@@ -208,6 +211,29 @@ public final class TableReader {
                 .ifPresent(why -> problems.error(
                         row.line(), index + 1, held.words() + " " + text + " " + why, "Correct the cell"));
         return value;
+    }
+
+    private static void oddCells(Table table, Grid grid, Problems problems) {
+        List<OddCells.Odd> odd = OddCells.of(table);
+        boolean speedDown = table.orientation() == Table.Orientation.SPEED_DOWN;
+        for (OddCells.Odd each : odd.subList(0, Math.min(odd.size(), MOST_ODD))) {
+            int speed = table.speedIndex(each.cell());
+            int load = table.loadIndex(each.cell());
+            problems.warning(
+                    grid.rows.get((speedDown ? speed : load) + 1).line(),
+                    (speedDown ? load : speed) + 2,
+                    each.words(table) + " (" + Numerals.shortest(table.speedAt(each.cell())) + " rpm, "
+                            + Numerals.shortest(table.loadAt(each.cell())) + " "
+                            + table.load().kind().unit().symbol() + ")",
+                    "Check that no digit or decimal sign slipped");
+        }
+        if (odd.size() > MOST_ODD) {
+            problems.warning(
+                    0,
+                    0,
+                    odd.size() - MOST_ODD + " more cells stand alone among theirs",
+                    "Check that no digit or decimal sign slipped");
+        }
     }
 
     private static Table table(AxisReader.Axes axes, Quantity quantity, double[][] cells, List<Table.Note> notes) {

@@ -4,14 +4,15 @@ import fuelwright.airflow.HighLoad;
 import fuelwright.airflow.Machine;
 import fuelwright.handover.EntryCheck;
 import fuelwright.handover.EntryDifference;
+import fuelwright.handover.StopNotes;
 import fuelwright.handover.ToType;
 import fuelwright.issue.Issue;
 import fuelwright.issue.Loaded;
+import fuelwright.job.Job;
 import fuelwright.mixture.MixtureScale;
 import fuelwright.table.Axis;
 import fuelwright.table.BareCells;
 import fuelwright.table.Pasted;
-import fuelwright.table.Quantity;
 import fuelwright.table.Table;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -22,6 +23,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /** Compares what was typed into the hardware with the table that was handed over. */
@@ -30,6 +32,10 @@ public final class CheckEntry {
     /** A target this rich or richer says that the cell is one where lean does harm (common practice, no source). */
     private static final double PROTECTING_LAMBDA = 0.95;
 
+    /** What the program writes above a table while a Stop stands. */
+    private static final Pattern CAUTION_LINE =
+            Pattern.compile("\\W*#\\s*" + StopNotes.KEY + "\\s*:.*", Pattern.CASE_INSENSITIVE);
+
     private static final long MOST_BYTES = 1_000_000;
 
     private CheckEntry() {}
@@ -37,7 +43,7 @@ public final class CheckEntry {
     /**
      * @param meant the table that was handed over
      * @param differences what differs, worst first
-     * @param target what the cells should give, where it was given
+     * @param target what lambda the cells should give, where a target was given
      */
     public record Outcome(Table meant, List<EntryDifference> differences, Optional<Table> target) {
         public Outcome {
@@ -55,6 +61,7 @@ public final class CheckEntry {
      * @param step the hardware's step, in the table's own unit; 0: any difference counts
      * @param deadTimeMs injector dead time contained in pulses; empty where not known, which only a pulse table minds
      * @param target where it is given, cells with a rich target count as high load too
+     * @param targetRatio the ratio by which an AFR target is lambda, where it was told
      * @param machine what high load is judged by, as far as it is known
      */
     public static Loaded<Outcome> run(
@@ -64,7 +71,11 @@ public final class CheckEntry {
             double step,
             OptionalDouble deadTimeMs,
             Optional<Path> target,
+            OptionalDouble targetRatio,
             Machine machine) {
+        if (isOwn(meant, typed)) {
+            return Loaded.refused(List.of(ownTable(name(typed))));
+        }
         Loaded<Table> wanted = OpenTable.read(meant);
         Loaded<Table> got = typed(typed, wanted.value());
         Optional<Loaded<Table>> old = before.map(f -> typed(f, wanted.value()));
@@ -72,6 +83,11 @@ public final class CheckEntry {
         List<Issue> issues = new ArrayList<>(wanted.issues());
         issues.addAll(got.issues());
         mixture.ifPresent(m -> issues.addAll(m.issues()));
+        if (targetRatio.isEmpty()) {
+            mixture.flatMap(Loaded::value)
+                    .flatMap(t -> TargetRatio.remark(name(target.get()), t))
+                    .ifPresent(issues::add);
+        }
         old.ifPresent(o -> issues.addAll(o.issues()));
         if (wanted.value().isPresent() && old.flatMap(Loaded::value).isPresent()) {
             whyNot(meant, wanted.value().get(), before.get(), old.get().value().get())
@@ -85,7 +101,8 @@ public final class CheckEntry {
             return Loaded.refused(issues);
         }
         Table table = wanted.value().orElseThrow();
-        Optional<Table> asked = mixture.flatMap(Loaded::value);
+        Optional<Table> asked = mixture.flatMap(Loaded::value)
+                .map(t -> Job.lambda(t, targetRatio.orElse(MixtureScale.USUAL_DISPLAY_RATIO)));
         HighLoad rule = HighLoad.of(machine);
         List<EntryDifference> differences = EntryCheck.compare(
                 table,
@@ -106,6 +123,9 @@ public final class CheckEntry {
     public static Loaded<Outcome> pasted(String text, Analysis analysis) {
         ToType sheet = HandOver.toType(analysis);
         Table meant = sheet.after();
+        if (carriesCaution(text) || lines(text).equals(lines(HandOver.tableText(analysis)))) {
+            return Loaded.refused(List.of(ownTable("")));
+        }
         Loaded<Table> got = pasted(text, meant);
         if (got.value().isEmpty()) {
             return Loaded.refused(got.issues());
@@ -119,6 +139,38 @@ public final class CheckEntry {
                 analysis.job().proposal().deadTimeMs(),
                 cell -> isHighLoad(analysis.highLoad(), meant, cell, target));
         return Loaded.of(new Outcome(meant, differences, target), got.issues());
+    }
+
+    /** That a table is the program's own, not what was read back: comparing it would say that all is well. */
+    public static Issue ownTable(String name) {
+        return Issue.error(
+                name,
+                0,
+                0,
+                "this is the program's own table, as it was copied or written, not what was read back from the hardware",
+                "Read the cells back out of the hardware and give those");
+    }
+
+    private static boolean carriesCaution(String text) {
+        return text.lines().anyMatch(CAUTION_LINE.asMatchPredicate());
+    }
+
+    /** Without what a clipboard changes: line ends, blanks behind. */
+    private static List<String> lines(String text) {
+        return text.stripTrailing().lines().map(String::stripTrailing).toList();
+    }
+
+    private static boolean isOwn(Path meant, Path typed) {
+        try {
+            if (!Files.isRegularFile(meant) || !Files.isRegularFile(typed) || Files.size(typed) > MOST_BYTES) {
+                return false;
+            }
+            String text = Files.readString(typed, StandardCharsets.ISO_8859_1);
+            return carriesCaution(text)
+                    || lines(text).equals(lines(Files.readString(meant, StandardCharsets.ISO_8859_1)));
+        } catch (IOException e) {
+            throw WorkException.reading(typed, e);
+        }
     }
 
     private static Loaded<Table> pasted(String text, Table meant) {
@@ -226,15 +278,8 @@ public final class CheckEntry {
         boolean byAxis =
                 rule.at(table.speedAt(cell), throttle ? load : Double.NaN, throttle ? Double.NaN : load, Double.NaN);
         boolean byTarget = target.filter(t -> t.load().kind() == table.load().kind())
-                .filter(t -> lambda(t, table.speedAt(cell), load) <= PROTECTING_LAMBDA)
+                .filter(t -> t.value(table.speedAt(cell), load) <= PROTECTING_LAMBDA)
                 .isPresent();
         return byAxis || byTarget;
-    }
-
-    private static double lambda(Table target, double speedRpm, double load) {
-        double value = target.value(speedRpm, load);
-        return target.quantity() == Quantity.AFR
-                ? MixtureScale.lambdaOfAfr(value, MixtureScale.USUAL_DISPLAY_RATIO)
-                : value;
     }
 }

@@ -53,7 +53,7 @@ public record EnginesLike(List<JobRecord> counted, List<Left> left, List<Band> b
             return new Question(
                     machine.displacementCc(),
                     DISPLACEMENT_PERCENT,
-                    machine.hasBodyChange() ? OptionalInt.of(machine.bodies()) : OptionalInt.empty(),
+                    machine.hasBodyChange() ? machine.bodies() : OptionalInt.empty(),
                     bore(machine.before()),
                     bore(machine.after()),
                     itself);
@@ -146,13 +146,20 @@ public record EnginesLike(List<JobRecord> counted, List<Left> left, List<Band> b
         }
         Machine machine = record.stored().get().job().machine();
         return displacement(machine, question)
-                .or(() -> question.bodies().isPresent()
-                                && machine.bodies() != question.bodies().getAsInt()
-                        ? Optional.of("has " + machine.bodies() + (machine.bodies() == 1 ? " body" : " bodies"))
+                .or(() -> question.bodies().isPresent() && !machine.bodies().equals(question.bodies())
+                        ? Optional.of(bodies(machine))
                         : Optional.empty())
                 .or(() -> bore("before", machine.before(), question.boreBeforeMm()))
                 .or(() -> bore("after", machine.after(), question.boreAfterMm()))
                 .or(() -> record.gain().value().isPresent() ? Optional.empty() : Optional.of(record.whyNoGain()));
+    }
+
+    private static String bodies(Machine machine) {
+        if (machine.bodies().isEmpty()) {
+            return "number of bodies not known";
+        }
+        int bodies = machine.bodies().getAsInt();
+        return "has " + bodies + (bodies == 1 ? " body" : " bodies");
     }
 
     private static Optional<String> displacement(Machine machine, Question question) {

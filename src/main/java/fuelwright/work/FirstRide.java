@@ -9,6 +9,7 @@ import fuelwright.handover.ForecastFiles;
 import fuelwright.issue.Issue;
 import fuelwright.issue.Loaded;
 import fuelwright.job.Job;
+import fuelwright.mixture.MixtureScale;
 import fuelwright.safety.Caution;
 import fuelwright.table.Axis;
 import fuelwright.table.Quantity;
@@ -60,10 +61,14 @@ public final class FirstRide {
     /**
      * As {@link #of(String, Table, Optional, Machine, OptionalDouble)}, from files.
      *
-     * @param displayRatio the ratio by which an AFR in the target file is lambda
+     * @param targetRatio the ratio by which an AFR in the target file is lambda, where it was told
      */
     public static Loaded<Outcome> run(
-            Path file, Optional<Path> targetFile, double displayRatio, Machine machine, OptionalDouble deadTimeMs) {
+            Path file,
+            Optional<Path> targetFile,
+            OptionalDouble targetRatio,
+            Machine machine,
+            OptionalDouble deadTimeMs) {
         Loaded<Table> loaded = OpenTable.fuel(file);
         Optional<Loaded<Table>> target = targetFile.map(OpenTable::target);
         List<Issue> issues = new ArrayList<>(loaded.issues());
@@ -72,10 +77,16 @@ public final class FirstRide {
                 || target.isPresent() && target.get().value().isEmpty()) {
             return Loaded.refused(issues);
         }
+        if (target.isPresent() && targetRatio.isEmpty()) {
+            TargetRatio.remark(
+                            String.valueOf(targetFile.get().getFileName()),
+                            target.get().value().get())
+                    .ifPresent(issues::add);
+        }
         Loaded<Outcome> outcome = of(
                 String.valueOf(file.getFileName()),
                 loaded.value().get(),
-                target.map(t -> Job.lambda(t.value().get(), displayRatio)),
+                target.map(t -> Job.lambda(t.value().get(), targetRatio.orElse(MixtureScale.USUAL_DISPLAY_RATIO))),
                 machine,
                 deadTimeMs);
         issues.addAll(outcome.issues());

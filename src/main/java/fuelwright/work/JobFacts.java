@@ -80,7 +80,9 @@ public final class JobFacts {
                 machine.displacementCc().isPresent()
                         ? figure(machine.displacementCc().getAsDouble()) + " cm³"
                         : UNKNOWN));
-        facts.add(new Fact("Throttle bodies", Integer.toString(machine.bodies())));
+        facts.add(new Fact(
+                "Throttle bodies",
+                machine.bodies().isPresent() ? Integer.toString(machine.bodies().getAsInt()) : UNKNOWN));
         facts.add(new Fact(
                 "Bore",
                 machine.before().isPresent() || machine.after().isPresent()

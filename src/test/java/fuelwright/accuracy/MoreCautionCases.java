@@ -56,7 +56,7 @@ final class MoreCautionCases {
     private static Job fuel(Job job, Fuel fuel) {
         return job.withMachine(new fuelwright.airflow.Machine(
                 job.machine().displacementCc(),
-                job.machine().bodies(),
+                job.machine().bodies().orElseThrow(),
                 job.machine().before(),
                 job.machine().after(),
                 fuel,

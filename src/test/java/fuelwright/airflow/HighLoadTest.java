@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import fuelwright.mixture.Fuel;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 
 class HighLoadTest {
@@ -63,6 +64,20 @@ class HighLoadTest {
         HighLoad rule = HighLoad.of(machine(20));
         assertTrue(rule.at(9000, 95, NAN, NAN));
         assertTrue(rule.at(9000, 90, NAN, NAN));
+    }
+
+    /** Where nobody said how many bodies there are, whatever one body or the throttle alone calls high load is high. */
+    @Test
+    void anUnknownNumberOfBodiesIsJudgedByBothRules() {
+        Machine one = machine(44).withBodies(OptionalInt.of(1));
+        HighLoad known = HighLoad.of(one);
+        HighLoad unknown = HighLoad.of(one.withBodies(OptionalInt.empty()));
+        for (double speed = 1000; speed < 9000; speed += 500) {
+            for (double throttle = 0; throttle <= 100; throttle += 5) {
+                assertEquals(
+                        known.at(speed, throttle, NAN, NAN) || throttle >= 60, unknown.at(speed, throttle, NAN, NAN));
+            }
+        }
     }
 
     @Test

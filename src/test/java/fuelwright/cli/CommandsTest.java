@@ -374,7 +374,8 @@ class CommandsTest {
     void do09_entry_check_gives_0_for_none_1_for_a_difference_and_4_for_lean_at_high_load() throws IOException {
         assertEquals(
                 "All 195 cells hold what was meant\n",
-                unix(Ran.of("entry-check", "--meant", TABLE, "--typed", TABLE).out()));
+                unix(Ran.of("entry-check", "--meant", TABLE, "--typed", readBack())
+                        .out()));
         Ran rich = Ran.of("entry-check", "--meant", TABLE, "--typed", typed(12, 10, 99.9));
         assertEquals(Exit.DIFFERENCE, rich.code());
         assertEquals("", rich.err());
@@ -387,6 +388,15 @@ class CommandsTest {
         assertEquals(
                 "Stop · leaner than meant at high load: 1 cell. Correct them before the engine is loaded\n",
                 unix(lean.err()));
+    }
+
+    @Test
+    void do09b_the_programs_own_table_is_not_taken_for_what_was_read_back() throws IOException {
+        Path copy = Files.copy(TABLE, home.resolve("copy.csv"));
+        Ran.of("entry-check", "--meant", TABLE, "--typed", copy).refused(Exit.INPUT, "copy.csv", "own table");
+        Path carried = Files.writeString(
+                home.resolve("carried.csv"), "# caution: Stop · Lean\n" + Files.readString(typed(12, 10, 99.9)));
+        Ran.of("entry-check", "--meant", TABLE, "--typed", carried).refused(Exit.INPUT, "carried.csv", "own table");
     }
 
     @Test
@@ -469,6 +479,12 @@ class CommandsTest {
         for (int c = 0; c < whole.cells(); c++) {
             assertEquals(whole.at(c), both.at(c), error.at(c), "within the standard error, cell " + c);
         }
+    }
+
+    /** The cells alone, as a grid on a screen is copied. */
+    private Path readBack() throws IOException {
+        Table table = TableReader.read(TABLE).value().orElseThrow();
+        return Files.writeString(home.resolve("back.csv"), TableWriter.cells(table, false));
     }
 
     private Path typed(int load, int speed, double value) throws IOException {

@@ -123,10 +123,13 @@ class InputsTest {
         propose(table, TARGET, RIDE).refused(Exit.INPUT, "pulse.csv", "dead time", "--dead-time");
         propose(table, TARGET, RIDE, "--dead-time", "2")
                 .refused(Exit.INPUT, "pulse.csv", "delivers no fuel", "dead time");
-        Ran.of("entry-check", "--meant", table, "--typed", table).refused(Exit.INPUT, "--dead-time");
+        Path typed = file("back.csv", "2,6\n2.5,7\n");
+        Ran bare = Ran.of("entry-check", "--meant", table, "--typed", typed);
+        assertEquals(Exit.INPUT, bare.code(), bare.err());
+        bare.has("--dead-time");
         assertEquals(
                 Exit.DONE,
-                Ran.of("entry-check", "--meant", table, "--typed", table, "--dead-time", "0")
+                Ran.of("entry-check", "--meant", table, "--typed", typed, "--dead-time", "0")
                         .code());
     }
 

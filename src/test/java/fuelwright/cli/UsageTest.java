@@ -64,6 +64,7 @@ class UsageTest {
         refusedOption("--max-cut", "100", "below 100");
         refusedOption("--dead-time", "-0.1", "from 0 to 100");
         refusedOption("--afr-scale", "0", "from 1 to 40");
+        refusedOption("--target-ratio", "147", "from 1 to 40");
         refusedOption("--displacement", "0", "above 0");
         refusedOption("--bodies", "0", "at least 1");
         refusedOption("--redline", "NaN", "above 0");
@@ -78,6 +79,27 @@ class UsageTest {
         refusedOption("--decimal", "dash", "point or comma");
         refusedOption("--encoding", "runes", "UTF-8");
         assertFalse(Files.exists(home.resolve("x")));
+    }
+
+    @Test
+    void use20_bores_and_displacement_without_the_number_of_bodies_ask_for_it() {
+        Ran.of(
+                        "propose",
+                        "--table",
+                        TABLE,
+                        "--target",
+                        TARGET,
+                        "--ride",
+                        RIDE,
+                        "--out",
+                        home.resolve("x"),
+                        "--displacement",
+                        "720",
+                        "--bore-before",
+                        "38",
+                        "--bore-after",
+                        "44")
+                .refused(Exit.USAGE, "--bodies");
     }
 
     private void refusedOption(String option, String value, String... words) {

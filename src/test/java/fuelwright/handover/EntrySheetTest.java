@@ -174,6 +174,27 @@ class EntrySheetTest {
         assertTrue(text(handed).contains("stopped\""));
     }
 
+    @Test
+    void cellsThatTheRangeHoldsBackAreMarkedInWords() {
+        assertFalse(text(handed("job", List.of())).contains("class=\"bound\""));
+        HardwareProfile narrow = new HardwareProfile(
+                "",
+                HardwareProfile.Holds.PERCENT_CHANGE,
+                -1,
+                1,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                false);
+        Handed handed = on(narrow, 0.5, List.of());
+        Map<Integer, HardwareTable.Bound> bounded =
+                handed.hardware().orElseThrow().bounded();
+        assertTrue(bounded.containsValue(HardwareTable.Bound.LIFTED));
+        String html = text(handed);
+        assertEquals(bounded.size(), html.split("<div class=\"bound\">", -1).length - 1);
+        assertTrue(html.contains("Cells marked “cut” want more than the hardware takes"));
+    }
+
     private static HardwareProfile profile(HardwareProfile.Holds holds, Optional<Axis> speed, boolean comma) {
         return new HardwareProfile(
                 "",

@@ -586,7 +586,7 @@ class EveryRuleTest {
     private static Consumer<Spoilt> injectors(double before, double after) {
         return s -> s.planted.machine = new Machine(
                 OptionalDouble.of(720),
-                2,
+                OptionalInt.of(2),
                 Optional.empty(),
                 Optional.empty(),
                 Fuel.PETROL,

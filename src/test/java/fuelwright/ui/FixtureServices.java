@@ -14,7 +14,6 @@ import fuelwright.work.HandOver;
 import fuelwright.work.Progress;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.OptionalDouble;
 
 /** What the window asks for, answered from the made-up job. */
 public class FixtureServices implements Services {
@@ -51,7 +50,7 @@ public class FixtureServices implements Services {
 
     @Override
     public Loaded<FirstRide.Outcome> firstRide(Job job) {
-        return FirstRide.of(job.name(), job.fuelTable().orElseThrow(), job.machine(), OptionalDouble.empty());
+        return FirstRide.of(job);
     }
 
     @Override

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import fuelwright.airflow.Machine;
 import fuelwright.estimate.CellNeed;
 import fuelwright.estimate.Decision;
 import fuelwright.issue.Issue;
@@ -22,6 +23,7 @@ import fuelwright.ride.Channel;
 import fuelwright.safety.Limit;
 import fuelwright.screen.Screen;
 import fuelwright.table.Axis;
+import fuelwright.table.Quantity;
 import fuelwright.table.Table;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
@@ -35,6 +37,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.Random;
 import java.util.TimeZone;
 import java.util.zip.ZipEntry;
@@ -389,20 +392,66 @@ class JobFileTest {
     @Test
     void aLaterFormatIsRefusedAndUnknownNamesArePassedOver() throws IOException {
         byte[] good = bytes(Job.empty(), folder.resolve("a.fwjob"));
-        Loaded<StoredJob> later = JobFile.read("x", edited(good, "\"version\" : 1", "\"version\" : 99"));
+        Loaded<StoredJob> later = JobFile.read("x", edited(good, "\"version\" : 2", "\"version\" : 99"));
         assertTrue(later.value().isEmpty());
         assertTrue(
                 later.issues().get(0).sentence().contains("later version"),
                 later.issues().toString());
         assertEquals(
                 Job.empty(),
-                JobFile.read("x", edited(good, "\"version\" : 1", "\"version\" : 1, \"unheardOf\" : [1]"))
+                JobFile.read("x", edited(good, "\"version\" : 2", "\"version\" : 2, \"unheardOf\" : [1]"))
                         .value()
                         .orElseThrow()
                         .job());
-        Loaded<StoredJob> impossible = JobFile.read("x", edited(good, "\"bodies\" : 1", "\"bodies\" : -4"));
+        byte[] two = bytes(
+                Job.empty().withMachine(Machine.unknown().withBodies(OptionalInt.of(2))), folder.resolve("b.fwjob"));
+        Loaded<StoredJob> impossible = JobFile.read("x", edited(two, "\"bodies\" : 2", "\"bodies\" : -4"));
         assertTrue(impossible.value().isEmpty());
         assertTrue(impossible.issues().get(0).sentence().contains("bodies"));
+    }
+
+    /** Up to version 1 one ratio served the displays and the target, and the form began with one throttle body. */
+    @Test
+    void aJobOfTheFirstVersionKeepsItsTargetAndLeavesOpenWhatNobodySaid() throws IOException {
+        Table afr = new Table(
+                Quantity.AFR,
+                new Axis(Axis.Kind.ENGINE_SPEED, 1000, 8000),
+                new Axis(Axis.Kind.THROTTLE, 0, 100),
+                new double[] {13.5, 13.5, 12.15, 12.15},
+                List.of(),
+                Table.Orientation.SPEED_DOWN);
+        Job job = Job.empty().withTargetTable(afr).withDisplayRatio(13.5);
+        byte[] now = bytes(job, folder.resolve("a.fwjob"));
+        Job old = JobFile.read("x", edited(now, "\"version\" : 2", "\"version\" : 1"))
+                .value()
+                .orElseThrow()
+                .job();
+        assertEquals(0.9, old.targetLambda().orElseThrow().at(2), 1e-9);
+        Job read = JobFile.read("x", now).value().orElseThrow().job();
+        assertEquals(12.15 / 14.7, read.targetLambda().orElseThrow().at(2), 1e-9);
+        Job told = job.withTargetRatio(OptionalDouble.of(14.1));
+        assertEquals(
+                told,
+                JobFile.read("x", bytes(told, folder.resolve("b.fwjob")))
+                        .value()
+                        .orElseThrow()
+                        .job());
+        byte[] one = edited(now, "\"version\" : 2", "\"version\" : 1");
+        byte[] prefilled = edited(one, "\"machine\" : {", "\"machine\" : { \"bodies\" : 1,");
+        assertTrue(JobFile.read("x", prefilled)
+                .value()
+                .orElseThrow()
+                .job()
+                .machine()
+                .bodies()
+                .isEmpty());
+        byte[] bored = edited(
+                prefilled,
+                "\"bodies\" : 1,",
+                "\"bodies\" : 1, \"after\" : {\"boreMm\":44,\"shaftMm\":8,\"closedAngleDeg\":5,\"openAngleDeg\":85},");
+        assertEquals(
+                OptionalInt.of(1),
+                JobFile.read("x", bored).value().orElseThrow().job().machine().bodies());
     }
 
     private static byte[] edited(byte[] zip, String from, String to) throws IOException {

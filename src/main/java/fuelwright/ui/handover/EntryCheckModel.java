@@ -37,6 +37,7 @@ public final class EntryCheckModel {
     private final ReadOnlyStringWrapper remark = new ReadOnlyStringWrapper("");
     private final ReadOnlyBooleanWrapper stop = new ReadOnlyBooleanWrapper();
     private final ReadOnlyBooleanWrapper refused = new ReadOnlyBooleanWrapper();
+    private boolean compared;
 
     EntryCheckModel(HandoverModel handover) {
         this.handover = handover;
@@ -48,10 +49,14 @@ public final class EntryCheckModel {
 
     private void check() {
         if (handover.sheetProperty().get() == null || text.get().isBlank()) {
-            show(List.of(), "", "", false);
+            show(false, List.of(), "", "", false);
             return;
         }
         String asked = text.get();
+        if (handover.wasCopied(asked)) {
+            take(Loaded.refused(CheckEntry.ownTable("")));
+            return;
+        }
         session().outputs().check(asked, loaded -> {
             if (asked.equals(text.get())) {
                 take(loaded);
@@ -65,7 +70,7 @@ public final class EntryCheckModel {
                 .map(i -> Parts.sentence(i.what()) + " " + Parts.sentence(i.todo()))
                 .collect(Collectors.joining("\n"));
         if (loaded.value().isEmpty()) {
-            show(List.of(), Words.of("check.refused"), remarks, true);
+            show(false, List.of(), Words.of("check.refused"), remarks, true);
             return;
         }
         List<EntryDifference> all = loaded.value().get().differences();
@@ -76,10 +81,12 @@ public final class EntryCheckModel {
                 : stops > 0
                         ? Words.of("check.stops", all.size(), cells, stops)
                         : Words.of("check.found", all.size(), cells);
-        show(all, sentence, remarks, false);
+        show(true, all, sentence, remarks, false);
     }
 
-    private void show(List<EntryDifference> all, String sentence, String remarks, boolean isRefused) {
+    private void show(
+            boolean isCompared, List<EntryDifference> all, String sentence, String remarks, boolean isRefused) {
+        compared = isCompared;
         found.setAll(all);
         said.set(sentence);
         remark.set(remarks);
@@ -94,7 +101,7 @@ public final class EntryCheckModel {
     private void draw() {
         ToType sheet = handover.sheetProperty().get();
         map.set(
-                sheet == null
+                sheet == null || !compared
                         ? null
                         : TypingMap.checked(
                                 sheet, found, session().themeProperty().get().palette()));
@@ -141,6 +148,7 @@ public final class EntryCheckModel {
         return found;
     }
 
+    /** What was read back; null until it can be compared: what was meant must not look as if it had been typed. */
     ReadOnlyObjectProperty<HeatMap> mapProperty() {
         return map.getReadOnlyProperty();
     }

@@ -28,6 +28,7 @@ final class EntryCheckPane {
     private final TextArea pasted = new TextArea();
     private final ListView<EntryDifference> list = new ListView<>();
     private final Node node;
+    private final HeatGrid grid;
 
     EntryCheckPane(EntryCheckModel model) {
         this.model = model;
@@ -56,8 +57,16 @@ final class EntryCheckPane {
         list();
         HBox.setHgrow(pasted, Priority.ALWAYS);
         VBox buttons = new VBox(8, paste, clear);
-        HeatGrid grid = TypingGrid.of(model.handover(), model.mapProperty(), "entry-grid");
-        node = new VBox(8, new HBox(12, pasted, buttons), said, remark, grid);
+        grid = TypingGrid.of(model.handover(), model.mapProperty(), "entry-grid");
+        VBox nothing = Parts.empty(Words.of("check.empty.title"), Words.of("check.empty"));
+        VBox.setVgrow(nothing, Priority.ALWAYS);
+        Runnable show = () -> {
+            Parts.show(grid, model.mapProperty().get() != null);
+            Parts.show(nothing, model.mapProperty().get() == null);
+        };
+        model.mapProperty().addListener((p, old, now) -> show.run());
+        show.run();
+        node = new VBox(8, new HBox(12, pasted, buttons), said, remark, grid, nothing);
     }
 
     /** Nobody types a tab here: the key leads on, as it does everywhere else. */
@@ -132,6 +141,10 @@ final class EntryCheckPane {
             setGraphic(row);
             setAccessibleText(model.place(d) + ": " + model.figures(d) + "; " + model.effect(d));
         }
+    }
+
+    HeatGrid grid() {
+        return grid;
     }
 
     Node node() {

@@ -15,9 +15,11 @@ import fuelwright.work.Analysis;
 import fuelwright.work.HandOver;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.IntegerProperty;
 import javafx.beans.property.ObjectProperty;
@@ -56,6 +58,8 @@ public final class HandoverModel {
     private final ReadOnlyIntegerWrapper leaned = new ReadOnlyIntegerWrapper();
     private final ReadOnlyStringWrapper outcome = new ReadOnlyStringWrapper("");
     private final IntegerProperty cell = new SimpleIntegerProperty(-1);
+    private final ReadOnlyObjectWrapper<Optional<Typed>> selected = new ReadOnlyObjectWrapper<>(Optional.empty());
+    private final Set<String> copied = new HashSet<>();
     private final HardwareModel hardware;
     private final EntryCheckModel check;
 
@@ -68,6 +72,7 @@ public final class HandoverModel {
             if (sharesCells()) {
                 session.cellProperty().set(now.intValue());
             }
+            selected.set(selected());
         });
         update();
         hardware = new HardwareModel(session);
@@ -99,6 +104,7 @@ public final class HandoverModel {
         draw(typed);
         sheet.set(typed);
         follow();
+        selected.set(selected());
     }
 
     private void draw() {
@@ -119,8 +125,7 @@ public final class HandoverModel {
     private boolean isUnridden(int at) {
         Analysis analysis = session.analysis();
         return analysis.job().hardware().keepsCells()
-                && analysis.proposal().cell(at).standing() == Standing.INFERRED
-                && analysis.proposal().cell(at).decision().isEmpty();
+                && analysis.proposal().cell(at).standing() == Standing.INFERRED;
     }
 
     /** Whether the hardware's cells are those of the fuel table, so that one selection is enough. */
@@ -153,7 +158,7 @@ public final class HandoverModel {
     public record Typed(String place, String before, String after, String unit) {}
 
     /** The selected cell; empty where none is. */
-    public Optional<Typed> selected() {
+    private Optional<Typed> selected() {
         ToType typed = sheet.get();
         int at = cell.get();
         if (typed == null || at < 0 || at >= typed.after().cells()) {
@@ -187,7 +192,7 @@ public final class HandoverModel {
             throw new IllegalStateException("a Stop caution is unread");
         }
         outcome.set(Words.of(stops.get().isEmpty() ? "handover.copied" : "handover.copied.stop"));
-        return session.outputs().tableText();
+        return copied(session.outputs().tableText());
     }
 
     /**
@@ -200,7 +205,18 @@ public final class HandoverModel {
             throw new IllegalStateException("a Stop caution stands");
         }
         outcome.set(Words.of("handover.copied.cells"));
-        return session.outputs().cellsText();
+        return copied(session.outputs().cellsText());
+    }
+
+    /** Notes what goes onto the clipboard. */
+    String copied(String text) {
+        copied.add(text);
+        return text;
+    }
+
+    /** Whether a text is, to the letter, what went onto the clipboard from here. */
+    boolean wasCopied(String text) {
+        return copied.contains(text);
     }
 
     /** Writes the entry sheet or the report by itself; {@link #outcomeProperty} says so. */
@@ -254,6 +270,11 @@ public final class HandoverModel {
     /** The selected cell of the hardware's grid, −1 where none is. */
     public IntegerProperty cellProperty() {
         return cell;
+    }
+
+    /** The selected cell as it is typed; empty where none is. */
+    public ReadOnlyObjectProperty<Optional<Typed>> selectedProperty() {
+        return selected.getReadOnlyProperty();
     }
 
     /** How many cells would be leaned. */

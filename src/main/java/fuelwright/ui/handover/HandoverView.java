@@ -34,7 +34,8 @@ public final class HandoverView implements StagePane {
         this.model = model;
         Map<HandoverModel.Step, Node> pages = new EnumMap<>(HandoverModel.Step.class);
         pages.put(HandoverModel.Step.HARDWARE, new HardwarePane(model.hardware()).node());
-        pages.put(HandoverModel.Step.WRITE, new WritePane(model, question).node());
+        WritePane write = new WritePane(model, question);
+        pages.put(HandoverModel.Step.WRITE, write.node());
         EntryCheckPane check = new EntryCheckPane(model.check());
         pages.put(HandoverModel.Step.CHECK, check.node());
         Map<HandoverModel.Step, Node> words = new EnumMap<>(HandoverModel.Step.class);
@@ -46,6 +47,8 @@ public final class HandoverView implements StagePane {
         seen.setFitToHeight(true);
         seen.setFocusTraversable(false);
         VBox.setVgrow(seen, Priority.ALWAYS);
+        TypingGrid.standIn(write.grid(), seen);
+        TypingGrid.standIn(check.grid(), seen);
         Label below = Parts.text("", "muted");
         // On the left: on the right the window says that something is being worked out anew.
         Label name = Parts.label(Words.of("handover.title"), "stage-title");
@@ -57,7 +60,10 @@ public final class HandoverView implements StagePane {
             pages.forEach((s, node) -> Parts.show(node, s == step));
             words.forEach((s, node) -> Parts.show(node, s == step));
             boolean own = step == HandoverModel.Step.WRITE && !model.hardware().isPlain();
-            below.setText(own ? model.hardware().costProperty().get() : Words.of(step.key() + ".below"));
+            below.setText(
+                    own
+                            ? model.hardware().costProperty().get() + " " + Words.of("handover.own.below")
+                            : Words.of(step.key() + ".below"));
         };
         model.hardware().costProperty().addListener((p, old, now) -> show.run());
         model.stepProperty().addListener((p, old, now) -> show.run());
@@ -96,8 +102,7 @@ public final class HandoverView implements StagePane {
 
     private Node aboutWriting() {
         VBox selected = new VBox(4);
-        model.cellProperty().addListener((p, old, now) -> selected(selected));
-        model.mapProperty().addListener((p, old, now) -> selected(selected));
+        model.selectedProperty().addListener((p, old, now) -> selected(selected));
         selected(selected);
         return new VBox(
                 12,
@@ -123,7 +128,8 @@ public final class HandoverView implements StagePane {
 
     private void selected(VBox box) {
         box.getChildren().clear();
-        model.selected()
+        model.selectedProperty()
+                .get()
                 .ifPresent(cell -> box.getChildren()
                         .addAll(
                                 Parts.text(cell.place(), "section"),

@@ -33,18 +33,23 @@ final class TypingMap {
     /**
      * The figures to be typed; those that change are tinted.
      *
-     * @param unridden cells that stay because nobody rode them
+     * @param unridden cells that nobody rode
      */
     static HeatMap toType(ToType sheet, IntPredicate unridden, Palette palette) {
         return TableWords.map(sheet.after(), cell -> {
             String after = now(sheet, cell);
             boolean changed = sheet.changes(cell);
+            boolean bounded = sheet.bounded().containsKey(cell);
             return new HeatCell(
                     after,
-                    "",
-                    changed ? Colours.mix(palette.card(), palette.role("accent-soft"), CHANGED_TINT) : palette.card(),
+                    sheet.boundWord(cell),
+                    bounded
+                            ? palette.role("check-soft")
+                            : changed
+                                    ? Colours.mix(palette.card(), palette.role("accent-soft"), CHANGED_TINT)
+                                    : palette.card(),
                     changed ? HeatCell.Weight.STRONG : HeatCell.Weight.NORMAL,
-                    !changed && unridden.test(cell),
+                    unridden.test(cell),
                     sheet.stopped().contains(cell),
                     HeatCell.Mark.NONE,
                     false,
@@ -52,7 +57,7 @@ final class TypingMap {
                             "handover.cell.words",
                             TableWords.cell(sheet.after(), cell),
                             Figures.plain(sheet.before().at(cell), sheet.decimals()),
-                            after));
+                            bounded ? after + ", " + sheet.boundWord(cell) : after));
         });
     }
 

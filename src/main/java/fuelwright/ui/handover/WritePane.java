@@ -31,12 +31,13 @@ final class WritePane {
     private final AskFiles.FolderQuestion question;
     private final VBox stops = new VBox(8);
     private final VBox node;
+    private final HeatGrid grid;
 
     /** @param question how the user is asked for the folder */
     WritePane(HandoverModel model, AskFiles.FolderQuestion question) {
         this.model = model;
         this.question = question;
-        HeatGrid grid = TypingGrid.of(model, model.mapProperty(), "handover-grid");
+        grid = TypingGrid.of(model, model.mapProperty(), "handover-grid");
         BooleanBinding stays = Bindings.createBooleanBinding(
                 () -> !model.mayLeave(),
                 model.stopsProperty(),
@@ -150,6 +151,10 @@ final class WritePane {
 
     private static void put(String text) {
         Clipboard.getSystemClipboard().setContent(Map.of(DataFormat.PLAIN_TEXT, text));
+    }
+
+    HeatGrid grid() {
+        return grid;
     }
 
     Node node() {

@@ -13,6 +13,7 @@ import java.util.EnumSet;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.Set;
 
 /**
@@ -70,7 +71,7 @@ record MachineForm(Map<Field, String> texts, Fuel fuel) {
             texts.put(field, "");
         }
         machine.displacementCc().ifPresent(v -> texts.put(Field.DISPLACEMENT, Figures.shortest(v)));
-        texts.put(Field.BODIES, Integer.toString(machine.bodies()));
+        machine.bodies().ifPresent(v -> texts.put(Field.BODIES, Integer.toString(v)));
         machine.redlineRpm().ifPresent(v -> texts.put(Field.REDLINE, Figures.shortest(v)));
         machine.before().ifPresent(b -> put(texts, b, Field.BORE_BEFORE));
         machine.after().ifPresent(b -> put(texts, b, Field.BORE_AFTER));
@@ -162,6 +163,10 @@ record MachineForm(Map<Field, String> texts, Fuel fuel) {
         }
     }
 
+    private OptionalInt whole(Field field) {
+        return number(field).stream().mapToInt(v -> (int) v).findFirst();
+    }
+
     /** The machine; empty while any field has a problem. */
     Optional<Machine> machine() {
         for (Field field : Field.values()) {
@@ -172,17 +177,13 @@ record MachineForm(Map<Field, String> texts, Fuel fuel) {
         try {
             return Optional.of(new Machine(
                     number(Field.DISPLACEMENT),
-                    (int) number(Field.BODIES).orElse(1),
+                    whole(Field.BODIES),
                     body(Field.BORE_BEFORE),
                     body(Field.BORE_AFTER),
                     fuel,
                     number(Field.REDLINE),
                     new InjectorSet(
-                            number(Field.INJECTORS).stream()
-                                    .mapToInt(v -> (int) v)
-                                    .findFirst(),
-                            number(Field.INJECTOR_BEFORE),
-                            number(Field.INJECTOR_AFTER)),
+                            whole(Field.INJECTORS), number(Field.INJECTOR_BEFORE), number(Field.INJECTOR_AFTER)),
                     number(Field.ALTITUDE)));
         } catch (IllegalArgumentException e) {
             return Optional.empty();

@@ -162,10 +162,17 @@ public final class MachineModel {
         double after = machine.after().get().boreMm();
         double percent = 100 * (after * after / (before * before) - 1);
         return Words.of(
-                machine.hasBodyChange() ? "machine.consequence" : "machine.consequence.nodisplacement",
+                machine.hasBodyChange() ? "machine.consequence" : "machine.consequence.incomplete",
                 Figures.shortest(before),
                 Figures.shortest(after),
-                Figures.signed(percent, 0));
+                Figures.signed(percent, 0),
+                missing(machine));
+    }
+
+    private static String missing(Machine machine) {
+        return machine.bodies().isPresent()
+                ? Words.of("machine.missing.displacement")
+                : Words.of(machine.displacementCc().isPresent() ? "machine.missing.bodies" : "machine.missing.both");
     }
 
     StringProperty textProperty(MachineForm.Field field) {

@@ -145,7 +145,8 @@ final class GridPainter {
         frame(cell, palette.stop(), 3, 2.5);
         double x = x(cell) + cellWidth - 2;
         double y = y(cell) + 2;
-        double size = Math.min(10, cellWidth / 3);
+        // Never so large that it covers the last digit of a figure.
+        double size = Math.min(10, Math.min(cellWidth / 3, cellHeight / 4));
         g.setFill(palette.stop());
         g.fillPolygon(new double[] {x - size, x, x}, new double[] {y, y, y + size}, 3);
     }

@@ -69,7 +69,7 @@ public record CellReadings(
         List<Integer> byRide = new ArrayList<>();
         Map<Screen, Integer> out = new EnumMap<>(Screen.class);
         Table table = analysis.proposal().before();
-        Mixture mixture = new Mixture(false, analysis.job().displayRatio());
+        Mixture mixture = Mixture.of(false, analysis.job());
         for (int ride = 0; ride < analysis.screened().size(); ride++) {
             ScreenedRide screened = analysis.screened().get(ride);
             int before = all.size();

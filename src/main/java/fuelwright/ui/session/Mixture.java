@@ -1,5 +1,6 @@
 package fuelwright.ui.session;
 
+import fuelwright.job.Job;
 import fuelwright.mixture.MixtureScale;
 import fuelwright.table.Quantity;
 import fuelwright.ui.theme.Figures;
@@ -8,9 +9,20 @@ import fuelwright.ui.theme.Figures;
  * Mixtures as the user wants to see them: lambda, or AFR as their display shows it.
  *
  * @param afr whether as AFR
- * @param displayRatio what the display, and so an AFR target, is set to
+ * @param displayRatio what the display is set to
+ * @param targetRatio what an AFR target is divided by
  */
-public record Mixture(boolean afr, double displayRatio) {
+public record Mixture(boolean afr, double displayRatio, double targetRatio) {
+
+    /** Those of a job. */
+    public static Mixture of(boolean afr, Job job) {
+        return new Mixture(afr, job.displayRatio(), job.usedTargetRatio());
+    }
+
+    /** For a table alone: one that holds AFR is shown in its own figures. */
+    public Mixture in(Quantity quantity) {
+        return quantity == Quantity.AFR ? new Mixture(afr, targetRatio, targetRatio) : this;
+    }
 
     /** The figure with the sign of what it is. */
     public String words(double lambda) {
@@ -33,6 +45,6 @@ public record Mixture(boolean afr, double displayRatio) {
 
     /** Lambda behind a figure of a target table. */
     public double lambdaOf(Quantity quantity, double value) {
-        return quantity == Quantity.AFR ? MixtureScale.lambdaOfAfr(value, displayRatio) : value;
+        return quantity == Quantity.AFR ? MixtureScale.lambdaOfAfr(value, targetRatio) : value;
     }
 }

@@ -11,6 +11,7 @@ import fuelwright.table.Table;
 import fuelwright.ui.theme.Words;
 import fuelwright.work.Cancellation;
 import fuelwright.work.Progress;
+import fuelwright.work.TargetRatio;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -63,6 +64,9 @@ public record Opened(
                 Loaded<Table> loaded = services.readTable(file, quantity.get().isMixture());
                 loaded.value().ifPresent(tables::add);
                 issues.addAll(loaded.issues());
+                loaded.value()
+                        .flatMap(t -> TargetRatio.remark(String.valueOf(file.getFileName()), t))
+                        .ifPresent(issues::add);
             } else {
                 RideOptions used = services.remembered(file, options);
                 Loaded<Ride> loaded = services.readRide(file, used, part, cancellation);
@@ -92,7 +96,7 @@ public record Opened(
         Job result = job;
         for (Table table : tables) {
             if (table.quantity().isMixture()) {
-                result = result.withTargetTable(table);
+                result = result.withNewTarget(table);
             } else if (table.quantity().isFuel()) {
                 result = result.withFuelTable(table)
                         .withProposal(result.proposal().withDecisions(java.util.Map.of()));

@@ -105,9 +105,13 @@ public final class Outputs {
         Job now = session.job();
         errand.run("first", DEBOUNCE, Words.of("doing.first"), (p, c) -> services.firstRide(now), loaded -> {
             notices.add(loaded.issues());
-            first = loaded.value().orElse(null);
             loaded.value().ifPresent(done);
         });
+    }
+
+    /** The first-ride table that is shown, whose Stops go with what leaves; null where there is none. */
+    public void shownFirstRide(FirstRide.Outcome now) {
+        first = now;
     }
 
     /** Writes the first-ride table. */

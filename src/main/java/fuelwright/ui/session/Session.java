@@ -347,7 +347,7 @@ public final class Session {
 
     /** How mixtures are shown. */
     public Mixture mixture() {
-        return new Mixture(afr.get(), job().displayRatio());
+        return Mixture.of(afr.get(), job());
     }
 
     /** Whether mixtures are shown as AFR instead of lambda. */

@@ -32,7 +32,7 @@ public record SliceReadings(List<Dot> dots, int counting) {
      */
     public static SliceReadings of(Analysis analysis, int cell, boolean alongSpeed) {
         Table table = analysis.proposal().before();
-        Mixture mixture = new Mixture(false, analysis.job().displayRatio());
+        Mixture mixture = Mixture.of(false, analysis.job());
         Axis across = alongSpeed ? table.load() : table.speed();
         int line = alongSpeed ? table.loadIndex(cell) : table.speedIndex(cell);
         List<Dot> all = new ArrayList<>();

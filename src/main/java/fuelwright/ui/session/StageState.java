@@ -49,7 +49,9 @@ public enum StageState {
             case MACHINE:
                 return job.machine().hasBodyChange() ? DONE : NEEDS_YOU;
             case TABLES:
-                return job.fuelTable().isPresent() && job.targetTable().isPresent() ? DONE : NEEDS_YOU;
+                return job.fuelTable().isPresent() && job.targetTable().isPresent() && !job.asksForTargetRatio()
+                        ? DONE
+                        : NEEDS_YOU;
             case RIDES:
                 return !job.rides().isEmpty() ? DONE : job.fuelTable().isPresent() ? NEEDS_YOU : EMPTY;
             case CAUTIONS:

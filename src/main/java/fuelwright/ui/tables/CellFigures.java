@@ -32,7 +32,7 @@ record CellFigures(Quantity quantity, Mixture mixture, double deadTimeMs) {
             return shown;
         }
         double lambda = shown / mixture.scale();
-        return quantity == Quantity.AFR ? lambda * mixture.displayRatio() : lambda;
+        return quantity == Quantity.AFR ? lambda * mixture.targetRatio() : lambda;
     }
 
     /** What is copied and edited: as short as it goes. */

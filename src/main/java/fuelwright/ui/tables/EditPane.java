@@ -63,15 +63,15 @@ final class EditPane extends VBox {
                             .map(t -> Parts.capital(side.of(t).kind().words()))
                             .orElse(""),
                     "muted");
-            HBox.setHgrow(name, Priority.ALWAYS);
-            name.setMaxWidth(Double.MAX_VALUE);
             box.getChildren()
-                    .add(Parts.row(
-                            4,
+                    .add(new VBox(
+                            2,
                             name,
-                            with("tables.edit.insert", breakpoint, text -> editor.insert(side, text)),
-                            with("tables.edit.move", breakpoint, text -> editor.move(side, text)),
-                            plain("tables.edit.remove", () -> editor.remove(side))));
+                            Parts.row(
+                                    4,
+                                    with("tables.edit.insert", breakpoint, text -> editor.insert(side, text)),
+                                    with("tables.edit.move", breakpoint, text -> editor.move(side, text)),
+                                    plain("tables.edit.remove", () -> editor.remove(side)))));
         }
         return box;
     }

@@ -57,7 +57,7 @@ public final class TableEditor {
     }
 
     private CellFigures figures(Table table) {
-        return new CellFigures(table.quantity(), model.session().mixture(), model.deadTimeMs());
+        return new CellFigures(table.quantity(), model.notation(table), model.deadTimeMs());
     }
 
     private GridShape shape(Table table) {

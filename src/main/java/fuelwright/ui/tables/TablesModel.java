@@ -5,6 +5,7 @@ import fuelwright.handover.StopNotes;
 import fuelwright.job.Job;
 import fuelwright.job.JobRide;
 import fuelwright.table.Axis;
+import fuelwright.table.OddCells;
 import fuelwright.table.Quantity;
 import fuelwright.table.Table;
 import fuelwright.ui.plot.Curves;
@@ -24,6 +25,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -58,6 +60,11 @@ public final class TablesModel {
     /** A fact about the table: words and figure. */
     public record Fact(String words, String figure) {}
 
+    /** Some fuel's stoichiometric ratio: about 6.5 for methanol, 14.7 for petrol, 17 for methane (handbook values). */
+    static final int LEAST_RATIO = 6;
+
+    static final int MOST_RATIO = 20;
+
     private final Session session;
     private Job asked;
     private final ObjectProperty<Shown> shown = new SimpleObjectProperty<>(Shown.FUEL);
@@ -90,7 +97,10 @@ public final class TablesModel {
             update();
         });
         target.previewProperty().addListener((p, old, now) -> update());
-        firstRide.addListener((p, old, now) -> update());
+        firstRide.addListener((p, old, now) -> {
+            session.outputs().shownFirstRide(now);
+            update();
+        });
         asFile.addListener((p, old, now) -> update());
         cell.addListener((p, old, now) -> updateFacts());
         update();
@@ -192,12 +202,17 @@ public final class TablesModel {
                 : table();
     }
 
+    /** How the mixtures of a table are shown. */
+    Mixture notation(Table table) {
+        return session.mixture().in(table.quantity());
+    }
+
     private double shownFigure(Table table, double value) {
-        return new CellFigures(table.quantity(), session.mixture(), 0).shown(value);
+        return new CellFigures(table.quantity(), notation(table), 0).shown(value);
     }
 
     private int decimals(Table table) {
-        return table.quantity().isMixture() ? session.mixture().decimals() : TableWords.decimals(table);
+        return table.quantity().isMixture() ? notation(table).decimals() : TableWords.decimals(table);
     }
 
     private String figuresTitle(Table table) {
@@ -209,11 +224,20 @@ public final class TablesModel {
     }
 
     private void forgetFirstRide(Job old, Job now) {
-        if (!old.fuelTable().equals(now.fuelTable())
-                || !old.machine().equals(now.machine())
-                || old.proposal().deadTimeMs() != now.proposal().deadTimeMs()) {
+        if (!basis(old).equals(basis(now))) {
+            asked = null;
             firstRide.set(null);
         }
+    }
+
+    /** Everything that the first-ride table and its cautions follow from. */
+    private static List<Object> basis(Job job) {
+        return List.of(
+                job.fuelTable(),
+                job.targetTable(),
+                job.targetRatio(),
+                job.machine(),
+                job.proposal().deadTimeMs());
     }
 
     private void workOutFirstRide() {
@@ -228,7 +252,12 @@ public final class TablesModel {
         if (firstRide.get() == null
                 && job.fuelTable().isPresent()
                 && (pressure || job.machine().hasBodyChange())) {
-            session.outputs().firstRide(firstRide::set);
+            session.outputs().firstRide(made -> {
+                // What comes late belongs to the job as it was asked for.
+                if (basis(session.job()).equals(basis(job))) {
+                    firstRide.set(made);
+                }
+            });
         }
     }
 
@@ -242,11 +271,50 @@ public final class TablesModel {
 
     /** Writes the first-ride table; {@link #outcomeProperty} says what came of it. */
     public void writeFirstRide(Path folder) {
+        FirstRide.Outcome newest = firstRide.get();
+        if (newest == null) {
+            return;
+        }
         session.outputs()
                 .writeFirstRide(
-                        firstRide.get(),
+                        newest,
                         folder,
                         files -> outcome.set(Words.of("tables.first.written", String.join(", ", files))));
+    }
+
+    /** Cells that stand alone among their neighbours, as a slip of the finger leaves them: place and figures. */
+    public List<Fact> oddCells() {
+        if (shown.get() == Shown.FIRST_RIDE) {
+            return List.of();
+        }
+        return table().map(t -> OddCells.of(t).stream()
+                        .map(odd -> new Fact(TableWords.cell(t, odd.cell()), odd.words(t)))
+                        .toList())
+                .orElse(List.of());
+    }
+
+    /** Whether the target that is shown is AFR, so that its figures rest on a ratio. */
+    public boolean isTargetRatioNeeded() {
+        return shown.get() == Shown.TARGET
+                && table().filter(t -> t.quantity() == Quantity.AFR).isPresent();
+    }
+
+    /** What below and above mean, in what is shown. */
+    String targetWords() {
+        return Words.of(
+                "tables.explain.target",
+                table().map(this::notation).orElse(session.mixture()).figure(1));
+    }
+
+    /** Takes the ratio of an AFR target as typed, empty for not known; false where it can't be one. */
+    public boolean targetRatio(String typed) {
+        OptionalDouble ratio = CellFigures.number(typed.strip());
+        boolean empty = typed.isBlank();
+        if (!empty && !(ratio.isPresent() && ratio.getAsDouble() >= LEAST_RATIO && ratio.getAsDouble() <= MOST_RATIO)) {
+            return false;
+        }
+        session.edit(job -> job.withTargetRatio(ratio));
+        return true;
     }
 
     /** Whether the dead time of the injectors has to be asked for. */
@@ -288,7 +356,7 @@ public final class TablesModel {
         Palette palette = session.themeProperty().get().palette();
         map.set(table.map(t -> shown.get() == Shown.FIRST_RIDE
                         ? TableMap.firstRide(firstRide.get(), palette)
-                        : TableMap.of(t, session.mixture(), palette))
+                        : TableMap.of(t, notation(t), palette))
                 .orElse(null));
         int cells = table.map(Table::cells).orElse(0);
         if (cell.get() >= cells || block.get().stream().anyMatch(c -> c >= cells)) {
@@ -311,7 +379,7 @@ public final class TablesModel {
     }
 
     private List<Fact> facts(Table table) {
-        Mixture notation = session.mixture();
+        Mixture notation = notation(table);
         List<Fact> all = new ArrayList<>();
         all.add(new Fact(Words.of("tables.holds"), quantity(table, notation)));
         all.add(new Fact(
@@ -350,7 +418,7 @@ public final class TablesModel {
 
     private String figure(Table table, int at) {
         return table.quantity().isMixture()
-                ? session.mixture().words(session.mixture().lambdaOf(table.quantity(), table.at(at)))
+                ? notation(table).words(notation(table).lambdaOf(table.quantity(), table.at(at)))
                 : TableWords.figure(table, table.at(at));
     }
 

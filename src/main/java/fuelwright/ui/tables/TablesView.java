@@ -7,6 +7,8 @@ import fuelwright.ui.theme.Figures;
 import fuelwright.ui.theme.Parts;
 import fuelwright.ui.theme.StagePane;
 import fuelwright.ui.theme.Words;
+import java.util.ArrayList;
+import java.util.List;
 import javafx.beans.binding.Bindings;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -24,6 +26,10 @@ import javafx.scene.layout.VBox;
 
 /** The stage Tables. */
 public final class TablesView implements StagePane {
+
+    private static final int MOST_ODD = 3;
+
+    private static final int MOST_BESIDE = 26;
 
     private final TablesModel model;
     private final EditableGrid grid;
@@ -257,6 +263,14 @@ public final class TablesView implements StagePane {
         if (editable) {
             facts.getChildren().add(editPane());
         }
+        List<TablesModel.Fact> odd = model.oddCells();
+        if (!odd.isEmpty()) {
+            facts.getChildren().add(0, odd(odd));
+        }
+        if (model.isTargetRatioNeeded()) {
+            boolean asks = model.session().job().asksForTargetRatio();
+            facts.getChildren().add(asks ? 0 : facts.getChildren().size(), new TargetRatioPane(model));
+        }
         if (model.ridesKeepAnotherTable()) {
             facts.getChildren().add(Parts.callout("check", Words.of("tables.rides"), Words.of("tables.rides.why")));
         }
@@ -265,19 +279,19 @@ public final class TablesView implements StagePane {
         switch (model.shownProperty().get()) {
             case TARGET:
                 title = "tables.target";
-                words = "tables.explain.target";
+                words = model.targetWords();
                 break;
             case FIRST_RIDE:
                 title = "tables.first.title";
-                words = "tables.first.explain";
+                words = Words.of("tables.first.explain");
                 break;
             default:
                 title = "tables.fuel";
-                words = "tables.explain.fuel";
+                words = Words.of("tables.explain.fuel");
         }
         VBox list = new VBox(Parts.label(Words.of(title), "section"));
-        model.factsProperty().get().forEach(f -> list.getChildren().add(Parts.fact(f.words(), f.figure())));
-        facts.getChildren().addAll(list, Parts.text(Words.of(words), "muted"));
+        model.factsProperty().get().forEach(f -> list.getChildren().add(fact(f)));
+        facts.getChildren().addAll(list, Parts.text(words, "muted"));
         if (model.asksForDeadTime()) {
             facts.getChildren().add(deadTime());
         }
@@ -285,6 +299,23 @@ public final class TablesView implements StagePane {
                 && model.firstRideProperty().get() != null) {
             facts.getChildren().add(new FirstRidePane(model, root));
         }
+    }
+
+    /** What doesn't fit beside its name, such as a caution that the table carries, stands below it. */
+    private static Node fact(TablesModel.Fact fact) {
+        if (fact.figure().length() <= MOST_BESIDE) {
+            return Parts.fact(fact.words(), fact.figure());
+        }
+        VBox below = new VBox(2, Parts.text(Parts.capital(fact.words())), Parts.text(fact.figure(), "muted"));
+        below.getStyleClass().add("fact");
+        return below;
+    }
+
+    private static VBox odd(List<TablesModel.Fact> odd) {
+        List<String> lines = new ArrayList<>();
+        odd.stream().limit(MOST_ODD).forEach(f -> lines.add(f.words() + ": " + f.figure() + "."));
+        lines.add(Words.of("tables.odd.why"));
+        return Parts.callout("check", Words.of("tables.odd", odd.size()), lines.toArray(new String[0]));
     }
 
     private VBox deadTime() {

@@ -116,7 +116,7 @@ public final class TargetModel {
         Fuel chosen = fuel.get();
         open.set(false);
         model.session()
-                .edit(job -> job.withTargetTable(made).withMachine(job.machine().with(chosen)));
+                .edit(job -> job.withNewTarget(made).withMachine(job.machine().with(chosen)));
     }
 
     /** Whether it is being made. */

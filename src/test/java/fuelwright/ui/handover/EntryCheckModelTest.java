@@ -2,6 +2,8 @@ package fuelwright.ui.handover;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
+import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fuelwright.handover.EntryDifference;
@@ -37,15 +39,52 @@ class EntryCheckModelTest {
 
     @Test
     void whatWasTypedRightIsSaidToBeRight() {
-        for (String text : new String[] {
-            TableWriter.write(meant()), TableWriter.write(meant(), true), TableWriter.cells(meant(), false)
-        }) {
+        for (String text : new String[] {headed(false), headed(true), TableWriter.cells(meant(), false)}) {
             model.textProperty().set(text);
             assertTrue(
                     model.saidProperty().get().startsWith("All 195 cells"),
                     model.saidProperty().get() + model.remarkProperty().get());
             assertTrue(model.found().isEmpty());
         }
+    }
+
+    /** With breakpoints, as a spreadsheet copies it. */
+    private String headed(boolean decimalComma) {
+        String text = TableWriter.write(meant(), decimalComma);
+        return text.substring(text.indexOf('\n') + 1).replace(decimalComma ? ';' : ',', '\t');
+    }
+
+    /** Copied, and pasted again without having been read back: that all is as meant says nothing about the hardware. */
+    @Test
+    void theProgramsOwnTableIsNeverSaidToBeRight() {
+        stage.stopsReadProperty().set(true);
+        for (String own : new String[] {
+            stage.copy(), stage.copy().replace("\n", "\r\n").strip(), "# caution: Stop · lean\n" + headed(false)
+        }) {
+            model.textProperty().set(own);
+            assertTrue(model.refusedProperty().get(), own);
+            assertTrue(
+                    model.remarkProperty().get().contains("the program's own table"),
+                    model.remarkProperty().get());
+        }
+        String figures = TableWriter.cells(meant(), false);
+        model.textProperty().set(figures);
+        assertFalse(model.refusedProperty().get());
+        stage.copied(figures);
+        model.textProperty().set("");
+        model.textProperty().set(figures);
+        assertTrue(model.refusedProperty().get(), "figures alone too, once they were copied from here");
+    }
+
+    @Test
+    void nothingLooksTypedBeforeAnythingWasPasted() {
+        assertNull(model.mapProperty().get());
+        model.textProperty().set("good morning");
+        assertNull(model.mapProperty().get());
+        model.textProperty().set(TableWriter.cells(meant(), false));
+        assertNotNull(model.mapProperty().get());
+        model.textProperty().set("");
+        assertNull(model.mapProperty().get());
     }
 
     @Test

@@ -6,10 +6,18 @@ import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import fuelwright.estimate.Decision;
+import fuelwright.estimate.Standing;
+import fuelwright.handover.HardwareTable;
+import fuelwright.handover.ToType;
+import fuelwright.job.HardwareProfile;
 import fuelwright.ui.FixtureServices;
+import fuelwright.ui.plot.HeatCell;
 import fuelwright.ui.session.SameThreadRunner;
 import fuelwright.ui.session.Session;
 import java.nio.file.Path;
+import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 class HandoverModelTest {
@@ -58,11 +66,75 @@ class HandoverModelTest {
     void theSelectedCellIsShownAsItIsTyped() {
         session.openSample();
         session.cellProperty().set(100);
-        HandoverModel.Typed typed = model.selected().orElseThrow();
+        HandoverModel.Typed typed = model.selectedProperty().get().orElseThrow();
         assertEquals(
                 Double.parseDouble(typed.after()),
                 session.analysis().proposal().cell(100).after(),
                 0.05);
+    }
+
+    @Test
+    void theSelectedCellFollowsTheProposal() {
+        session.openSample();
+        session.cellProperty().set(100);
+        double before = session.analysis().proposal().before().at(100);
+        double other = before * 0.8;
+        session.edit(job ->
+                job.withProposal(job.proposal().withDecisions(Map.of(100, new Decision(Decision.Kind.SET, other)))));
+        HandoverModel.Typed typed = model.selectedProperty().get().orElseThrow();
+        assertEquals(other, Double.parseDouble(typed.after()), 0.05);
+        assertEquals(model.mapProperty().get().cells().get(100).figure(), typed.after());
+    }
+
+    /** Whether they change or stay, and whatever was decided of them. */
+    @Test
+    void everyCellThatNobodyRodeIsHatched() {
+        session.openSample();
+        session.edit(job ->
+                job.withProposal(job.proposal().withDecisions(Map.of(0, new Decision(Decision.Kind.HELD, 0)))));
+        int changing = 0;
+        for (int cell = 0; cell < session.analysis().proposal().cells().size(); cell++) {
+            boolean inferred = session.analysis().proposal().cell(cell).standing() == Standing.INFERRED;
+            assertEquals(inferred, model.mapProperty().get().cells().get(cell).hatched(), "cell " + cell);
+            changing += inferred && model.sheetProperty().get().changes(cell) ? 1 : 0;
+        }
+        assertTrue(changing > 0);
+    }
+
+    @Test
+    void cellsThatTheHardwaresRangeHoldsBackAreMarked() {
+        session.openSample();
+        assertTrue(model.mapProperty().get().cells().stream()
+                .allMatch(c -> c.below().isEmpty()));
+        session.edit(job -> job.withHardware(new HardwareProfile(
+                "",
+                HardwareProfile.Holds.VALUE,
+                Double.NEGATIVE_INFINITY,
+                80,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                false)));
+        ToType sheet = model.sheetProperty().get();
+        int cut = 0;
+        for (int cell = 0; cell < sheet.after().cells(); cell++) {
+            HeatCell shown = model.mapProperty().get().cells().get(cell);
+            if (sheet.bounded().containsKey(cell)) {
+                cut++;
+                assertEquals("cut", shown.below());
+                assertEquals(80, sheet.after().at(cell));
+                boolean high = sheet.bounded().get(cell) == HardwareTable.Bound.CUT_AT_HIGH_LOAD;
+                assertTrue(!high || shown.stop(), "cell " + cell);
+                assertTrue(shown.words().endsWith("cut."), shown.words());
+            }
+        }
+        assertTrue(cut > 0);
+        String said = session.analysis().hardware().orElseThrow().cautions().stream()
+                .filter(c -> c.rule().equals("hardware-range"))
+                .findFirst()
+                .orElseThrow()
+                .what();
+        assertTrue(said.startsWith(cut + " cell"), said);
     }
 
     @Test

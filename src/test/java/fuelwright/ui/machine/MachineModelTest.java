@@ -2,6 +2,8 @@ package fuelwright.ui.machine;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
+import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fuelwright.airflow.Machine;
@@ -11,6 +13,8 @@ import fuelwright.safety.Limit;
 import fuelwright.ui.FixtureServices;
 import fuelwright.ui.session.SameThreadRunner;
 import fuelwright.ui.session.Session;
+import fuelwright.ui.session.Stage;
+import fuelwright.ui.session.StageState;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -83,6 +87,25 @@ class MachineModelTest {
     }
 
     @Test
+    void howManyBodiesThereAreIsNotKnownUntilSomebodySaysIt() {
+        assertEquals("", model.textProperty(MachineForm.Field.BODIES).get());
+        model.textProperty(MachineForm.Field.DISPLACEMENT).set("720");
+        model.textProperty(MachineForm.Field.BORE_BEFORE).set("38");
+        model.textProperty(MachineForm.Field.BORE_AFTER).set("44");
+        model.commit();
+        assertTrue(session.job().machine().bodies().isEmpty());
+        assertTrue(
+                model.consequenceProperty().get().contains("the number of throttle bodies"),
+                model.consequenceProperty().get());
+        assertNull(model.forecastProperty().get());
+        assertEquals(StageState.NEEDS_YOU, StageState.of(Stage.MACHINE, session.job(), null, false, false));
+        model.textProperty(MachineForm.Field.BODIES).set("2");
+        model.commit();
+        assertNotNull(model.forecastProperty().get());
+        assertEquals(StageState.DONE, StageState.of(Stage.MACHINE, session.job(), null, false, false));
+    }
+
+    @Test
     void anotherFuelIsTakenAtOnce() {
         session.openSample();
         model.fuelProperty().set(Fuel.E85);
@@ -109,7 +132,7 @@ class MachineModelTest {
         model.textProperty(MachineForm.Field.BORE_AFTER).set("5o");
         assertTrue(middle(model.forecastProperty().get()) > middle(before) + 5);
         model.textProperty(MachineForm.Field.BORE_AFTER).set("");
-        org.junit.jupiter.api.Assertions.assertNull(model.forecastProperty().get());
+        assertNull(model.forecastProperty().get());
     }
 
     /** More air at 5 % throttle on the bold curve. */

@@ -8,9 +8,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import fuelwright.ride.Channel;
 import fuelwright.ride.Role;
 import fuelwright.screen.Screen;
+import fuelwright.table.Quantity;
+import fuelwright.table.Table;
 import fuelwright.ui.FixtureServices;
 import fuelwright.ui.session.SameThreadRunner;
 import fuelwright.ui.session.Session;
+import java.util.Arrays;
 import org.junit.jupiter.api.Test;
 
 class RidesModelTest {
@@ -86,6 +89,22 @@ class RidesModelTest {
         session.undo();
         assertEquals(14.7, session.job().displayRatio());
         assertFalse(model.ratioSaid());
+    }
+
+    @Test
+    void whatADisplayIsSetToNeverMovesTheTarget() {
+        session.openSample();
+        Table afr = session.job().targetTable().orElseThrow();
+        session.edit(job -> job.withNewTarget(afr.with(
+                Quantity.AFR, Arrays.stream(afr.toArray()).map(v -> 14.7 * v).toArray())));
+        int fullThrottle = afr.cells() - 1;
+        assertEquals(0.87, session.job().targetLambda().orElseThrow().at(fullThrottle), 1e-9);
+        Table before = session.analysis().proposal().before();
+        assertTrue(model.displayRatio("13,5"));
+        assertEquals(0.87, session.job().targetLambda().orElseThrow().at(fullThrottle), 1e-9);
+        model.order().remove();
+        assertEquals(0.87, session.job().targetLambda().orElseThrow().at(fullThrottle), 1e-9);
+        assertEquals(before, session.job().fuelTable().orElseThrow());
     }
 
     @Test

@@ -2,6 +2,7 @@ package fuelwright.ui.tables;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -12,6 +13,10 @@ import fuelwright.ui.FixtureServices;
 import fuelwright.ui.plot.GridShape;
 import fuelwright.ui.session.SameThreadRunner;
 import fuelwright.ui.session.Session;
+import fuelwright.ui.session.Stage;
+import fuelwright.ui.session.StageState;
+import java.util.Arrays;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 
 class TablesModelTest {
@@ -57,6 +62,101 @@ class TablesModelTest {
         session.edit(job -> job.withMachine(fuelwright.airflow.Machine.unknown()));
         assertNull(model.firstRideProperty().get());
         assertNull(model.mapProperty().get());
+    }
+
+    private void target(Quantity quantity, double scale) {
+        Table now = session.job().targetTable().orElseThrow();
+        session.edit(job -> job.withNewTarget(now.with(
+                quantity, Arrays.stream(now.toArray()).map(v -> scale * v).toArray())));
+    }
+
+    /** A target that is lean at full throttle is a Stop against the first-ride table, whenever it comes. */
+    @Test
+    void theFirstRideTableFollowsTheTarget() {
+        session.openSample();
+        model.shownProperty().set(TablesModel.Shown.FIRST_RIDE);
+        assertEquals(List.of(), model.stops());
+        var before = model.firstRideProperty().get();
+        target(Quantity.LAMBDA, 1.2);
+        assertNotNull(model.firstRideProperty().get());
+        assertNotEquals(before, model.firstRideProperty().get());
+        assertFalse(model.stops().isEmpty());
+        assertFalse(session.outputs().stops().isEmpty());
+        session.undo();
+        assertEquals(List.of(), model.stops());
+        // A target typed while another table is looked at.
+        model.shownProperty().set(TablesModel.Shown.TARGET);
+        target(Quantity.LAMBDA, 1.2);
+        assertNull(model.firstRideProperty().get());
+        session.undo();
+        model.shownProperty().set(TablesModel.Shown.FIRST_RIDE);
+        assertNotNull(model.firstRideProperty().get(), "also where the job is again what it was");
+    }
+
+    @Test
+    void aFirstRideTableThatComesLateIsDropped() {
+        SameThreadRunner runner = new SameThreadRunner();
+        Session slow = new Session(new FixtureServices(), runner);
+        TablesModel late = new TablesModel(slow);
+        slow.openSample();
+        runner.hold();
+        late.shownProperty().set(TablesModel.Shown.FIRST_RIDE);
+        late.shownProperty().set(TablesModel.Shown.TARGET);
+        slow.edit(job -> job.withTargetTable(job.targetTable()
+                .orElseThrow()
+                .withValues(Arrays.stream(job.targetTable().orElseThrow().toArray())
+                        .map(v -> 1.2 * v)
+                        .toArray())));
+        runner.release();
+        assertNull(late.firstRideProperty().get());
+        late.shownProperty().set(TablesModel.Shown.FIRST_RIDE);
+        assertFalse(late.stops().isEmpty());
+    }
+
+    @Test
+    void theRatioOfAnAfrTargetIsItsOwnAskedForAndGoesWithIt() {
+        session.openSample();
+        model.shownProperty().set(TablesModel.Shown.TARGET);
+        assertFalse(model.isTargetRatioNeeded());
+        target(Quantity.AFR, 14.1);
+        assertTrue(model.isTargetRatioNeeded());
+        assertTrue(session.job().asksForTargetRatio());
+        assertEquals(StageState.NEEDS_YOU, StageState.of(Stage.TABLES, session.job(), null, false, false));
+        assertEquals(0.87 * 14.1 / 14.7, fullThrottle(), 1e-9);
+        assertFalse(model.targetRatio("141"));
+        assertFalse(model.targetRatio("much"));
+        assertTrue(model.targetRatio("14,1"));
+        assertFalse(session.job().asksForTargetRatio());
+        assertEquals(0.87, fullThrottle(), 1e-9);
+        model.cellProperty().set(session.job().fuelTable().orElseThrow().cells() - 1);
+        session.edit(job -> job.withDisplayRatio(13.5));
+        session.afrProperty().set(true);
+        assertEquals("12.3 AFR", model.selected().orElseThrow().figure(), "in the target's own figures");
+        assertTrue(model.targetWords().startsWith("Below 14.1 is rich"), model.targetWords());
+        session.afrProperty().set(false);
+        assertTrue(model.targetWords().startsWith("Below 1.00 is rich"), model.targetWords());
+        target(Quantity.AFR, 1);
+        assertTrue(session.job().asksForTargetRatio(), "another target has another ratio");
+    }
+
+    private double fullThrottle() {
+        Table lambda = session.job().targetLambda().orElseThrow();
+        return lambda.at(lambda.cells() - 1);
+    }
+
+    @Test
+    void aSlipOfTheFingerIsSaidWithItsPlaceWhileTheTableIsShown() {
+        session.openSample();
+        assertEquals(List.of(), model.oddCells());
+        Table fuel = session.job().fuelTable().orElseThrow();
+        double[] cells = fuel.toArray();
+        int slip = fuel.cell(3, 4);
+        cells[slip] = cells[slip] / 10;
+        session.edit(job -> job.withFuelTable(fuel.withValues(cells)));
+        assertEquals(1, model.oddCells().size());
+        assertEquals(model.placeOf(slip), model.oddCells().get(0).words());
+        model.shownProperty().set(TablesModel.Shown.TARGET);
+        assertEquals(List.of(), model.oddCells());
     }
 
     @Test
