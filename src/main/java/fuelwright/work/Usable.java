@@ -58,6 +58,10 @@ final class Usable {
             if (fuel.cylinder().isPresent()) {
                 checkOrderOfSensors(job, issues);
             }
+            List<Ride> rides = job.rides().stream().map(JobRide::ride).toList();
+            for (int i = 1; i < rides.size(); i++) {
+                OpenRide.twice(rides.get(i), rides.subList(0, i)).ifPresent(issues::add);
+            }
         }
         return issues;
     }

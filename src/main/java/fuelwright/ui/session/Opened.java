@@ -9,6 +9,8 @@ import fuelwright.ride.RideOptions;
 import fuelwright.table.Quantity;
 import fuelwright.table.Table;
 import fuelwright.ui.theme.Words;
+import fuelwright.work.Analysis;
+import fuelwright.work.AnotherTable;
 import fuelwright.work.Cancellation;
 import fuelwright.work.Progress;
 import java.io.BufferedReader;
@@ -17,6 +19,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -87,21 +90,57 @@ public record Opened(
         return tables.isEmpty() && rides.isEmpty();
     }
 
-    /** The job with all of this in it. */
-    Job addTo(Job job) {
+    /** Whether a fuel table is among them. */
+    boolean hasFuelTable() {
+        return tables.stream().anyMatch(t -> t.quantity().isFuel());
+    }
+
+    /** The same without those rides. */
+    Opened without(Collection<Ride> others) {
+        List<Ride> left = new ArrayList<>();
+        List<Path> files = new ArrayList<>();
+        List<RideOptions> options = new ArrayList<>();
+        for (int i = 0; i < rides.size(); i++) {
+            if (!others.contains(rides.get(i))) {
+                left.add(rides.get(i));
+                files.add(rideFiles.get(i));
+                options.add(rideOptions.get(i));
+            }
+        }
+        return new Opened(tables, left, files, options, issues);
+    }
+
+    /**
+     * A job with files in it.
+     *
+     * @param issues what has to be said of that
+     */
+    record Added(Job job, List<Issue> issues) {}
+
+    /**
+     * The job with all of this in it. Rides that were there keep the fuel table that was there, new ones belong to the newest.
+     *
+     * @param handed what was handed over last
+     * @param waiting rides that came before these
+     */
+    Added addTo(Job job, Optional<Analysis> handed, List<Ride> waiting) {
         Job result = job;
+        List<Issue> said = new ArrayList<>();
         for (Table table : tables) {
             if (table.quantity().isMixture()) {
                 result = result.withTargetTable(table);
             } else if (table.quantity().isFuel()) {
-                result = result.withFuelTable(table)
-                        .withProposal(result.proposal().withDecisions(java.util.Map.of()));
+                AnotherTable another = AnotherTable.opened(result, table, handed);
+                said.addAll(TableWords.replaced(result, another));
+                result = another.job();
             }
         }
-        for (Ride ride : rides) {
+        List<Ride> all = new ArrayList<>(waiting);
+        all.addAll(rides);
+        for (Ride ride : all) {
             result = result.withRide(new JobRide(ride, Optional.empty()));
         }
-        return result;
+        return new Added(result, said);
     }
 
     /** The quantity that a table file names above its grid; empty for anything else. */
