@@ -56,7 +56,11 @@ public final class RidesView implements StagePane {
         empty.visibleProperty().bind(model.anyProperty().not());
         StackPane either = new StackPane(content, empty);
         VBox.setVgrow(either, Priority.ALWAYS);
-        root.getChildren().addAll(new QuestionPane(model.session()).node(), either);
+        root.getChildren()
+                .addAll(
+                        new RefusedPane(model.session().refused()).node(),
+                        new QuestionPane(model.session()).node(),
+                        either);
         root.getStyleClass().add("work");
         explanation = new ChannelsPane(model).node();
         model.session().momentProperty().addListener((p, old, now) -> moment(now));

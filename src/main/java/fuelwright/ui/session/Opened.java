@@ -6,6 +6,7 @@ import fuelwright.job.Job;
 import fuelwright.job.JobRide;
 import fuelwright.ride.Ride;
 import fuelwright.ride.RideOptions;
+import fuelwright.ride.RideReader;
 import fuelwright.table.Quantity;
 import fuelwright.table.Table;
 import fuelwright.ui.theme.Words;
@@ -23,6 +24,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Function;
 
 /**
  * What a heap of files turned out to be: tables by their {@code # quantity:} line, everything else a ride.
@@ -32,9 +34,15 @@ import java.util.Optional;
  * @param rideFiles where each ride came from
  * @param rideOptions how each ride was read
  * @param issues everything there is to say about them
+ * @param refused logs that could be read if more were said about them
  */
 public record Opened(
-        List<Table> tables, List<Ride> rides, List<Path> rideFiles, List<RideOptions> rideOptions, List<Issue> issues) {
+        List<Table> tables,
+        List<Ride> rides,
+        List<Path> rideFiles,
+        List<RideOptions> rideOptions,
+        List<Issue> issues,
+        List<RefusedLogs.Refused> refused) {
 
     private static final int LINES_LOOKED_AT = 40;
 
@@ -44,17 +52,40 @@ public record Opened(
         rideFiles = List.copyOf(rideFiles);
         rideOptions = List.copyOf(rideOptions);
         issues = List.copyOf(issues);
+        refused = List.copyOf(refused);
     }
 
     /** Reads files, each as what it is. Whatever can't be used is an issue. */
     static Opened read(
             List<Path> files, RideOptions options, Services services, Progress progress, Cancellation cancellation)
             throws IOException {
+        Opened found = readAs(files, file -> services.remembered(file, options), services, progress, cancellation);
+        List<Ride> rides = new ArrayList<>();
+        for (int i = 0; i < found.rides().size(); i++) {
+            Ride ride = found.rides().get(i);
+            rides.add(
+                    found.rideOptions().get(i).equals(options)
+                            ? ride
+                            : ride.remarked(Issue.note(ride.name(), Words.of("rides.remembered"))));
+        }
+        return new Opened(
+                found.tables(), rides, found.rideFiles(), found.rideOptions(), found.issues(), found.refused());
+    }
+
+    /** The same, each log as it is said. */
+    static Opened readAs(
+            List<Path> files,
+            Function<Path, RideOptions> said,
+            Services services,
+            Progress progress,
+            Cancellation cancellation)
+            throws IOException {
         List<Table> tables = new ArrayList<>();
         List<Ride> rides = new ArrayList<>();
         List<Path> rideFiles = new ArrayList<>();
         List<RideOptions> rideOptions = new ArrayList<>();
         List<Issue> issues = new ArrayList<>();
+        List<RefusedLogs.Refused> refused = new ArrayList<>();
         for (int i = 0; i < files.size(); i++) {
             cancellation.check();
             Path file = files.get(i);
@@ -67,22 +98,36 @@ public record Opened(
                 loaded.value().ifPresent(tables::add);
                 issues.addAll(loaded.issues());
             } else {
-                RideOptions used = services.remembered(file, options);
+                RideOptions used = said.apply(file);
                 Loaded<Ride> loaded = services.readRide(file, used, part, cancellation);
                 loaded.value().ifPresent(ride -> {
-                    rides.add(
-                            used.equals(options)
-                                    ? ride
-                                    : ride.remarked(Issue.note(ride.name(), Words.of("rides.remembered"))));
+                    rides.add(ride);
                     rideFiles.add(file);
                     rideOptions.add(used);
                 });
+                if (loaded.value().isEmpty()) {
+                    refused(file, used, loaded.issues()).ifPresent(refused::add);
+                }
                 loaded.issues().stream()
                         .filter(x -> x.severity() != Issue.Severity.NOTE)
                         .forEach(issues::add);
             }
         }
-        return new Opened(tables, rides, rideFiles, rideOptions, issues);
+        return new Opened(tables, rides, rideFiles, rideOptions, issues, refused);
+    }
+
+    /** A log that holds a table of figures might be read if more were said about it. */
+    private static Optional<RefusedLogs.Refused> refused(Path file, RideOptions used, List<Issue> issues)
+            throws IOException {
+        if (!Files.isRegularFile(file)) {
+            return Optional.empty();
+        }
+        List<String> headings = RideReader.headings(file, used);
+        return issues.stream()
+                .filter(i -> i.severity() == Issue.Severity.ERROR)
+                .findFirst()
+                .filter(i -> headings.size() > 1)
+                .map(i -> new RefusedLogs.Refused(file, used, headings, i.what()));
     }
 
     /** Whether nothing could be used. */
@@ -107,7 +152,7 @@ public record Opened(
                 options.add(rideOptions.get(i));
             }
         }
-        return new Opened(tables, left, files, options, issues);
+        return new Opened(tables, left, files, options, issues, refused);
     }
 
     /**

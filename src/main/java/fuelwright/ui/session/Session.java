@@ -47,6 +47,7 @@ public final class Session {
     private final Outputs outputs;
     private final Reading reading;
     private final TableQuestion question;
+    private final RefusedLogs refused;
     private final JobDesk desk;
     private final History<Job> history = new History<>(Job.empty());
     private Job sample;
@@ -69,6 +70,7 @@ public final class Session {
         this.findings = new Findings(services, errand, notices);
         this.reading = new Reading(this, services, errand, notices, book);
         this.question = new TableQuestion(this);
+        this.refused = new RefusedLogs(this, services, errand);
         this.desk = new JobDesk(this, services, errand, runner, notices, book);
         this.outputs = new Outputs(this, services, errand, notices);
         stage.addListener((p, old, now) -> notices.forgetWarnings());
@@ -128,6 +130,7 @@ public final class Session {
     void replace(Job other) {
         selection.clear();
         question.begin(true);
+        refused.clear();
         edit(old -> other);
     }
 
@@ -150,8 +153,13 @@ public final class Session {
                 found -> put(found, options));
     }
 
-    private void put(Opened found, RideOptions options) {
+    /** @param options what the user said about all of them */
+    void put(Opened found, RideOptions options) {
+        if (!found.refused().isEmpty()) {
+            stage.set(Stage.RIDES);
+        }
         notices.all().setAll(found.issues());
+        refused.add(found.refused());
         if (found.isEmpty()) {
             return;
         }
@@ -208,6 +216,11 @@ public final class Session {
         notices.add(added.issues());
     }
 
+    /** Logs that can be read once more is said about them. */
+    public RefusedLogs refused() {
+        return refused;
+    }
+
     /** With which table new rides were made, where that has to be asked. */
     public TableQuestion question() {
         return question;
@@ -239,6 +252,7 @@ public final class Session {
         notices.all().clear();
         selection.clear();
         question.begin(false);
+        refused.clear();
         edit(old -> Job.empty());
         desk.begin();
         stage.set(Stage.MACHINE);
