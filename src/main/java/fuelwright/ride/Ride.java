@@ -186,6 +186,11 @@ public final class Ride {
         return timeS == log.timeS && channels == log.channels;
     }
 
+    /** Whether another log holds the same readings, whatever its file is called: counted twice they would look twice as sure. */
+    public boolean hasReadingsOf(Ride other) {
+        return SameReadings.of(this, other);
+    }
+
     /** Whether one of {@link #mixtures} is evidence for the table. */
     public boolean isEvidence(int sensor) {
         return evidence.isEmpty() || evidence.getAsInt() == sensor;

@@ -64,7 +64,7 @@ final class MixtureAsAsked implements Rule {
                 "The mixture looks asked for, not measured",
                 "The mixture of " + Say.sensor(rows.ride, s) + " " + why
                         + ", without the delay and noise of a sensor: what was really burnt isn't known",
-                "See whether the column is a sensor's reading; name the sensor's own column instead (--role, or on the stage Rides), and leave this one out",
+                "See whether the column is a sensor's reading; name the sensor's own column instead, on the stage Rides or on the command line, and leave this one out",
                 new TreeSet<>(),
                 List.of()));
     }

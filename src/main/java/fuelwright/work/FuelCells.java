@@ -28,7 +28,7 @@ final class FuelCells {
                     0,
                     0,
                     "these are injector pulses, and whether they contain the dead time can't be seen",
-                    "Give --dead-time MS, 0 if they don't contain it"));
+                    "Give the dead time of the injectors, 0 if the pulses don't contain it (--dead-time MS)"));
             return issues;
         }
         if (!table.quantity().isFuel()) {

@@ -125,4 +125,19 @@ public final class OpenRide {
         issues.add(Issue.note(other.name(), "Clock " + alignment.get().words()));
         return Loaded.of(new SecondLogger(secondFile, first, other, alignment.get()), issues);
     }
+
+    /** Refuses a ride whose readings are there already: counted twice they would look twice as sure. */
+    public static Optional<Issue> twice(Ride ride, List<Ride> there) {
+        return there.stream()
+                .filter(ride::hasReadingsOf)
+                .findFirst()
+                .map(first -> Issue.error(
+                        ride.name(),
+                        0,
+                        0,
+                        "this log holds the same readings as "
+                                + (first.name().equals(ride.name()) ? "the ride of that name" : first.name())
+                                + ", which is there already: they would count twice",
+                        "leave one of the two out"));
+    }
 }

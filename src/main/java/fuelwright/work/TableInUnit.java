@@ -5,14 +5,9 @@ import fuelwright.estimate.Proposal;
 import fuelwright.handover.StopNotes;
 import fuelwright.job.HardwareProfile;
 import fuelwright.job.Job;
-import fuelwright.job.JobRide;
-import fuelwright.job.PastTable;
 import fuelwright.table.Table;
-import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 
 /**
  * The corrected table has gone into the control unit: it becomes the job's fuel table, and every ride so far keeps the table that it was
@@ -25,24 +20,25 @@ public final class TableInUnit {
 
     /** The job for the next ride. */
     public static Job after(Analysis analysis) {
-        Job job = analysis.job();
-        Table old = analysis.proposal().before();
-        List<JobRide> rides = new ArrayList<>();
-        for (JobRide ride : job.rides()) {
-            rides.add(new JobRide(ride.ride(), Optional.of(ride.madeWith().orElse(old)), ride.source()));
-        }
-        Map<Integer, Decision> held = new HashMap<>(job.proposal().decisions());
+        return after(analysis, analysis.job());
+    }
+
+    /**
+     * The same for a job that may have gone on since the table was handed over.
+     *
+     * @param now still with the fuel table that the handed one corrects; its rides so far were made with that one, or their own
+     */
+    public static Job after(Analysis analysis, Job now) {
+        Map<Integer, Decision> held = new HashMap<>(now.proposal().decisions());
         held.values().removeIf(d -> d.kind() != Decision.Kind.HELD);
-        List<PastTable> past = new ArrayList<>(job.past());
-        past.add(new PastTable(old, rides.size(), RideToRide.promisedPercent(analysis)));
-        Table now = StopNotes.on(inUnit(analysis), analysis.cautions());
-        if (!now.sameAxes(old)) {
-            held.clear();
-        }
-        return job.withFuelTable(now)
-                .withRides(rides)
-                .withProposal(job.proposal().withDecisions(held))
-                .withPast(past);
+        Job untyped = now.withProposal(now.proposal().withDecisions(held));
+        return AnotherTable.of(untyped, table(analysis), RideToRide.promisedPercent(analysis))
+                .job();
+    }
+
+    /** The table that goes into the unit, with the Stop cautions that stand against it. */
+    public static Table table(Analysis analysis) {
+        return StopNotes.on(inUnit(analysis), analysis.cautions());
     }
 
     /**

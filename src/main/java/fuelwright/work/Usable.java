@@ -58,6 +58,10 @@ final class Usable {
             if (fuel.cylinder().isPresent()) {
                 checkOrderOfSensors(job, issues);
             }
+            List<Ride> rides = job.rides().stream().map(JobRide::ride).toList();
+            for (int i = 1; i < rides.size(); i++) {
+                OpenRide.twice(rides.get(i), rides.subList(0, i)).ifPresent(issues::add);
+            }
         }
         return issues;
     }
@@ -139,7 +143,7 @@ final class Usable {
                     0,
                     "the ride has neither a mixture nor a fuel trim: nothing in it says whether the fuel was right"
                             + leftOut(ride),
-                    "name the column with --role \"COLUMN=lambda\" (or AFR, short trim, long trim), give the scale of wideband volts (--volts), or ride again with a wideband"
+                    "name the column that holds lambda, AFR, short trim or long trim (--role \"COLUMN=lambda\"), give the scale of wideband volts (--volts V=LAMBDA, twice), or ride again with a wideband"
                             + (leftOut(ride).isEmpty()
                                     ? ""
                                     : "; where a sensor was fitted see to it, its heater and its wiring first")));
@@ -190,7 +194,7 @@ final class Usable {
                             "the fuel table feeds cylinder " + cylinder + ", but the ride has the mixture of "
                                     + sensors.size() + " only: "
                                     + sensors.stream().map(Channel::heading).collect(Collectors.joining(", ")),
-                            "count the sensors from the left and give that number (--cylinder), or name the missing column with --role \"COLUMN=lambda\""));
+                            "count the sensors from the left and give that number (--cylinder), or name the missing column (--role \"COLUMN=lambda\")"));
         }
         if (madeWith.cylinder().isPresent() && madeWith.cylinder().getAsInt() != cylinder) {
             issues.add(Issue.error(
@@ -222,7 +226,8 @@ final class Usable {
                     0,
                     0,
                     "the " + table + " is indexed by " + kind.words() + ", but the ride has no such channel",
-                    "name the column with --role \"COLUMN=" + role.words() + "\", or log it on the next ride"));
+                    "name the column that holds it (--role \"COLUMN=" + role.words()
+                            + "\"), or log it on the next ride"));
         }
     }
 

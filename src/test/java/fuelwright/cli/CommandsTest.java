@@ -301,6 +301,13 @@ class CommandsTest {
     }
 
     @Test
+    void do05b_the_same_log_under_another_name_is_refused() throws IOException {
+        Path copy = Files.copy(RIDE, home.resolve("copy.csv"));
+        propose(home.resolve("out"), "--ride", copy)
+                .refused(Exit.INPUT, "copy.csv", "the same readings as " + RIDE.getFileName(), "count twice");
+    }
+
+    @Test
     void do06_first_ride_adds_where_the_bigger_body_flows_more_and_never_takes_away() throws IOException {
         Path out = home.resolve("out");
         Ran ran = Ran.of(

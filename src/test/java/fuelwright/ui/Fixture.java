@@ -116,7 +116,9 @@ public final class Fixture {
         return new Ride(name, plain.timeS(), channels, plain.segmentStarts(), plain.remarks());
     }
 
+    /** Every name but that of the made-up job's ride is a ride of its own. */
     private static Ride plain(String name, int rows) {
+        double other = name.equals("ride-1.csv") ? 0 : name.hashCode() % 1000 / 10.0;
         double[] time = new double[rows];
         double[] rpm = new double[rows];
         double[] throttle = new double[rows];
@@ -127,7 +129,7 @@ public final class Fixture {
             time[i] = t;
             double open = Math.max(0, 18 + 22 * Math.sin(t / 11) + 30 * Math.sin(t / 37) + 6 * Math.sin(t * 1.7));
             throttle[i] = Math.min(100, open);
-            rpm[i] = 3600 + 1500 * Math.sin(t / 11 - 0.6) + 900 * Math.sin(t / 37) + 60 * Math.sin(t * 2);
+            rpm[i] = 3600 + 1500 * Math.sin(t / 11 - 0.6) + 900 * Math.sin(t / 37) + 60 * Math.sin(t * 2) + other;
             lambda[i] = open == 0 ? 1.4 : 1.02 - 0.0015 * open + 0.03 * Math.sin(t * 0.7) + 0.008 * Math.sin(t * 9);
             pressure[i] = 28 + 72 * (1 - Math.exp(-open / 14));
         }

@@ -8,6 +8,7 @@ import fuelwright.handover.StopNotes;
 import fuelwright.job.Job;
 import fuelwright.job.JobRide;
 import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 /** The sample job's corrected table goes into the unit. */
@@ -48,6 +49,9 @@ class TableInUnitTest {
         double promised = next.past().get(0).promisedErrorPercent();
         double leftOut = before.validation().orElseThrow().errorAfterPercent();
         assertTrue(promised > leftOut, promised + " % promised: rules and decisions leave a gap on top of " + leftOut);
+        AnotherTable opened = AnotherTable.opened(first, next.fuelTable().orElseThrow(), Optional.of(before));
+        assertEquals(next, opened.job(), "its file opened says the same, promise and all");
+        assertEquals(first.rides().size(), opened.keeping());
         Analysis after = analysed(next);
         double left = after.validation().orElseThrow().errorBeforePercent();
         assertTrue(left < before.validation().orElseThrow().errorBeforePercent() / 4, left + " %");

@@ -8,6 +8,8 @@ import fuelwright.ui.theme.Words;
 import java.util.List;
 import java.util.Optional;
 import javafx.scene.Node;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 
 /**
@@ -17,12 +19,13 @@ import javafx.scene.layout.VBox;
 final class ChannelsPane {
 
     private final RidesModel model;
-    private final VBox box = new VBox(16);
-    private final Node pane = Parts.scroll(box);
+    private final StackPane pane = new StackPane();
+    private ScrollPane scroll = Parts.scroll(new VBox());
+    private VBox box;
+    private int shown = -1;
 
     ChannelsPane(RidesModel model) {
         this.model = model;
-        box.getStyleClass().add("explanation-inner");
         model.pictureProperty().addListener((p, old, now) -> fill(now));
         model.session()
                 .themeProperty()
@@ -34,8 +37,20 @@ final class ChannelsPane {
         return pane;
     }
 
+    /** The scrolled pane itself is a new one each time: with new content in the old one, JavaFX may go on showing what was in it. */
     private void fill(RidePicture picture) {
-        box.getChildren().clear();
+        box = new VBox(16);
+        box.getStyleClass().add("explanation-inner");
+        write(picture);
+        double at = shown == model.index() ? scroll.getVvalue() : 0;
+        shown = model.index();
+        scroll = Parts.scroll(box);
+        scroll.setId("rides-channels");
+        scroll.setVvalue(at);
+        pane.getChildren().setAll(scroll);
+    }
+
+    private void write(RidePicture picture) {
         if (picture == null) {
             box.getChildren()
                     .addAll(

@@ -24,7 +24,7 @@ public final class RidesView implements StagePane {
     private final Timeline timeline = new Timeline();
     private final ToggleButton overTime = new ToggleButton(Words.of("rides.view.time"));
     private final ToggleButton overTable = new ToggleButton(Words.of("rides.view.table"));
-    private final StackPane root = new StackPane();
+    private final VBox root = new VBox(10);
     private final Node explanation;
 
     public RidesView(RidesModel model) {
@@ -54,7 +54,13 @@ public final class RidesView implements StagePane {
                 model.session().doingProperty(),
                 Parts.button("rides.open", this::open, "primary"));
         empty.visibleProperty().bind(model.anyProperty().not());
-        root.getChildren().addAll(content, empty);
+        StackPane either = new StackPane(content, empty);
+        VBox.setVgrow(either, Priority.ALWAYS);
+        root.getChildren()
+                .addAll(
+                        new RefusedPane(model.session().refused()).node(),
+                        new QuestionPane(model.session()).node(),
+                        either);
         root.getStyleClass().add("work");
         explanation = new ChannelsPane(model).node();
         model.session().momentProperty().addListener((p, old, now) -> moment(now));

@@ -14,6 +14,9 @@ public record NextStep(Stage stage, String words) {
     /** The next step; empty while it is being worked out. */
     public static Optional<NextStep> of(Session session) {
         Job job = session.job();
+        if (!session.question().waitingProperty().get().isEmpty()) {
+            return step(Stage.RIDES, "next.which");
+        }
         if (job.fuelTable().isEmpty()) {
             return working(session) ? Optional.empty() : step(Stage.TABLES, "next.fuel");
         }

@@ -6,9 +6,12 @@ import fuelwright.job.Job;
 import fuelwright.job.JobRide;
 import fuelwright.ride.Ride;
 import fuelwright.ride.RideOptions;
+import fuelwright.ride.RideReader;
 import fuelwright.table.Quantity;
 import fuelwright.table.Table;
 import fuelwright.ui.theme.Words;
+import fuelwright.work.Analysis;
+import fuelwright.work.AnotherTable;
 import fuelwright.work.Cancellation;
 import fuelwright.work.Progress;
 import fuelwright.work.TargetRatio;
@@ -18,9 +21,11 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Function;
 
 /**
  * What a heap of files turned out to be: tables by their {@code # quantity:} line, everything else a ride.
@@ -30,9 +35,15 @@ import java.util.Optional;
  * @param rideFiles where each ride came from
  * @param rideOptions how each ride was read
  * @param issues everything there is to say about them
+ * @param refused logs that could be read if more were said about them
  */
 public record Opened(
-        List<Table> tables, List<Ride> rides, List<Path> rideFiles, List<RideOptions> rideOptions, List<Issue> issues) {
+        List<Table> tables,
+        List<Ride> rides,
+        List<Path> rideFiles,
+        List<RideOptions> rideOptions,
+        List<Issue> issues,
+        List<RefusedLogs.Refused> refused) {
 
     private static final int LINES_LOOKED_AT = 40;
 
@@ -42,17 +53,40 @@ public record Opened(
         rideFiles = List.copyOf(rideFiles);
         rideOptions = List.copyOf(rideOptions);
         issues = List.copyOf(issues);
+        refused = List.copyOf(refused);
     }
 
     /** Reads files, each as what it is. Whatever can't be used is an issue. */
     static Opened read(
             List<Path> files, RideOptions options, Services services, Progress progress, Cancellation cancellation)
             throws IOException {
+        Opened found = readAs(files, file -> services.remembered(file, options), services, progress, cancellation);
+        List<Ride> rides = new ArrayList<>();
+        for (int i = 0; i < found.rides().size(); i++) {
+            Ride ride = found.rides().get(i);
+            rides.add(
+                    found.rideOptions().get(i).equals(options)
+                            ? ride
+                            : ride.remarked(Issue.note(ride.name(), Words.of("rides.remembered"))));
+        }
+        return new Opened(
+                found.tables(), rides, found.rideFiles(), found.rideOptions(), found.issues(), found.refused());
+    }
+
+    /** The same, each log as it is said. */
+    static Opened readAs(
+            List<Path> files,
+            Function<Path, RideOptions> said,
+            Services services,
+            Progress progress,
+            Cancellation cancellation)
+            throws IOException {
         List<Table> tables = new ArrayList<>();
         List<Ride> rides = new ArrayList<>();
         List<Path> rideFiles = new ArrayList<>();
         List<RideOptions> rideOptions = new ArrayList<>();
         List<Issue> issues = new ArrayList<>();
+        List<RefusedLogs.Refused> refused = new ArrayList<>();
         for (int i = 0; i < files.size(); i++) {
             cancellation.check();
             Path file = files.get(i);
@@ -68,22 +102,36 @@ public record Opened(
                         .flatMap(t -> TargetRatio.remark(String.valueOf(file.getFileName()), t))
                         .ifPresent(issues::add);
             } else {
-                RideOptions used = services.remembered(file, options);
+                RideOptions used = said.apply(file);
                 Loaded<Ride> loaded = services.readRide(file, used, part, cancellation);
                 loaded.value().ifPresent(ride -> {
-                    rides.add(
-                            used.equals(options)
-                                    ? ride
-                                    : ride.remarked(Issue.note(ride.name(), Words.of("rides.remembered"))));
+                    rides.add(ride);
                     rideFiles.add(file);
                     rideOptions.add(used);
                 });
+                if (loaded.value().isEmpty()) {
+                    refused(file, used, loaded.issues()).ifPresent(refused::add);
+                }
                 loaded.issues().stream()
                         .filter(x -> x.severity() != Issue.Severity.NOTE)
                         .forEach(issues::add);
             }
         }
-        return new Opened(tables, rides, rideFiles, rideOptions, issues);
+        return new Opened(tables, rides, rideFiles, rideOptions, issues, refused);
+    }
+
+    /** A log that holds a table of figures might be read if more were said about it. */
+    private static Optional<RefusedLogs.Refused> refused(Path file, RideOptions used, List<Issue> issues)
+            throws IOException {
+        if (!Files.isRegularFile(file)) {
+            return Optional.empty();
+        }
+        List<String> headings = RideReader.headings(file, used);
+        return issues.stream()
+                .filter(i -> i.severity() == Issue.Severity.ERROR)
+                .findFirst()
+                .filter(i -> headings.size() > 1)
+                .map(i -> new RefusedLogs.Refused(file, used, headings, i.what()));
     }
 
     /** Whether nothing could be used. */
@@ -91,21 +139,57 @@ public record Opened(
         return tables.isEmpty() && rides.isEmpty();
     }
 
-    /** The job with all of this in it. */
-    Job addTo(Job job) {
+    /** Whether a fuel table is among them. */
+    boolean hasFuelTable() {
+        return tables.stream().anyMatch(t -> t.quantity().isFuel());
+    }
+
+    /** The same without those rides. */
+    Opened without(Collection<Ride> others) {
+        List<Ride> left = new ArrayList<>();
+        List<Path> files = new ArrayList<>();
+        List<RideOptions> options = new ArrayList<>();
+        for (int i = 0; i < rides.size(); i++) {
+            if (!others.contains(rides.get(i))) {
+                left.add(rides.get(i));
+                files.add(rideFiles.get(i));
+                options.add(rideOptions.get(i));
+            }
+        }
+        return new Opened(tables, left, files, options, issues, refused);
+    }
+
+    /**
+     * A job with files in it.
+     *
+     * @param issues what has to be said of that
+     */
+    record Added(Job job, List<Issue> issues) {}
+
+    /**
+     * The job with all of this in it. Rides that were there keep the fuel table that was there, new ones belong to the newest.
+     *
+     * @param handed what was handed over last
+     * @param waiting rides that came before these
+     */
+    Added addTo(Job job, Optional<Analysis> handed, List<Ride> waiting) {
         Job result = job;
+        List<Issue> said = new ArrayList<>();
         for (Table table : tables) {
             if (table.quantity().isMixture()) {
                 result = result.withNewTarget(table);
             } else if (table.quantity().isFuel()) {
-                result = result.withFuelTable(table)
-                        .withProposal(result.proposal().withDecisions(java.util.Map.of()));
+                AnotherTable another = AnotherTable.opened(result, table, handed);
+                said.addAll(TableWords.replaced(result, another));
+                result = another.job();
             }
         }
-        for (Ride ride : rides) {
+        List<Ride> all = new ArrayList<>(waiting);
+        all.addAll(rides);
+        for (Ride ride : all) {
             result = result.withRide(new JobRide(ride, Optional.empty()));
         }
-        return result;
+        return new Added(result, said);
     }
 
     /** The quantity that a table file names above its grid; empty for anything else. */

@@ -46,12 +46,14 @@ public final class Outputs {
                 (p, c) -> services.export(what, folder, replace, pdf),
                 files -> {
                     handedOver.set(what.job());
+                    session.question().left(what);
                     done.accept(files);
                 });
     }
 
     /** The corrected table as text, cautions above the grid. */
     public String tableText() {
+        session.question().left(session.analysis());
         return services.tableText(session.analysis());
     }
 
@@ -72,6 +74,7 @@ public final class Outputs {
 
     /** The figures alone; only while no Stop stands. */
     public String cellsText() {
+        session.question().left(session.analysis());
         return services.cellsText(session.analysis());
     }
 
@@ -86,7 +89,10 @@ public final class Outputs {
                     services.writePdf(what, name, file);
                     return file;
                 },
-                done);
+                written -> {
+                    session.question().left(what);
+                    done.accept(written);
+                });
     }
 
     /** Compares what was read back from the hardware with what is handed over; a moment after the last change of the text. */
@@ -121,7 +127,10 @@ public final class Outputs {
                 Duration.ZERO,
                 Words.of("doing.writing"),
                 (p, c) -> services.writeFirstRide(outcome, folder, false),
-                done);
+                files -> {
+                    session.question().left(outcome.after());
+                    done.accept(files);
+                });
     }
 
     /** The job that was last handed over; null where none was. */

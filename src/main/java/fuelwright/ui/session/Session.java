@@ -2,7 +2,9 @@ package fuelwright.ui.session;
 
 import fuelwright.issue.Issue;
 import fuelwright.job.Job;
+import fuelwright.job.JobRide;
 import fuelwright.mixture.MixtureScale;
+import fuelwright.ride.Ride;
 import fuelwright.ride.RideOptions;
 import fuelwright.safety.Caution;
 import fuelwright.ui.theme.Measures;
@@ -10,9 +12,11 @@ import fuelwright.ui.theme.TextSize;
 import fuelwright.ui.theme.Theme;
 import fuelwright.ui.theme.Words;
 import fuelwright.work.Analysis;
+import fuelwright.work.OpenRide;
 import fuelwright.work.StateFolder;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -42,6 +46,8 @@ public final class Session {
     private final Findings findings;
     private final Outputs outputs;
     private final Reading reading;
+    private final TableQuestion question;
+    private final RefusedLogs refused;
     private final JobDesk desk;
     private final History<Job> history = new History<>(Job.empty());
     private Job sample;
@@ -63,6 +69,8 @@ public final class Session {
         this.errand = new Errand(runner, notices::failed);
         this.findings = new Findings(services, errand, notices);
         this.reading = new Reading(this, services, errand, notices, book);
+        this.question = new TableQuestion(this);
+        this.refused = new RefusedLogs(this, services, errand);
         this.desk = new JobDesk(this, services, errand, runner, notices, book);
         this.outputs = new Outputs(this, services, errand, notices);
         stage.addListener((p, old, now) -> notices.forgetWarnings());
@@ -121,6 +129,8 @@ public final class Session {
     /** Shows another job in place of this one; one step of undo. */
     void replace(Job other) {
         selection.clear();
+        question.begin(true);
+        refused.clear();
         edit(old -> other);
     }
 
@@ -143,8 +153,13 @@ public final class Session {
                 found -> put(found, options));
     }
 
-    private void put(Opened found, RideOptions options) {
+    /** @param options what the user said about all of them */
+    void put(Opened found, RideOptions options) {
+        if (!found.refused().isEmpty()) {
+            stage.set(Stage.RIDES);
+        }
         notices.all().setAll(found.issues());
+        refused.add(found.refused());
         if (found.isEmpty()) {
             return;
         }
@@ -155,14 +170,60 @@ public final class Session {
                     found.rides().get(i),
                     new RideBook.Origin(Optional.of(found.rideFiles().get(i)), used, remembered));
         }
+        Job base = job();
         // The user's files must not be mixed with the sample's rides.
         if (holdsSample()) {
             notices.all().add(Issue.warning("", 0, 0, Words.of("open.sample"), Words.of("open.sample.todo")));
             selection.clear();
-            edit(job -> found.addTo(ownMachine(job)));
-        } else {
-            edit(found::addTo);
+            base = ownMachine(base);
+            question.begin(false);
         }
+        addTo(base, withoutTwins(base, found));
+    }
+
+    /** Without logs that hold the same readings as one that is there. */
+    private Opened withoutTwins(Job base, Opened found) {
+        List<Ride> there =
+                new ArrayList<>(base.rides().stream().map(JobRide::ride).toList());
+        there.addAll(question.waitingProperty().get());
+        List<Ride> refused = new ArrayList<>();
+        for (Ride ride : found.rides()) {
+            Optional<Issue> twin = OpenRide.twice(ride, there);
+            if (twin.isPresent()) {
+                notices.all().add(twin.get());
+                refused.add(ride);
+            } else {
+                there.add(ride);
+            }
+        }
+        return found.without(refused);
+    }
+
+    private void addTo(Job base, Opened found) {
+        boolean asks = !found.rides().isEmpty() && !found.hasFuelTable() && base == job() && question.arises();
+        Opened now = asks ? found.without(found.rides()) : found;
+        Opened.Added added = now.addTo(base, question.handed(), found.hasFuelTable() ? question.take() : List.of());
+        edit(job -> added.job());
+        if (found.hasFuelTable()) {
+            question.opened(added.job().fuelTable().orElseThrow());
+        }
+        if (asks) {
+            question.ask(found.rides());
+            stage.set(Stage.RIDES);
+            notices.add(List.of(Issue.warning(
+                    "", 0, 0, Words.of("question.waiting", found.rides().size()), Words.of("question.waiting.todo"))));
+        }
+        notices.add(added.issues());
+    }
+
+    /** Logs that can be read once more is said about them. */
+    public RefusedLogs refused() {
+        return refused;
+    }
+
+    /** With which table new rides were made, where that has to be asked. */
+    public TableQuestion question() {
+        return question;
     }
 
     /** How the rides were read, and reading them again. */
@@ -190,6 +251,8 @@ public final class Session {
         errand.cancel("", "open");
         notices.all().clear();
         selection.clear();
+        question.begin(false);
+        refused.clear();
         edit(old -> Job.empty());
         desk.begin();
         stage.set(Stage.MACHINE);

@@ -1,11 +1,14 @@
 package fuelwright.ui.session;
 
+import fuelwright.issue.Issue;
+import fuelwright.job.Job;
 import fuelwright.table.Axis;
 import fuelwright.table.Table;
 import fuelwright.ui.plot.HeatCell;
 import fuelwright.ui.plot.HeatMap;
 import fuelwright.ui.theme.Figures;
 import fuelwright.ui.theme.Words;
+import fuelwright.work.AnotherTable;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.IntFunction;
@@ -71,5 +74,36 @@ public final class TableWords {
     public static String figure(Table table, double value) {
         String unit = table.quantity().unit();
         return Figures.plain(value, decimals(table)) + (unit.equals("1") ? "" : " " + unit);
+    }
+
+    /** What has to be said where another fuel table took the place of a job's. */
+    static List<Issue> replaced(Job before, AnotherTable another) {
+        List<Issue> said = new ArrayList<>();
+        Table now = another.job().fuelTable().orElseThrow();
+        Table old = before.fuelTable().orElse(now);
+        if (another.keeping() > 0) {
+            said.add(warning("open.kept", another.keeping()));
+        } else if (!before.rides().isEmpty() && !old.cylinder().equals(now.cylinder())) {
+            said.add(warning("open.cylinder", before.rides().size()));
+        }
+        if (another.keeping() > 0 && !another.canServe()) {
+            said.add(Issue.warning("", 0, 0, Words.of("open.kind", kind(old), kind(now)), Words.of("open.kind.todo")));
+        }
+        if (another.givenUp() > 0) {
+            said.add(warning("open.givenup", another.givenUp()));
+        }
+        if (another.entered() > 0) {
+            said.add(Issue.warning("", 0, 0, Words.of("open.entered", another.entered()), ""));
+        }
+        return said;
+    }
+
+    private static Issue warning(String key, int count) {
+        return Issue.warning("", 0, 0, Words.of(key, count), Words.of(key + ".todo"));
+    }
+
+    private static String kind(Table table) {
+        return Words.of(
+                "open.kind.of", table.quantity().words(), table.load().kind().words());
     }
 }

@@ -37,7 +37,8 @@ final class NextBox extends VBox {
                 session.refusalProperty(),
                 session.workingProperty(),
                 session.stageProperty(),
-                session.outputs().handedOverProperty());
+                session.outputs().handedOverProperty(),
+                session.question().waitingProperty());
         watched.forEach(v -> v.addListener((p, old, now) -> refresh()));
         refresh();
     }

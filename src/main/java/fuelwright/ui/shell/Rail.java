@@ -32,6 +32,7 @@ final class Rail extends VBox {
         session.analysisProperty().addListener((p, old, now) -> refresh());
         session.workingProperty().addListener((p, old, now) -> refresh());
         session.outputs().handedOverProperty().addListener((p, old, now) -> refresh());
+        session.question().waitingProperty().addListener((p, old, now) -> refresh());
         refresh();
     }
 
@@ -68,6 +69,10 @@ final class Rail extends VBox {
                     session.analysis(),
                     session.workingProperty().get(),
                     handed);
+            if (stage == Stage.RIDES
+                    && !session.question().waitingProperty().get().isEmpty()) {
+                state = StageState.NEEDS_YOU;
+            }
             boolean chosen = session.stageProperty().get() == stage;
             Button item = items.get(stage);
             item.getStyleClass().setAll("rail-item", state.style());

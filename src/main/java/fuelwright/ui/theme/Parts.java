@@ -22,7 +22,7 @@ public final class Parts {
     private Parts() {}
 
     public static Label label(String text, String... styles) {
-        Label label = new Label(text);
+        Label label = new Label(Words.inWindow(text));
         label.getStyleClass().addAll(styles);
         return label;
     }
@@ -34,7 +34,7 @@ public final class Parts {
 
     /** The words as a sentence: a capital in front, a full stop behind. */
     public static String sentence(String words) {
-        String text = capital(words.strip());
+        String text = capital(Words.inWindow(words).strip());
         return text.isEmpty() || ".!?…".indexOf(text.charAt(text.length() - 1)) >= 0 ? text : text + ".";
     }
 

@@ -3,13 +3,28 @@ package fuelwright.ui.theme;
 import java.text.MessageFormat;
 import java.util.Locale;
 import java.util.ResourceBundle;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** Every sentence of the window, from one resource bundle. */
 public final class Words {
 
     private static final ResourceBundle BUNDLE = ResourceBundle.getBundle("fuelwright.ui.window", Locale.ROOT);
 
+    /** What is to be given on the command line, as the layers below say it. */
+    private static final Pattern OPTION = Pattern.compile(" ?\\(--([a-z][a-z-]*)[^)]*\\)");
+
     private Words() {}
+
+    /** A sentence of the layers below, with where to click in place of an option of the command line. */
+    public static String inWindow(String sentence) {
+        return sentence != null && sentence.contains("(--")
+                ? OPTION.matcher(sentence).replaceAll(option -> {
+                    String key = "option." + option.group(1);
+                    return has(key) ? Matcher.quoteReplacement(" (" + of(key) + ")") : "";
+                })
+                : sentence;
+    }
 
     /**
      * The sentence of that key with its gaps filled.

@@ -62,11 +62,18 @@ class RideReadingTest {
     private final Session session = new Session(new FileServices(), new SameThreadRunner());
     private final RidesModel model = new RidesModel(session);
 
+    /** Each name is a ride of its own. */
     private Path log(String name) throws IOException {
         StringBuilder text = new StringBuilder("time [s];rpm;throttle [%];MAP;lambda\n");
         for (int i = 0; i < 200; i++) {
             text.append(String.format(
-                    Locale.ROOT, "%.2f;%d;%d;%.3f;0.9%d%n", i / 20.0, 2000 + 10 * i, i / 2, 0.4 + i / 400.0, i % 7));
+                    Locale.ROOT,
+                    "%.2f;%d;%d;%.3f;0.9%d%n",
+                    i / 20.0,
+                    2000 + 10 * i + name.charAt(0) - 'a',
+                    i / 2,
+                    0.4 + i / 400.0,
+                    i % 7));
             text.append(i == 50 ? "raw frame 7E8 04 41\n" : "");
         }
         return Files.writeString(folder.resolve(name), text);
@@ -196,6 +203,30 @@ class RideReadingTest {
         assertEquals("made with table 1 before it", model.order().tableWords(Optional.of(earlier)));
         JobRide other = session.job().rides().get(0);
         assertEquals(Optional.empty(), other.madeWith());
+    }
+
+    @Test
+    void theSameLogUnderAnotherNameIsRefusedAndOneOfTheSameRideToo() throws IOException {
+        open(log("a.csv"));
+        Path copy = Files.copy(folder.resolve("a.csv"), folder.resolve("copy of a.csv"));
+        open(copy, log("b.csv"));
+        assertEquals(
+                List.of("a.csv", "b.csv"),
+                model.rides().stream().map(r -> r.ride().name()).toList());
+        assertEquals(
+                "copy of a.csv: this log holds the same readings as a.csv, which is there already: they would count twice."
+                        + " Leave one of the two out",
+                session.issues().get(session.issues().size() - 1).sentence());
+        String longer = Files.readString(copy).replace(';', ',') + "20.00,2500,50,0.600,0.95\n";
+        open(Files.writeString(folder.resolve("exported again.csv"), longer));
+        assertEquals(2, model.rides().size(), "the same ride in other letters, with a row more");
+        open(folder.resolve("a.csv"), folder.resolve("b.csv"));
+        assertEquals(2, model.rides().size());
+        assertEquals(
+                2,
+                session.issues().stream()
+                        .filter(i -> i.what().contains("twice"))
+                        .count());
     }
 
     @Test

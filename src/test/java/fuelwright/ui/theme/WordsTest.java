@@ -49,6 +49,38 @@ class WordsTest {
     }
 
     @Test
+    void noSentenceOfTheWindowNamesAnOptionOfTheCommandLine() throws IOException {
+        Pattern option = Pattern.compile("--[a-z]");
+        Pattern literal = Pattern.compile("\"(?:[^\"\\\\]|\\\\.)*\"");
+        List<String> left = new ArrayList<>();
+        int said = 0;
+        try (Stream<Path> files = Files.walk(Path.of("src/main/java/fuelwright"))) {
+            for (Path file : files.filter(f -> f.toString().endsWith(".java"))
+                    .filter(f -> !f.toString().contains("cli") && !f.toString().contains("ui"))
+                    .filter(f -> f.getNameCount() > 5)
+                    .toList()) {
+                // Literals that are put together stand in one sentence.
+                Matcher matcher = literal.matcher(Files.readString(file));
+                while (matcher.find()) {
+                    if (option.matcher(matcher.group()).find()) {
+                        said++;
+                        String shown = Words.inWindow(matcher.group().replaceAll("\\(--([^)]*)\"$", "(--$1)"));
+                        if (option.matcher(shown).find()) {
+                            left.add(file.getFileName() + ": " + shown);
+                        }
+                    }
+                }
+            }
+        }
+        assertTrue(said > 5, "options said: " + said);
+        assertEquals(List.of(), left);
+        String own = Files.readString(Path.of("src/main/resources/fuelwright/ui/window.properties"));
+        assertTrue(!option.matcher(own).find());
+        assertEquals("Say the rows (stage 3, Rides: rows a second)", Words.inWindow("Say the rows (--rate HZ)"));
+        assertEquals("Allow it", Words.inWindow("Allow it (--replace)"));
+    }
+
+    @Test
     void numbersAndApostrophesComeOutAsWritten() {
         assertEquals("2 Stop", Words.of("rail.stops", 2));
         assertTrue(Words.of("status.stops", 1).startsWith("1 Stop caution stands: don't ride"));

@@ -1,0 +1,162 @@
+package fuelwright.ui.session;
+
+import fuelwright.job.Job;
+import fuelwright.job.JobRide;
+import fuelwright.ride.Ride;
+import fuelwright.table.Table;
+import fuelwright.work.Analysis;
+import fuelwright.work.AnotherTable;
+import fuelwright.work.TableInUnit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+
+/**
+ * Rides that came after a table had left for the control unit: whether they were made with that one or with the job's fuel table is asked.
+ * Until it is answered they wait beside the job and nothing is proposed from them.
+ */
+public final class TableQuestion {
+
+    /** What else than the job's fuel table may have been in the control unit. */
+    public enum Other {
+        /** The corrected table that was handed over. */
+        HANDED,
+        /** What a job that was opened from its file proposes: it may have been handed over another day. */
+        PROPOSED,
+        FIRST_RIDE;
+
+        public String key() {
+            return name().toLowerCase(Locale.ROOT);
+        }
+    }
+
+    private final Session session;
+    private final ReadOnlyObjectWrapper<List<Ride>> waiting = new ReadOnlyObjectWrapper<>(List.of());
+    private Other other;
+    private Analysis handed;
+    private Table firstRide;
+    private Table opened;
+
+    TableQuestion(Session session) {
+        this.session = session;
+    }
+
+    /** A table left for the control unit. */
+    void left(Analysis analysis) {
+        left(Other.HANDED, analysis, null);
+    }
+
+    void left(Table firstRideTable) {
+        left(Other.FIRST_RIDE, null, firstRideTable);
+    }
+
+    private void left(Other what, Analysis analysis, Table first) {
+        other = what;
+        handed = analysis;
+        firstRide = first;
+        opened = null;
+    }
+
+    /** Another job is there: nothing of the old one is asked any more. */
+    void begin(boolean fromFile) {
+        left(fromFile ? Other.PROPOSED : null, null, null);
+        waiting.set(List.of());
+    }
+
+    /** A fuel table was opened: it is the newest, and nobody has to be asked whether new rides were made with it. */
+    void opened(Table table) {
+        opened = table;
+    }
+
+    /** What was handed over last. */
+    Optional<Analysis> handed() {
+        return Optional.ofNullable(handed);
+    }
+
+    /** Whether it isn't clear with which table a ride that comes now was made. */
+    boolean arises() {
+        Job job = session.job();
+        if (other == null || job.fuelTable().isEmpty()) {
+            return false;
+        }
+        Table now = job.fuelTable().get();
+        boolean newest = opened != null && AnotherTable.sameFigures(now, opened);
+        boolean unridden = job.rides().isEmpty() && other == Other.PROPOSED;
+        return !newest
+                && !unridden
+                && table().map(t -> !AnotherTable.sameFigures(now, t)).orElse(true);
+    }
+
+    void ask(List<Ride> rides) {
+        List<Ride> all = new ArrayList<>(waiting.get());
+        all.addAll(rides);
+        waiting.set(List.copyOf(all));
+    }
+
+    /** The rides that wait, taken out of the queue. */
+    List<Ride> take() {
+        List<Ride> all = waiting.get();
+        waiting.set(List.of());
+        return all;
+    }
+
+    /** The other table; empty while it is being worked out. */
+    private Optional<Table> table() {
+        if (other == Other.FIRST_RIDE) {
+            return Optional.of(firstRide);
+        }
+        return corrected().map(TableInUnit::table);
+    }
+
+    private Optional<Analysis> corrected() {
+        return other == Other.HANDED
+                ? handed()
+                : Optional.ofNullable(session.analysis())
+                        .filter(a -> !session.staleProperty().get() && a.job().equals(session.job()));
+    }
+
+    /** What else than the job's fuel table may have been in the control unit; null where nothing is known. */
+    public Other other() {
+        return other;
+    }
+
+    /** Whether the other table is there to be chosen. */
+    public boolean canBeOther() {
+        return other != null && table().isPresent();
+    }
+
+    /** The rides that wait were made with the job's fuel table. */
+    public void madeWithFuelTable() {
+        if (other == Other.PROPOSED) {
+            other = null;
+        }
+        add(session.job());
+    }
+
+    /** The rides that wait were made with the other one: it is the job's fuel table from now on, and earlier rides keep theirs. */
+    public void madeWithOther() {
+        Job job = session.job();
+        Table now = table().orElseThrow();
+        add(
+                other == Other.FIRST_RIDE
+                        ? AnotherTable.opened(job, now).job()
+                        : TableInUnit.after(corrected().orElseThrow(), job));
+    }
+
+    private void add(Job base) {
+        Job job = base;
+        for (Ride ride : take()) {
+            job = job.withRide(new JobRide(ride, Optional.empty()));
+        }
+        Job all = job;
+        session.edit(old -> all);
+    }
+
+    /** Rides that wait for an answer. */
+    public ReadOnlyObjectProperty<List<Ride>> waitingProperty() {
+        return waiting.getReadOnlyProperty();
+    }
+}
