@@ -20,7 +20,7 @@ import java.util.Optional;
  * @param place which cell
  * @param standing what its figure rests on, a sentence
  * @param change the proposed change, with sign
- * @param uncertainty with ±
+ * @param uncertainty with ±; empty where the user decided, who isn't uncertain
  * @param beforeAfter the table's figure before and after
  * @param steps how the change came about: words and the change after each
  * @param readings what was read here; empty where nobody rode
@@ -60,8 +60,8 @@ public record CellExplanation(
         return new CellExplanation(
                 TableWords.cell(table, cell),
                 standing(c, analysis.estimate().independentReadings(cell)),
-                Figures.signed(c.changePercent(), 1),
-                Figures.plusMinus(uncertainty, 1),
+                ProposalMap.unknown(c) ? ProposalMap.UNKNOWN : Figures.signed(c.changePercent(), 1),
+                c.decision().isPresent() ? "" : Figures.plusMinus(uncertainty, 1),
                 TableWords.figure(table, c.before()) + " → " + TableWords.figure(table, c.after()),
                 c.steps().stream()
                         .map(s -> new Step(s.kind().words(), Figures.signed(s.changePercent(), 1) + " %"))

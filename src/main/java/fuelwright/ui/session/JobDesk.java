@@ -57,7 +57,7 @@ public final class JobDesk {
     }
 
     /** Whether a file is a job by its name. */
-    static boolean isJob(Path file) {
+    public static boolean isJob(Path file) {
         return String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT).endsWith(JobFile.SUFFIX);
     }
 
@@ -95,10 +95,15 @@ public final class JobDesk {
 
     /** Saves over the job's file; false where it has none yet, or another window has it open. */
     public boolean save() {
+        return save(done -> {});
+    }
+
+    /** @param then told once it is saved */
+    public boolean save(Consumer<Path> then) {
         if (file.get().isEmpty() || lock != null && !lock.isHeld()) {
             return false;
         }
-        saveAs(file.get().get(), done -> {});
+        saveAs(file.get().get(), then);
         return true;
     }
 

@@ -55,6 +55,8 @@ public final class Shell {
     private final TopBar top;
     private final JobActions jobActions;
     private final Scene scene;
+    /** What had the keyboard before nothing had. */
+    private Node lost;
 
     /** @param makers what makes each stage's pane, called when it is first shown */
     public Shell(Session session, Map<Stage, Supplier<StagePane>> makers) {
@@ -78,7 +80,7 @@ public final class Shell {
         // Where there is too little room the work is cut short, not the bars around it.
         place.setMinSize(0, 0);
         middle.setMinSize(0, 0);
-        top = new TopBar(session, finder::show, this::chooseFiles);
+        top = new TopBar(session, finder::show, jobActions::startNew, this::chooseFiles);
         frame.setTop(top);
         frame.setLeft(rail);
         frame.setCenter(middle);
@@ -97,7 +99,13 @@ public final class Shell {
 
     /** What had the keyboard may go away, such as the button of an empty stage: the keyboard then stays on the stage. */
     private void keepOnStage(Node old, Node now) {
-        if (old != null && !isSeen(old) && within(now, top)) {
+        if (now == null) {
+            lost = old;
+            return;
+        }
+        Node before = old == null ? lost : old;
+        lost = null;
+        if (before != null && !isSeen(before) && within(now, top)) {
             focusStage();
         }
     }
@@ -208,8 +216,8 @@ public final class Shell {
                 (KeyCombination) null,
                 () -> session.measuresProperty()
                         .set(session.measuresProperty().get().other()));
-        action("action.new", KeyCode.N, session::startNew);
-        action(Words.of("action.sample"), (KeyCombination) null, session::openSample);
+        action("action.new", KeyCode.N, jobActions::startNew);
+        action(Words.of("action.sample"), (KeyCombination) null, jobActions::openSample);
         action(Words.of("action.cancel"), (KeyCombination) null, session::cancel);
         action(Words.of("action.picture.save"), (KeyCombination) null, this::savePicture);
         action(
@@ -238,7 +246,7 @@ public final class Shell {
     }
 
     private void chooseFiles() {
-        AskFiles.choose(root, session::open);
+        AskFiles.choose(root, jobActions::open);
     }
 
     private Optional<Picture> picture() {
@@ -291,7 +299,7 @@ public final class Shell {
             List<Path> files =
                     e.getDragboard().getFiles().stream().map(File::toPath).toList();
             if (!files.isEmpty()) {
-                session.open(files);
+                jobActions.open(files);
             }
             e.setDropCompleted(!files.isEmpty());
             e.consume();

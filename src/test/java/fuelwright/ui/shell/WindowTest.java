@@ -141,6 +141,61 @@ class WindowTest {
     }
 
     @Test
+    void theKeyboardIsOnTheMapAfterADecision(FxRobot robot) {
+        robot.clickOn("#rail-5");
+        HeatGrid grid = robot.lookup("#proposal-grid").queryAs(HeatGrid.class);
+        robot.clickOn(grid.localToScreen(grid.middleOf(100)));
+        robot.clickOn("#decide-hold");
+        assertEquals(Set.of(100), session.job().proposal().decisions().keySet());
+        assertTrue(grid.isFocused(), String.valueOf(stage.getScene().getFocusOwner()));
+        robot.clickOn("#decide-release");
+        assertTrue(session.job().proposal().decisions().isEmpty());
+        assertTrue(grid.isFocused(), String.valueOf(stage.getScene().getFocusOwner()));
+    }
+
+    @Test
+    void aFigureTypedOnTheMapIsThatOfTheSelectedCells(FxRobot robot) {
+        robot.clickOn("#rail-5");
+        HeatGrid grid = robot.lookup("#proposal-grid").queryAs(HeatGrid.class);
+        robot.clickOn(grid.localToScreen(grid.middleOf(100)));
+        robot.write("61.5");
+        assertEquals(
+                "61.5",
+                robot.lookup("#decide-figure")
+                        .queryAs(javafx.scene.control.TextField.class)
+                        .getText());
+        robot.type(KeyCode.ENTER);
+        assertEquals(61.5, session.job().proposal().decisions().get(100).value());
+        assertTrue(grid.isFocused());
+        robot.write("7").type(KeyCode.ESCAPE);
+        assertEquals(61.5, session.job().proposal().decisions().get(100).value());
+        assertTrue(grid.isFocused());
+        robot.press(KeyCode.CONTROL).type(KeyCode.A).release(KeyCode.CONTROL);
+        assertEquals(
+                session.job().fuelTable().orElseThrow().cells(),
+                session.selection().cells().size());
+    }
+
+    @Test
+    void aCapThatIsNoNumberIsSaidAndKept(FxRobot robot) {
+        robot.clickOn("#rail-5");
+        javafx.scene.control.TextField cap =
+                robot.lookup("#proposal-most").queryAs(javafx.scene.control.TextField.class);
+        double before = session.job().proposal().maxAddPercent();
+        onWindow(() -> cap.setText("a lot"));
+        robot.clickOn(cap).type(KeyCode.ENTER);
+        assertEquals("a lot", cap.getText());
+        assertEquals(before, session.job().proposal().maxAddPercent());
+        javafx.scene.control.Label problem =
+                robot.lookup("#proposal-problem").queryAs(javafx.scene.control.Label.class);
+        assertTrue(problem.getText().contains("a lot"), problem.getText());
+        onWindow(() -> cap.setText("31"));
+        robot.type(KeyCode.ENTER);
+        assertEquals(31, session.job().proposal().maxAddPercent());
+        assertEquals("", problem.getText());
+    }
+
+    @Test
     void cautionsAreWalkedThroughByKeys(FxRobot robot) {
         robot.clickOn("#rail-6");
         robot.type(KeyCode.DOWN);
