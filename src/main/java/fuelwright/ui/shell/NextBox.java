@@ -26,8 +26,7 @@ final class NextBox extends VBox {
         go.setMaxWidth(Double.MAX_VALUE);
         go.setMinHeight(USE_PREF_SIZE);
         go.setId("next-step");
-        go.setOnAction(
-                e -> NextStep.of(session).ifPresent(s -> session.stageProperty().set(s.stage())));
+        go.setOnAction(e -> NextStep.of(session).ifPresent(s -> s.go(session)));
         getChildren().addAll(title, go);
         setStyle("-fx-padding: 0 4 4 4;");
         List<ObservableValue<?>> watched = List.of(
@@ -37,7 +36,8 @@ final class NextBox extends VBox {
                 session.refusalProperty(),
                 session.workingProperty(),
                 session.stageProperty(),
-                session.outputs().handedOverProperty());
+                session.outputs().handedOverProperty(),
+                session.outputs().checkedProperty());
         watched.forEach(v -> v.addListener((p, old, now) -> refresh()));
         refresh();
     }
