@@ -24,6 +24,7 @@ final class GridPainter {
     private static final double FIGURE_SHARE = 0.46;
 
     private static final double BELOW_SHARE = 0.36;
+    private static final double LEAST_SIZE = 8;
     /** In narrower cells no figure could be read: then the map shows only where. */
     private static final double LEAST_WIDTH = 26;
 
@@ -93,12 +94,11 @@ final class GridPainter {
         if (c.figure().isEmpty() || cellWidth < LEAST_WIDTH) {
             return;
         }
-        boolean both = !c.below().isEmpty() && cellHeight >= 25;
-        double size = Math.max(8, Math.min(Fonts.grown(sizeOf(c.weight())), cellWidth / 3.8));
-        double smallSize = Math.max(8, Math.min(Fonts.grown(11), cellWidth / 4.3));
+        boolean both = hasRoomBelow(c, cellHeight);
+        double size = figureSize(c, cellWidth, cellHeight);
+        double smallSize = Math.max(LEAST_SIZE, Math.min(Fonts.grown(11), cellWidth / 4.3));
         if (both) {
-            size = Math.max(8, Math.min(size, FIGURE_SHARE * cellHeight));
-            smallSize = Math.max(8, Math.min(smallSize, BELOW_SHARE * cellHeight));
+            smallSize = Math.max(LEAST_SIZE, Math.min(smallSize, BELOW_SHARE * cellHeight));
         }
         double middleX = x(cell) + cellWidth / 2;
         double middleY = y(cell) + cellHeight / 2;
@@ -113,6 +113,17 @@ final class GridPainter {
             g.fillText(c.below(), middleX, middleY + Math.min(Math.min(size * 0.6, cellHeight / 3.6), inside));
         }
         mark(c, x(cell), y(cell));
+    }
+
+    /** Whether the small figure is drawn too. */
+    static boolean hasRoomBelow(HeatCell c, double cellHeight) {
+        return !c.below().isEmpty() && cellHeight >= 25;
+    }
+
+    /** The size of a cell's figure, pixels. */
+    static double figureSize(HeatCell c, double cellWidth, double cellHeight) {
+        double size = Math.min(Fonts.grown(sizeOf(c.weight())), cellWidth / 3.8);
+        return Math.max(LEAST_SIZE, hasRoomBelow(c, cellHeight) ? Math.min(size, FIGURE_SHARE * cellHeight) : size);
     }
 
     private static double sizeOf(HeatCell.Weight weight) {
@@ -240,7 +251,7 @@ final class GridPainter {
     }
 
     private void chooseLabel(Ink ink, boolean chosen) {
-        double size = cellWidth < LEAST_WIDTH ? 11 : Math.max(9, Math.min(12, cellWidth / 3.6));
+        double size = cellWidth < LEAST_WIDTH ? 11 : Math.max(9, Math.min(Fonts.grown(12), cellWidth / 3.6));
         ink.setFill(chosen ? palette.ink() : palette.muted());
         ink.setFont(Fonts.fitted(size, chosen));
     }

@@ -1,6 +1,7 @@
 package fuelwright.ui.proposal;
 
 import fuelwright.estimate.ProposalSettings;
+import fuelwright.ui.plot.GridScroll;
 import fuelwright.ui.plot.HeatGrid;
 import fuelwright.ui.plot.ScaleBar;
 import fuelwright.ui.plot.SlicePlot;
@@ -74,7 +75,9 @@ public final class ProposalView implements StagePane {
         add.setId("proposal-most");
         FlowPane legend = legend();
         legend.visibleProperty().bind(grid.visibleProperty());
-        StackPane plots = new StackPane(grid, slice);
+        GridScroll map = new GridScroll(grid, model.session().textSizeProperty());
+        map.visibleProperty().bind(grid.visibleProperty());
+        StackPane plots = new StackPane(map, slice);
         VBox.setVgrow(plots, Priority.ALWAYS);
         Label summary = new Label();
         summary.textProperty().bind(model.summaryProperty());

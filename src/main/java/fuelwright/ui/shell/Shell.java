@@ -38,6 +38,7 @@ public final class Shell {
     private static final double RAIL_MARKS = 80;
     private static final double RAIL_WORDS = 80;
     private static final double EXPLANATION_WIDTH = 324;
+    private static final double EXPLANATION_SHARE = 0.33;
 
     private final Session session;
     private final Map<Stage, Supplier<StagePane>> makers;
@@ -91,6 +92,7 @@ public final class Shell {
         session.themeProperty().addListener((p, old, now) -> theme());
         session.textSizeProperty().addListener((p, old, now) -> looks());
         session.stageProperty().addListener((p, old, now) -> enter(now));
+        scene.widthProperty().addListener((p, old, now) -> explain());
         accelerators();
         drops();
         enter(session.stageProperty().get());
@@ -160,8 +162,15 @@ public final class Shell {
         double railWidth = RAIL_MARKS + Fonts.grown(RAIL_WORDS);
         rail.setMinWidth(railWidth);
         rail.setPrefWidth(railWidth);
-        explanation.setMinWidth(Fonts.grown(EXPLANATION_WIDTH));
-        explanation.setMaxWidth(Fonts.grown(EXPLANATION_WIDTH));
+        explain();
+    }
+
+    /** The explanation grows with text, but leaves the work most of the window. */
+    private void explain() {
+        double width = Math.max(
+                EXPLANATION_WIDTH, Math.min(Fonts.grown(EXPLANATION_WIDTH), EXPLANATION_SHARE * scene.getWidth()));
+        explanation.setMinWidth(width);
+        explanation.setMaxWidth(width);
     }
 
     private void enter(Stage stage) {
