@@ -7,6 +7,7 @@ import fuelwright.estimate.Standing;
 import fuelwright.safety.Caution;
 import fuelwright.table.Table;
 import fuelwright.ui.session.Mixture;
+import fuelwright.ui.session.StandingWords;
 import fuelwright.ui.session.TableWords;
 import fuelwright.ui.theme.Figures;
 import fuelwright.ui.theme.Words;
@@ -59,7 +60,7 @@ public record CellExplanation(
         double uncertainty = analysis.estimate().uncertaintyPercent(cell);
         return new CellExplanation(
                 TableWords.cell(table, cell),
-                standing(c, analysis.estimate().independentReadings(cell)),
+                standing(c, analysis.estimate().independentReadings(cell), uncertainty),
                 ProposalMap.unknown(c) ? ProposalMap.UNKNOWN : Figures.signed(c.changePercent(), 1),
                 c.decision().isPresent() ? "" : Figures.plusMinus(uncertainty, 1),
                 TableWords.figure(table, c.before()) + " → " + TableWords.figure(table, c.after()),
@@ -77,17 +78,10 @@ public record CellExplanation(
                         .toList());
     }
 
-    private static String standing(CellProposal c, double independent) {
-        String load = c.highLoad() ? " " + Words.of("explain.highload") : "";
-        switch (c.standing()) {
-            case MEASURED:
-                return Words.of("explain.measured", Figures.plain(independent, 0)) + load;
-            case THIN:
-                return Words.of("explain.thin", Figures.plain(independent, 0)) + load;
-            default:
-                String left = ProposalMap.unknown(c) ? " " + Words.of("explain.unknown") : "";
-                return Words.of(independent >= 0.5 ? "explain.inferred.few" : "explain.inferred") + left + load;
-        }
+    private static String standing(CellProposal c, double independent, double uncertainty) {
+        return StandingWords.of(independent, uncertainty)
+                + (ProposalMap.unknown(c) ? " " + Words.of("explain.unknown") : "")
+                + (c.highLoad() ? " " + Words.of("explain.highload") : "");
     }
 
     private static String readings(CellMeans.Mean mean, Mixture notation) {
