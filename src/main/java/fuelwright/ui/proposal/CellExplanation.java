@@ -3,6 +3,7 @@ package fuelwright.ui.proposal;
 import fuelwright.estimate.CellMeans;
 import fuelwright.estimate.CellProposal;
 import fuelwright.estimate.Decision;
+import fuelwright.estimate.Riding;
 import fuelwright.estimate.Standing;
 import fuelwright.safety.Caution;
 import fuelwright.table.Table;
@@ -13,6 +14,7 @@ import fuelwright.ui.theme.Figures;
 import fuelwright.ui.theme.Words;
 import fuelwright.work.Analysis;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -71,7 +73,7 @@ public record CellExplanation(
                 c.leftLeanPercent() > SAID_FROM_PERCENT
                         ? Words.of("explain.left", Figures.plain(c.leftLeanPercent(), 1))
                         : "",
-                next(c, uncertainty),
+                next(analysis, c, uncertainty),
                 c.decision().map(Decision::kind),
                 analysis.cautions().stream()
                         .filter(x -> x.cells().contains(cell))
@@ -93,11 +95,17 @@ public record CellExplanation(
                 Figures.plain(mean.spreadPercent(), 1));
     }
 
-    private static String next(CellProposal c, double uncertainty) {
-        String key = c.standing() == Standing.MEASURED ? "explain.next.measured" : "explain.next.more";
-        String words = Words.of(key, Figures.plain(uncertainty, 1));
-        return c.highLoad() && c.standing() != Standing.MEASURED
-                ? words + " " + Words.of("explain.next.highload")
-                : words;
+    private static String next(Analysis analysis, CellProposal c, double uncertainty) {
+        String now = Figures.plain(uncertainty, 1);
+        if (c.standing() == Standing.MEASURED) {
+            return Words.of("explain.next.measured", now);
+        }
+        Riding riding = Riding.of(
+                analysis.proposal().before(),
+                c.cell(),
+                c.highLoad(),
+                analysis.job().machine().redlineRpm());
+        String words = Words.of("explain.next." + riding.name().toLowerCase(Locale.ROOT), now);
+        return c.highLoad() ? words + " " + Words.of("explain.next.highload") : words;
     }
 }
