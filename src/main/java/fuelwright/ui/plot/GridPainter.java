@@ -154,11 +154,17 @@ final class GridPainter {
 
     private void stopFrame(int cell) {
         frame(cell, palette.stop(), 3, 2.5);
-        double x = x(cell) + cellWidth - 2;
-        double y = y(cell) + 2;
-        double size = Math.min(10, cellWidth / 3);
+        // In the very corner, and small: beside the figure, not over it.
+        double x = x(cell) + cellWidth - 1;
+        double y = y(cell) + 1;
+        double size = cornerSize(cellWidth, cellHeight);
         g.setFill(palette.stop());
         g.fillPolygon(new double[] {x - size, x, x}, new double[] {y, y, y + size}, 3);
+    }
+
+    /** What the mark of a Stop takes of a cell's corner, pixels. */
+    static double cornerSize(double cellWidth, double cellHeight) {
+        return Math.min(8, Math.min(cellWidth / 7, cellHeight / 4));
     }
 
     private void selection(int cell, boolean focused) {

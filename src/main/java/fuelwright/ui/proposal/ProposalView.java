@@ -1,5 +1,6 @@
 package fuelwright.ui.proposal;
 
+import fuelwright.estimate.Decision;
 import fuelwright.estimate.ProposalSettings;
 import fuelwright.ui.plot.GridScroll;
 import fuelwright.ui.plot.HeatGrid;
@@ -13,6 +14,7 @@ import fuelwright.ui.theme.Theme;
 import fuelwright.ui.theme.Words;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javafx.beans.value.ObservableValue;
@@ -52,6 +54,8 @@ public final class ProposalView implements StagePane {
     private final TextField cut = field("proposal.cut");
     private final TextField step = field("proposal.step");
     private final Label stepUnit = Parts.label("", "muted");
+    private final HBox held = sign("■", "legend.held");
+    private final HBox set = sign("□", "legend.set");
     private final Label problem = Parts.text("", "field-message");
     private final Button byRule = Parts.button("proposal.byrule", this::chooseByRule, "compact");
     private final List<ToggleButton> looks = new ArrayList<>();
@@ -107,7 +111,11 @@ public final class ProposalView implements StagePane {
         }
         model.mapProperty().addListener((p, old, now) -> drawSlice());
         model.session().cellProperty().addListener((p, old, now) -> drawSlice());
-        model.session().jobProperty().addListener((p, old, now) -> fillRules());
+        model.session().jobProperty().addListener((p, old, now) -> {
+            fillRules();
+            decided();
+        });
+        decided();
         problem.setId("proposal-problem");
         problem.managedProperty().bind(problem.textProperty().isNotEmpty());
         fillRules();
@@ -157,7 +165,11 @@ public final class ProposalView implements StagePane {
         }
         Label words = Parts.label(Words.of("proposal.range"), "muted");
         words.setMinWidth(Label.USE_PREF_SIZE);
-        return Parts.row(8, words, Parts.choice(new ToggleGroup(), toggles));
+        HBox row = Parts.row(8, words, Parts.choice(new ToggleGroup(), toggles));
+        row.setId("proposal-range");
+        // The other maps span what they hold.
+        row.disableProperty().bind(model.shownProperty().isNotEqualTo(ProposalMap.Shown.CHANGE));
+        return row;
     }
 
     private void lookAt(Look look) {
@@ -302,22 +314,35 @@ public final class ProposalView implements StagePane {
         }
     }
 
+    /** What the user decided is told only where something was. */
+    private void decided() {
+        Set<Decision.Kind> kinds = model.settings().decisions().values().stream()
+                .map(Decision::kind)
+                .collect(Collectors.toSet());
+        Parts.show(held, kinds.contains(Decision.Kind.HELD));
+        Parts.show(set, kinds.contains(Decision.Kind.SET));
+    }
+
     private FlowPane legend() {
         FlowPane row = new FlowPane(
                 16,
                 4,
                 bar,
-                sign("☰", "legend.inferred"),
+                sign("1.2", "legend.measured", "strong"),
+                sign("1.2", "legend.thin"),
+                sign("▨", "legend.inferred"),
+                sign("?", "legend.unknown", "strong"),
                 sign("◥", "legend.stop", "legend-stop"),
                 sign("━", "legend.highload"),
-                sign("■", "legend.held"));
+                held,
+                set);
         row.setRowValignment(VPos.CENTER);
         row.setMinHeight(Region.USE_PREF_SIZE);
         return row;
     }
 
     private static HBox sign(String sign, String key, String... styles) {
-        Label mark = Parts.label(sign.equals("☰") ? "▨" : sign, styles);
+        Label mark = Parts.label(sign, styles);
         Label words = Parts.label(Words.of(key), "muted", "small");
         words.setMinWidth(Region.USE_PREF_SIZE);
         return Parts.row(4, mark, words);

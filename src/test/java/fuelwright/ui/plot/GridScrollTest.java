@@ -72,6 +72,23 @@ class GridScrollTest {
     }
 
     @Test
+    void theMarkOfAStopLeavesTheFigureFree() {
+        for (double width = 30; width < 70; width += 4) {
+            for (double height = 19; height < 60; height += 5) {
+                double size = GridPainter.figureSize(CELL, width, height);
+                double text = Fonts.width(CELL.figure(), Fonts.fitted(size, true));
+                double free = (width - text) / 2;
+                // The triangle's slope reaches the figure's last digit only below this height.
+                double reach = GridPainter.cornerSize(width, height) - Math.max(0, free - 1);
+                // Digits are three quarters of their font's size high.
+                double middle = height / 2 - (GridPainter.hasRoomBelow(CELL, height) ? 0.36 * height * 0.62 : 0);
+                double above = middle - 0.375 * size;
+                assertTrue(reach <= above, width + " × " + height + ": " + reach + " > " + above);
+            }
+        }
+    }
+
+    @Test
     void theSelectedCellIsBroughtIntoSight() {
         onWindow(() -> {
             Fonts.use(TextSize.LARGEST);

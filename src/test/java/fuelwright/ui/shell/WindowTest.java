@@ -177,6 +177,22 @@ class WindowTest {
     }
 
     @Test
+    void theLegendTellsWhatTheMapShowsAndTheRangeRestsUnderAmounts(FxRobot robot) {
+        robot.clickOn("#rail-5");
+        Node range = robot.lookup("#proposal-range").query();
+        assertFalse(range.isDisabled());
+        assertFalse(robot.lookup("held").query().isVisible()
+                && robot.lookup("held").query().getParent().isVisible());
+        robot.clickOn("Uncertainty");
+        assertTrue(range.isDisabled());
+        robot.clickOn("Change");
+        assertFalse(range.isDisabled());
+        onWindow(() -> session.cellProperty().set(100));
+        robot.clickOn("#decide-hold");
+        assertTrue(robot.lookup("held").query().getParent().isVisible());
+    }
+
+    @Test
     void aCapThatIsNoNumberIsSaidAndKept(FxRobot robot) {
         robot.clickOn("#rail-5");
         javafx.scene.control.TextField cap =
