@@ -96,10 +96,7 @@ final class GridPainter {
         }
         boolean both = hasRoomBelow(c, cellHeight);
         double size = figureSize(c, cellWidth, cellHeight);
-        double smallSize = Math.max(LEAST_SIZE, Math.min(Fonts.grown(11), cellWidth / 4.3));
-        if (both) {
-            smallSize = Math.max(LEAST_SIZE, Math.min(smallSize, BELOW_SHARE * cellHeight));
-        }
+        double smallSize = belowSize(cellWidth, cellHeight);
         double middleX = x(cell) + cellWidth / 2;
         double middleY = y(cell) + cellHeight / 2;
         g.setTextAlign(TextAlignment.CENTER);
@@ -124,6 +121,12 @@ final class GridPainter {
     static double figureSize(HeatCell c, double cellWidth, double cellHeight) {
         double size = Math.min(Fonts.grown(sizeOf(c.weight())), cellWidth / 3.8);
         return Math.max(LEAST_SIZE, hasRoomBelow(c, cellHeight) ? Math.min(size, FIGURE_SHARE * cellHeight) : size);
+    }
+
+    /** The size of the small figure below, pixels. */
+    static double belowSize(double cellWidth, double cellHeight) {
+        double size = Math.min(Fonts.grown(11), cellWidth / 4.3);
+        return Math.max(LEAST_SIZE, Math.min(size, BELOW_SHARE * cellHeight));
     }
 
     private static double sizeOf(HeatCell.Weight weight) {
@@ -154,17 +157,17 @@ final class GridPainter {
 
     private void stopFrame(int cell) {
         frame(cell, palette.stop(), 3, 2.5);
-        // In the very corner, and small: beside the figure, not over it.
+        // Low in the cell, where figures leave the corner free.
         double x = x(cell) + cellWidth - 1;
-        double y = y(cell) + 1;
+        double y = y(cell) + cellHeight - 1;
         double size = cornerSize(cellWidth, cellHeight);
         g.setFill(palette.stop());
-        g.fillPolygon(new double[] {x - size, x, x}, new double[] {y, y, y + size}, 3);
+        g.fillPolygon(new double[] {x - size, x, x}, new double[] {y, y, y - size}, 3);
     }
 
     /** What the mark of a Stop takes of a cell's corner, pixels. */
     static double cornerSize(double cellWidth, double cellHeight) {
-        return Math.min(8, Math.min(cellWidth / 7, cellHeight / 4));
+        return Math.min(12, Math.min(cellWidth / 4, cellHeight / 2.5));
     }
 
     private void selection(int cell, boolean focused) {

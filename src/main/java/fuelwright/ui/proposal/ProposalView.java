@@ -332,7 +332,7 @@ public final class ProposalView implements StagePane {
                 sign("1.2", "legend.thin"),
                 sign("▨", "legend.inferred"),
                 sign("?", "legend.unknown", "strong"),
-                sign("◥", "legend.stop", "legend-stop"),
+                sign("◢", "legend.stop", "legend-stop"),
                 sign("━", "legend.highload"),
                 held,
                 set);

@@ -72,20 +72,32 @@ class GridScrollTest {
     }
 
     @Test
-    void theMarkOfAStopLeavesTheFigureFree() {
+    void theMarkOfAStopLeavesTheFiguresFree() {
         for (double width = 30; width < 70; width += 4) {
             for (double height = 19; height < 60; height += 5) {
+                double corner = GridPainter.cornerSize(width, height);
+                boolean both = GridPainter.hasRoomBelow(CELL, height);
                 double size = GridPainter.figureSize(CELL, width, height);
-                double text = Fonts.width(CELL.figure(), Fonts.fitted(size, true));
-                double free = (width - text) / 2;
-                // The triangle's slope reaches the figure's last digit only below this height.
-                double reach = GridPainter.cornerSize(width, height) - Math.max(0, free - 1);
                 // Digits are three quarters of their font's size high.
-                double middle = height / 2 - (GridPainter.hasRoomBelow(CELL, height) ? 0.36 * height * 0.62 : 0);
-                double above = middle - 0.375 * size;
-                assertTrue(reach <= above, width + " × " + height + ": " + reach + " > " + above);
+                double figureEnds = height / 2 - (both ? Math.min(0.36 * height * 0.62, height / 5) : 0) + 0.375 * size;
+                free(corner, width, height, figureEnds, Fonts.width(CELL.figure(), Fonts.fitted(size, true)));
+                if (both) {
+                    double small = GridPainter.belowSize(width, height);
+                    free(
+                            corner,
+                            width,
+                            height,
+                            height - 3 - 0.125 * small,
+                            Fonts.width(CELL.below(), Fonts.fitted(small, false)));
+                }
             }
         }
+    }
+
+    /** How far the slope of the mark reaches in where a text ends. */
+    private static void free(double corner, double width, double height, double ends, double text) {
+        double reach = corner - (height - ends);
+        assertTrue(reach <= (width - text) / 2 + 0.5, width + " × " + height + ": " + reach + ", text " + text);
     }
 
     @Test
