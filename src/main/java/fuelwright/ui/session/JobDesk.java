@@ -46,6 +46,7 @@ public final class JobDesk {
     private Job saved = Job.empty();
     private JobLock lock;
     private Function<OpenJob.Missing, Optional<Path>> question = log -> Optional.empty();
+    private Consumer<Runnable> guard = Runnable::run;
 
     JobDesk(Session session, Services services, Errand errand, Runner runner, Notices notices, RideBook book) {
         this.session = session;
@@ -57,7 +58,7 @@ public final class JobDesk {
     }
 
     /** Whether a file is a job by its name. */
-    public static boolean isJob(Path file) {
+    static boolean isJob(Path file) {
         return String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT).endsWith(JobFile.SUFFIX);
     }
 
@@ -179,7 +180,12 @@ public final class JobDesk {
      * @param others files opened together with it: logs that aren't where they were are looked for among them
      */
     public void open(Path job, List<Path> others) {
-        open(job, others, new HashMap<>(), Optional.of(job), opened -> {});
+        guard.accept(() -> open(job, others, new HashMap<>(), Optional.of(job), opened -> {}));
+    }
+
+    /** @param ask told before another job takes this one's place: runs what it is given, now, later or never */
+    public void askBeforeAnother(Consumer<Runnable> ask) {
+        guard = ask;
     }
 
     private void open(

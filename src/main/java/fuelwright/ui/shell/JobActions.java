@@ -47,6 +47,7 @@ final class JobActions {
         this.owner = owner;
         this.question = question == null ? this::ask : question;
         desk.askForLogs(this::locate);
+        desk.askBeforeAnother(other -> inPlace("job.other.title", other));
     }
 
     /** Asks for a log that isn't where it was. */
@@ -77,8 +78,8 @@ final class JobActions {
                 new KeyCodeCombination(KeyCode.S, KeyCombination.SHORTCUT_DOWN, KeyCombination.SHIFT_DOWN),
                 this::saveAs));
         desk.recent()
-                .forEach(file -> actions.add(
-                        new Action(Words.of("action.recent", file.getFileName()), null, () -> open(List.of(file)))));
+                .forEach(file -> actions.add(new Action(
+                        Words.of("action.recent", file.getFileName()), null, () -> session.open(List.of(file)))));
     }
 
     void save() {
@@ -109,15 +110,6 @@ final class JobActions {
     /** Opens the sample job; asks first where this one isn't saved. */
     void openSample() {
         inPlace("job.other.title", session::openSample);
-    }
-
-    /** Opens files; where a job is among them, asks first where this one isn't saved. */
-    void open(List<Path> files) {
-        if (files.stream().anyMatch(JobDesk::isJob)) {
-            inPlace("job.other.title", () -> session.open(files));
-        } else {
-            session.open(files);
-        }
     }
 
     /** Lets another job take this one's place. */

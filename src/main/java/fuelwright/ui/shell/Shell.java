@@ -18,6 +18,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import javafx.beans.binding.StringBinding;
 import javafx.geometry.Insets;
 import javafx.geometry.Pos;
@@ -63,7 +64,7 @@ public final class Shell {
     public Shell(Session session, Map<Stage, Supplier<StagePane>> makers) {
         this.session = session;
         this.makers = makers;
-        rail = new Rail(session);
+        rail = new Rail(session, this::leavePages);
         jobActions = new JobActions(session, root);
         collectActions();
         finder = new ActionFinder(actions);
@@ -135,14 +136,22 @@ public final class Shell {
      */
     public void addPage(String name, OverPage page) {
         place.getChildren().add(page);
-        // What is explained on the right is the stage below.
-        page.visibleProperty()
-                .addListener((p, old, now) -> frame.setRight(
-                        place.getChildren().stream().anyMatch(n -> n instanceof OverPage && n.isVisible())
-                                ? null
-                                : explanation));
+        page.visibleProperty().addListener((p, old, now) -> {
+            boolean covered = pages().anyMatch(OverPage::isVisible);
+            // What is explained on the right is the stage below.
+            frame.setRight(covered ? null : explanation);
+            rail.cover(covered);
+        });
         action(name, (KeyCombination) null, page::open);
         top.addPage(name, page::open);
+    }
+
+    private Stream<OverPage> pages() {
+        return place.getChildren().stream().filter(OverPage.class::isInstance).map(OverPage.class::cast);
+    }
+
+    private void leavePages() {
+        pages().filter(OverPage::isVisible).toList().forEach(OverPage::leave);
     }
 
     public Scene scene() {
@@ -196,7 +205,10 @@ public final class Shell {
             action(
                     Words.of("action.goto", stage.words()),
                     new KeyCodeCombination(KeyCode.valueOf("DIGIT" + stage.number()), KeyCombination.SHORTCUT_DOWN),
-                    () -> session.stageProperty().set(stage));
+                    () -> {
+                        leavePages();
+                        session.stageProperty().set(stage);
+                    });
         }
         action("action.open", KeyCode.O, this::chooseFiles);
         jobActions.addTo(actions);
@@ -255,7 +267,7 @@ public final class Shell {
     }
 
     private void chooseFiles() {
-        AskFiles.choose(root, jobActions::open);
+        AskFiles.choose(root, session::open);
     }
 
     private Optional<Picture> picture() {
@@ -308,7 +320,7 @@ public final class Shell {
             List<Path> files =
                     e.getDragboard().getFiles().stream().map(File::toPath).toList();
             if (!files.isEmpty()) {
-                jobActions.open(files);
+                session.open(files);
             }
             e.setDropCompleted(!files.isEmpty());
             e.consume();

@@ -75,7 +75,7 @@ class JobActionsTest {
         Job before = session.job();
         actions.startNew();
         actions.openSample();
-        actions.open(List.of(folder.resolve("other.fwjob")));
+        session.open(List.of(folder.resolve("other.fwjob")));
         assertEquals(before, session.job());
         assertEquals(List.of("job.new.title", "job.other.title", "job.other.title"), asked);
         answer = JobActions.Unsaved.LEAVE;

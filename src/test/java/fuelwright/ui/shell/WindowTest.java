@@ -8,8 +8,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import fuelwright.ui.FixtureServices;
 import fuelwright.ui.WindowApp;
 import fuelwright.ui.plot.HeatGrid;
+import fuelwright.ui.records.RecordsModel;
+import fuelwright.ui.records.RecordsView;
 import fuelwright.ui.session.SameThreadRunner;
 import fuelwright.ui.session.Session;
+import fuelwright.ui.theme.OverPage;
 import fuelwright.ui.theme.Theme;
 import java.util.ArrayList;
 import java.util.List;
@@ -58,6 +61,8 @@ class WindowTest {
 
     private Session session;
     private Stage stage;
+    private OverPage page;
+    private RecordsView records;
 
     @BeforeEach
     void listen() {
@@ -75,6 +80,10 @@ class WindowTest {
         session = new Session(new FixtureServices(), new SameThreadRunner());
         Application.setUserAgentStylesheet(Theme.LIGHT.base());
         Shell shell = new Shell(session, WindowApp.panes(session));
+        page = new OverPage("test-page", "gain.title", "gain.below") {};
+        shell.addPage("page", page);
+        records = new RecordsView(new RecordsModel(session));
+        shell.addPage("records", records);
         window.setScene(shell.scene());
         window.show();
         session.openSample();
@@ -190,6 +199,26 @@ class WindowTest {
         onWindow(() -> session.cellProperty().set(100));
         robot.clickOn("#decide-hold");
         assertTrue(robot.lookup("held").query().getParent().isVisible());
+    }
+
+    @Test
+    void noStageIsMarkedWhileAPageLiesOverThemAndEachLeadsBack(FxRobot robot) {
+        robot.clickOn("#rail-5");
+        Node rail = robot.lookup("#rail-5").query();
+        assertTrue(rail.getStyleClass().contains("chosen"));
+        onWindow(page::open);
+        assertFalse(rail.getStyleClass().contains("chosen"));
+        robot.clickOn("#rail-5");
+        assertFalse(page.isVisible());
+        assertTrue(rail.getStyleClass().contains("chosen"));
+    }
+
+    @Test
+    void recordsWithoutAFolderAskForOneInTheMiddle(FxRobot robot) {
+        onWindow(records::open);
+        assertTrue(robot.lookup("#records-choose").query().isFocused());
+        assertFalse(
+                robot.lookup("#records-list").query().getParent().getParent().isVisible());
     }
 
     @Test
