@@ -162,6 +162,7 @@ final class ProposalSummary {
             one.put("loadTo", rounded(r.loadTo()));
             one.put("seconds", r.seconds());
             one.put("highLoad", r.highLoad());
+            one.put("pulls", r.pulls());
             r.gear().ifPresent(g -> {
                 one.put("gear", g.number());
                 one.put("gearsSeen", g.seen());

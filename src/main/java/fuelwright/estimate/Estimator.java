@@ -11,6 +11,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.function.IntFunction;
@@ -56,6 +57,7 @@ public final class Estimator {
 
     private final Table table;
     private final Table delivered;
+    private final OptionalDouble redlineRpm;
     private final List<Readings> readings = new ArrayList<>();
     private final Function<Table, Prior> priors;
     private Prior prior;
@@ -91,6 +93,7 @@ public final class Estimator {
         this.table = table;
         this.off = Set.copyOf(off);
         this.delivered = table.delivered(deadTimeMs);
+        this.redlineRpm = machine.redlineRpm();
         for (Source source : sources) {
             FlowModel flow = FlowModel.of(machine, source.madeWith(), deadTimeMs);
             readings.add(Readings.of(source.screened(), source.madeWith(), targetLambda, flow, deadTimeMs));
@@ -119,6 +122,7 @@ public final class Estimator {
         this.table = CoarseTable.of(fine.delivered);
         this.off = fine.off;
         this.delivered = table;
+        this.redlineRpm = fine.redlineRpm;
         this.pace = fine.pace;
         this.readings.addAll(fine.readings);
         this.noise.addAll(fine.noise);
@@ -515,6 +519,7 @@ public final class Estimator {
                         posterior,
                         estimate,
                         highLoad,
+                        redlineRpm,
                         readings.stream().map(r -> r.track).toList(),
                         noise.get(newest))
                 .found();

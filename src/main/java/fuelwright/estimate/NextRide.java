@@ -25,12 +25,13 @@ public record NextRide(List<Region> regions, double uncertaintyPercent, double u
     }
 
     /**
-     * A few neighbouring cells to hold the engine in.
+     * A few neighbouring cells to hold the engine in, or to pull it through.
      *
      * @param cells in the table's order
      * @param load what the load band is of
      * @param seconds how long, in all
      * @param highLoad whether any of the cells is at high load
+     * @param pulls whether it is pulled through, never held
      * @param gear where the rides show the gear ratios
      * @param uncertaintyPercent largest uncertainty of its cells before it is ridden, %
      * @param uncertaintyAfterPercent the same afterwards, %
@@ -44,6 +45,7 @@ public record NextRide(List<Region> regions, double uncertaintyPercent, double u
             double loadTo,
             int seconds,
             boolean highLoad,
+            boolean pulls,
             Optional<Gearing.Choice> gear,
             double uncertaintyPercent,
             double uncertaintyAfterPercent) {
@@ -56,7 +58,9 @@ public record NextRide(List<Region> regions, double uncertaintyPercent, double u
         public String words() {
             return String.format(
                     Locale.ROOT,
-                    "at least %d s at %s rpm with %s %s %s%s: uncertainty now ±%.1f %%%s",
+                    pulls
+                            ? "at least %d s in all, in pulls through %s rpm that are never held, with %s %s %s%s: uncertainty now ±%.1f %%%s"
+                            : "at least %d s at %s rpm with %s %s %s%s: uncertainty now ±%.1f %%%s",
                     seconds,
                     span(speedFromRpm, speedToRpm),
                     load.words(),

@@ -10,6 +10,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -40,6 +41,7 @@ final class NextRideSearch {
     private final Table table;
     private final CellOrder order;
     private final HighLoad highLoad;
+    private final OptionalDouble redlineRpm;
     private final Gearing gearing;
     private final double[] nearS;
     private final double[] weights;
@@ -48,11 +50,17 @@ final class NextRideSearch {
     private final Map<Integer, double[]> columns = new HashMap<>();
 
     NextRideSearch(
-            Posterior posterior, Estimate estimate, HighLoad highLoad, List<RideTrack> tracks, NoiseModel noise) {
+            Posterior posterior,
+            Estimate estimate,
+            HighLoad highLoad,
+            OptionalDouble redlineRpm,
+            List<RideTrack> tracks,
+            NoiseModel noise) {
         this.posterior = posterior;
         this.table = estimate.table();
         this.order = new CellOrder(table);
         this.highLoad = highLoad;
+        this.redlineRpm = redlineRpm;
         this.gearing = Gearing.of(tracks.stream().map(t -> t.ride).toList());
         this.nearS = near(tracks);
         this.weights = weights(estimate);
@@ -132,6 +140,10 @@ final class NextRideSearch {
         return highLoad.at(table.speedAt(cell), throttle ? load : Double.NaN, throttle ? Double.NaN : load, Double.NaN);
     }
 
+    private Riding riding(int cell) {
+        return Riding.of(table, cell, isHighLoad(cell), redlineRpm);
+    }
+
     NextRide found() {
         List<int[]> blocks = shortList();
         columns.putAll(blocks.parallelStream()
@@ -176,7 +188,7 @@ final class NextRideSearch {
         return sum;
     }
 
-    /** Blocks of two or three cells in a row or a column that the rides came near to, those of most weighted variance. */
+    /** Blocks of two or three cells in a row or a column that can be ridden and the rides came near to, those of most weighted variance. */
     private List<int[]> shortList() {
         List<int[]> all = new ArrayList<>();
         int speeds = table.speed().size();
@@ -190,7 +202,7 @@ final class NextRideSearch {
                 all.add(new int[] {c, c + speeds});
             }
         }
-        all.removeIf(block -> Arrays.stream(block).anyMatch(c -> nearS[c] < REACHED_S));
+        all.removeIf(block -> Arrays.stream(block).anyMatch(c -> nearS[c] < REACHED_S || riding(c) == Riding.NOT));
         all.sort(Comparator.comparingDouble(b -> -worth(b)));
         return all.subList(0, Math.min(SHORT_LIST, all.size()));
     }
@@ -287,6 +299,7 @@ final class NextRideSearch {
                 edge(load, table.loadIndex(last), 1),
                 seconds,
                 Arrays.stream(block).anyMatch(this::isHighLoad),
+                Arrays.stream(block).anyMatch(c -> riding(c) == Riding.PULL),
                 gearing.at((fromRpm + toRpm) / 2),
                 100 * before,
                 100 * largest(block));

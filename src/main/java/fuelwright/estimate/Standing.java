@@ -6,12 +6,15 @@ public enum Standing {
     MEASURED,
     /** At least 3 independent readings. */
     THIN,
-    /** Neighbours or physics only: nobody rode it. */
+    /** Neighbours or physics only: fewer readings than that. */
     INFERRED;
 
-    private static final double MEASURED_READINGS = 10;
-    private static final double MEASURED_PERCENT = 2;
-    private static final double THIN_READINGS = 3;
+    /** Independent readings that a measured cell has at least. */
+    public static final double MEASURED_READINGS = 10;
+    /** Uncertainty that a measured cell has at most, %. */
+    public static final double MEASURED_PERCENT = 2;
+    /** Independent readings that a thin cell has at least. */
+    public static final double THIN_READINGS = 3;
 
     /** The standing of a cell with that many independent readings and that uncertainty in %. */
     public static Standing of(double independentReadings, double uncertaintyPercent) {

@@ -38,13 +38,15 @@ public final class Breathing {
     private final double[] was;
     private final double[] is;
     private final double[] errors;
+    private final IntPredicate measured;
 
-    private Breathing(Table after, Amount amount, double[] was, double[] is, double[] errors) {
+    private Breathing(Table after, Amount amount, double[] was, double[] is, double[] errors, IntPredicate measured) {
         this.after = after;
         this.amount = amount;
         this.was = was;
         this.is = is;
         this.errors = errors;
+        this.measured = measured;
     }
 
     /**
@@ -57,7 +59,15 @@ public final class Breathing {
      */
     public static Optional<Breathing> of(
             Table before, Optional<Table> lambdaBefore, Table after, Optional<Table> lambdaAfter, double deadTimeMs) {
-        return of(before, lambdaBefore, after, lambdaAfter, deadTimeMs, cell -> true, new double[before.cells()]);
+        return of(
+                before,
+                lambdaBefore,
+                after,
+                lambdaAfter,
+                deadTimeMs,
+                cell -> true,
+                new double[before.cells()],
+                cell -> true);
     }
 
     /**
@@ -86,7 +96,8 @@ public final class Breathing {
         }
         Optional<Table> usable =
                 lambda.filter(l -> l.load().kind() == now.load().kind());
-        IntPredicate known = cell -> needs.get(cell).standing() != Standing.INFERRED
+        List<Standing> standings = needs.stream().map(CellNeed::standing).toList();
+        IntPredicate known = cell -> standings.get(cell) != Standing.INFERRED
                 && within(before.speed(), now.speedAt(cell))
                 && within(before.load(), now.loadAt(cell));
         return of(
@@ -96,7 +107,8 @@ public final class Breathing {
                 usable,
                 deadTimeMs,
                 known,
-                errors);
+                errors,
+                cell -> standings.get(cell) == Standing.MEASURED);
     }
 
     private static boolean within(Axis axis, double value) {
@@ -110,7 +122,8 @@ public final class Breathing {
             Optional<Table> lambdaAfter,
             double deadTimeMs,
             IntPredicate known,
-            double[] errors) {
+            double[] errors,
+            IntPredicate measured) {
         if (before.quantity() != after.quantity()
                 || !before.quantity().isFuel()
                 || !before.sameAxes(after)
@@ -125,7 +138,7 @@ public final class Breathing {
                 is[cell] = Double.NaN;
             }
         }
-        return Optional.of(new Breathing(after, amount(before.quantity(), lambdaBefore), was, is, errors));
+        return Optional.of(new Breathing(after, amount(before.quantity(), lambdaBefore), was, is, errors, measured));
     }
 
     private static Amount amount(Quantity quantity, Optional<Table> lambda) {
@@ -161,6 +174,11 @@ public final class Breathing {
     /** Whether anything is known of a cell. */
     public boolean isKnown(int cell) {
         return !Double.isNaN(was[cell]);
+    }
+
+    /** Whether the cell is measured, by the rule of {@link Standing}. */
+    public boolean isMeasured(int cell) {
+        return isKnown(cell) && measured.test(cell);
     }
 
     /** How many cells something is known of. */

@@ -74,6 +74,9 @@ public final class PowerPulls {
 
     /** The same for rides that are read already. A pull that gives no curve is said; a ride without any curve is refused. */
     public static Loaded<Outcome> of(List<Ride> rides, Settings settings) {
+        if (rides.isEmpty()) {
+            return Loaded.refused(noRide());
+        }
         List<Issue> issues = new ArrayList<>();
         List<List<PowerCurve>> curves = new ArrayList<>();
         for (Ride ride : rides) {
@@ -109,6 +112,9 @@ public final class PowerPulls {
      * @return refused where no ride has one, with why not for each
      */
     public static Loaded<Outcome> firstAndLast(List<Ride> rides, Settings settings) {
+        if (rides.isEmpty()) {
+            return Loaded.refused(noRide());
+        }
         List<Issue> issues = new ArrayList<>();
         List<Ride> good = new ArrayList<>();
         for (Ride ride : rides) {
@@ -153,6 +159,15 @@ public final class PowerPulls {
         return settings.standard()
                 .map(s -> settings.air().orElseThrow().corrected(curve, s))
                 .orElse(curve);
+    }
+
+    private static Issue noRide() {
+        return Issue.error(
+                "",
+                0,
+                0,
+                "No ride yet",
+                "open one with a pull in it: full throttle from low engine speed upwards in one gear, on a dynamometer or a closed course");
     }
 
     private static Issue noPull(Ride ride) {

@@ -1,6 +1,7 @@
 package fuelwright.estimate;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fuelwright.airflow.HighLoad;
@@ -8,9 +9,13 @@ import fuelwright.airflow.Machine;
 import fuelwright.ride.Ride;
 import fuelwright.ride.Role;
 import fuelwright.screen.ScreenedRide;
+import fuelwright.table.Axis;
+import fuelwright.table.Quantity;
+import fuelwright.table.Table;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
 import org.junit.jupiter.api.Test;
 
@@ -81,6 +86,40 @@ class NextRideTest {
             assertEquals(high, r.highLoad());
             assertEquals(high, r.words().contains("only on a dynamometer or a closed course"), r.words());
         }
+    }
+
+    @Test
+    void overrunIsNeverAskedForNorHoldingFullLoadNearTheRedline() {
+        ScreenedRide wide =
+                MADE.made("wide", 240, MadeUpRide.wandering(1800, 7900, 43), MadeUpRide.lively(0, 100, 2.1));
+        NextRide next = next(estimator(OLD, wide));
+        assertFalse(next.regions().isEmpty());
+        for (NextRide.Region r : next.regions()) {
+            for (int c : r.cells()) {
+                double speed = MADE.old.speedAt(c);
+                double throttle = MADE.old.loadAt(c);
+                assertFalse(throttle < 3 && speed > 2500, r.words());
+                assertTrue(r.pulls() || throttle < 60 || speed < 0.85 * 8000, r.words());
+            }
+            assertEquals(r.pulls(), r.words().contains("never held"), r.words());
+        }
+    }
+
+    @Test
+    void howACellIsRiddenFollowsSpeedLoadAndRedline() {
+        Table table = Table.of(
+                Quantity.VOLUMETRIC_EFFICIENCY,
+                new Axis(Axis.Kind.ENGINE_SPEED, 1500, 2500, 7350, 8200),
+                new Axis(Axis.Kind.THROTTLE, 0, 3, 100),
+                new double[12]);
+        OptionalDouble redline = OptionalDouble.of(8400);
+        assertEquals(Riding.HOLD, Riding.of(table, table.cell(0, 1), false, redline), "idle and walking pace");
+        assertEquals(Riding.NOT, Riding.of(table, table.cell(0, 2), false, redline));
+        assertEquals(Riding.HOLD, Riding.of(table, table.cell(1, 3), false, redline));
+        assertEquals(Riding.HOLD, Riding.of(table, table.cell(2, 1), true, redline));
+        assertEquals(Riding.PULL, Riding.of(table, table.cell(2, 2), true, redline));
+        assertEquals(Riding.PULL, Riding.of(table, table.cell(2, 3), true, OptionalDouble.empty()));
+        assertEquals(Riding.HOLD, Riding.of(table, table.cell(2, 2), true, OptionalDouble.of(9000)));
     }
 
     @Test

@@ -137,6 +137,7 @@ class ReportTest {
                                 4,
                                 20,
                                 false,
+                                false,
                                 Optional.empty(),
                                 3.2,
                                 1.1)),

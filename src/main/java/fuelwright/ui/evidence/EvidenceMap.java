@@ -7,6 +7,7 @@ import fuelwright.estimate.Validation;
 import fuelwright.table.Table;
 import fuelwright.ui.plot.HeatCell;
 import fuelwright.ui.plot.HeatMap;
+import fuelwright.ui.session.StandingWords;
 import fuelwright.ui.session.TableWords;
 import fuelwright.ui.theme.Colours;
 import fuelwright.ui.theme.Figures;
@@ -48,15 +49,15 @@ final class EvidenceMap {
         switch (shown) {
             case READINGS:
                 double readings = e.independentReadings(cell);
-                return readings < 0.5
+                return !(readings > 0)
                         ? none(place, palette, high, "evidence.cell.nobody")
                         : cell(
-                                Figures.plain(readings, 0),
+                                StandingWords.readings(readings),
                                 "",
                                 palette.sequential().at(Math.sqrt(readings / most)),
                                 standing,
                                 high,
-                                Words.of("evidence.cell.readings", place, Figures.plain(readings, 0)));
+                                Words.of("evidence.cell.readings", place, StandingWords.readings(readings)));
             case UNCERTAINTY:
                 double uncertainty = e.uncertaintyPercent(cell);
                 return cell(

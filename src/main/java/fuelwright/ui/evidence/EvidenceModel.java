@@ -10,6 +10,7 @@ import fuelwright.ui.plot.HeatMap;
 import fuelwright.ui.session.CellReadings;
 import fuelwright.ui.session.NearReadings;
 import fuelwright.ui.session.Session;
+import fuelwright.ui.session.StandingWords;
 import fuelwright.ui.session.TableWords;
 import fuelwright.ui.theme.Figures;
 import fuelwright.ui.theme.Parts;
@@ -90,7 +91,7 @@ public final class EvidenceModel {
     private CellFacts facts(Analysis analysis, int at) {
         Estimate e = analysis.estimate();
         List<Fact> lines = new ArrayList<>();
-        lines.add(new Fact(Words.of("evidence.independent"), Figures.plain(e.independentReadings(at), 0)));
+        lines.add(new Fact(Words.of("evidence.independent"), StandingWords.readings(e.independentReadings(at))));
         Optional<CellMeans.Mean> mean = analysis.means().at(at);
         mean.ifPresent(m -> {
             lines.add(new Fact(Words.of("evidence.touched"), Figures.count(m.readings())));
@@ -114,7 +115,7 @@ public final class EvidenceModel {
                 TableWords.cell(e.table(), at),
                 Figures.signed(e.shortfallPercent(at), 1),
                 Figures.plusMinus(e.uncertaintyPercent(at), 1),
-                Words.of("evidence.standing." + e.standing(at).name()),
+                StandingWords.of(e.independentReadings(at), e.uncertaintyPercent(at)),
                 lines);
     }
 

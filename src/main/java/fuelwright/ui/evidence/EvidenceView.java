@@ -1,5 +1,6 @@
 package fuelwright.ui.evidence;
 
+import fuelwright.ui.plot.GridScroll;
 import fuelwright.ui.plot.HeatGrid;
 import fuelwright.ui.plot.ScaleBar;
 import fuelwright.ui.session.Missing;
@@ -45,7 +46,8 @@ public final class EvidenceView implements StagePane {
         grid.themeProperty().bind(model.session().themeProperty());
         grid.selectedProperty().bindBidirectional(model.session().cellProperty());
         grid.dimmedProperty().bind(model.session().staleProperty());
-        VBox.setVgrow(grid, Priority.ALWAYS);
+        GridScroll map = new GridScroll(grid, model.session().textSizeProperty());
+        VBox.setVgrow(map, Priority.ALWAYS);
         FlowPane legend = new FlowPane(
                 16,
                 4,
@@ -55,7 +57,7 @@ public final class EvidenceView implements StagePane {
         legend.setRowValignment(VPos.CENTER);
         legend.setMinHeight(Region.USE_PREF_SIZE);
         VBox content =
-                new VBox(12, Parts.heading(new Label(Words.of("evidence.title")), below), toolbar(), grid, legend);
+                new VBox(12, Parts.heading(new Label(Words.of("evidence.title")), below), toolbar(), map, legend);
         content.visibleProperty().bind(model.mapProperty().isNotNull());
         Node empty = Missing.instead(
                 model.session(), "evidence.empty", model.mapProperty().isNotNull());

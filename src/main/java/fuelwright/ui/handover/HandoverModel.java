@@ -74,9 +74,20 @@ public final class HandoverModel {
             }
             selected.set(selected());
         });
+        step.addListener((p, old, now) -> session.outputs().checkingProperty().set(now == Step.CHECK));
+        session.outputs().checkingProperty().addListener((p, old, now) -> lead());
+        lead();
         update();
         hardware = new HardwareModel(session);
         check = new EntryCheckModel(this);
+    }
+
+    /** Goes to the check where that is the next step, and away from it where it isn't. */
+    private void lead() {
+        boolean check = session.outputs().checkingProperty().get();
+        if (check != (step.get() == Step.CHECK)) {
+            step.set(check ? Step.CHECK : Step.WRITE);
+        }
     }
 
     private void update() {

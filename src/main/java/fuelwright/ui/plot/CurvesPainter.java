@@ -4,6 +4,7 @@ import fuelwright.ui.theme.Figures;
 import fuelwright.ui.theme.Fonts;
 import fuelwright.ui.theme.Palette;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import javafx.geometry.VPos;
 import javafx.scene.paint.Color;
@@ -201,20 +202,68 @@ final class CurvesPainter {
         ink.fillText(line.name(), x, y);
     }
 
-    /** The bold one has its place, the others keep away from it and from each other, or go. */
+    /** Each beside its curve's end, moved no more than keeps them apart; a thin line leads to those that were moved far. */
     private void namesAtEnds(List<Curves.Line> named) {
-        List<Double> taken = new ArrayList<>();
+        List<Curves.Line> down = named.stream()
+                .sorted(Comparator.comparingDouble(l -> y(end(l))))
+                .toList();
+        double[] ends = down.stream().mapToDouble(l -> y(end(l))).toArray();
+        double[] places = apart(ends, Fonts.grown(NAME_HEIGHT), TOP, bottom);
         ink.setTextAlign(TextAlignment.LEFT);
-        for (int i = named.size() - 1; i >= 0; i--) {
-            Curves.Line line = named.get(i);
-            double at = y(line.ys().get(line.ys().size() - 1));
-            if (taken.stream().anyMatch(t -> Math.abs(t - at) < Fonts.grown(NAME_HEIGHT))) {
-                continue;
+        for (int i = 0; i < ends.length; i++) {
+            Curves.Line line = down.get(i);
+            if (Math.abs(places[i] - ends[i]) > 2) {
+                ink.setStroke(nameColour(line));
+                ink.setLineWidth(0.5);
+                ink.strokeLine(right + 1, ends[i], right + 7, places[i]);
             }
-            taken.add(at);
             setNameFont(line);
             ink.setFill(nameColour(line));
-            ink.fillText(line.name(), right + 8, at);
+            ink.fillText(line.name(), right + 8, places[i]);
+        }
+    }
+
+    private static double end(Curves.Line line) {
+        return line.ys().get(line.ys().size() - 1);
+    }
+
+    /**
+     * Places from top to bottom, apart from each other, near where each would like to be: those that would overlap are spread around their
+     * middle. Where there is too little room for all they share it evenly.
+     *
+     * @param wanted ascending; not modified
+     */
+    static double[] apart(double[] wanted, double least, double top, double bottom) {
+        int n = wanted.length;
+        double each = n > 1 ? Math.min(least, (bottom - top) / (n - 1)) : least;
+        double[] places = new double[n];
+        int[] starts = new int[n];
+        int groups = 0;
+        for (int i = 0; i < n; i++) {
+            starts[groups++] = i;
+            // A group that reaches into the one above is spread together with it.
+            while (true) {
+                int start = starts[groups - 1];
+                spread(wanted, places, start, i + 1, each, top, bottom);
+                if (groups < 2 || places[start] - places[start - 1] >= each - 1e-9) {
+                    break;
+                }
+                groups--;
+            }
+        }
+        return places;
+    }
+
+    private static void spread(
+            double[] wanted, double[] places, int from, int to, double each, double top, double bottom) {
+        double middle = 0;
+        for (int i = from; i < to; i++) {
+            middle += wanted[i] / (to - from);
+        }
+        double span = each * (to - from - 1);
+        double first = Math.max(top, Math.min(bottom - span, middle - span / 2));
+        for (int i = from; i < to; i++) {
+            places[i] = first + each * (i - from);
         }
     }
 

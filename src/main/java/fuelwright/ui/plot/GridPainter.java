@@ -24,6 +24,7 @@ final class GridPainter {
     private static final double FIGURE_SHARE = 0.46;
 
     private static final double BELOW_SHARE = 0.36;
+    private static final double LEAST_SIZE = 8;
     /** In narrower cells no figure could be read: then the map shows only where. */
     private static final double LEAST_WIDTH = 26;
 
@@ -93,13 +94,9 @@ final class GridPainter {
         if (c.figure().isEmpty() || cellWidth < LEAST_WIDTH) {
             return;
         }
-        boolean both = !c.below().isEmpty() && cellHeight >= 25;
-        double size = Math.max(8, Math.min(Fonts.grown(sizeOf(c.weight())), cellWidth / 3.8));
-        double smallSize = Math.max(8, Math.min(Fonts.grown(11), cellWidth / 4.3));
-        if (both) {
-            size = Math.max(8, Math.min(size, FIGURE_SHARE * cellHeight));
-            smallSize = Math.max(8, Math.min(smallSize, BELOW_SHARE * cellHeight));
-        }
+        boolean both = hasRoomBelow(c, cellHeight);
+        double size = figureSize(c, cellWidth, cellHeight);
+        double smallSize = belowSize(cellWidth, cellHeight);
         double middleX = x(cell) + cellWidth / 2;
         double middleY = y(cell) + cellHeight / 2;
         g.setTextAlign(TextAlignment.CENTER);
@@ -113,6 +110,23 @@ final class GridPainter {
             g.fillText(c.below(), middleX, middleY + Math.min(Math.min(size * 0.6, cellHeight / 3.6), inside));
         }
         mark(c, x(cell), y(cell));
+    }
+
+    /** Whether the small figure is drawn too. */
+    static boolean hasRoomBelow(HeatCell c, double cellHeight) {
+        return !c.below().isEmpty() && cellHeight >= 25;
+    }
+
+    /** The size of a cell's figure, pixels. */
+    static double figureSize(HeatCell c, double cellWidth, double cellHeight) {
+        double size = Math.min(Fonts.grown(sizeOf(c.weight())), cellWidth / 3.8);
+        return Math.max(LEAST_SIZE, hasRoomBelow(c, cellHeight) ? Math.min(size, FIGURE_SHARE * cellHeight) : size);
+    }
+
+    /** The size of the small figure below, pixels. */
+    static double belowSize(double cellWidth, double cellHeight) {
+        double size = Math.min(Fonts.grown(11), cellWidth / 4.3);
+        return Math.max(LEAST_SIZE, Math.min(size, BELOW_SHARE * cellHeight));
     }
 
     private static double sizeOf(HeatCell.Weight weight) {
@@ -143,12 +157,17 @@ final class GridPainter {
 
     private void stopFrame(int cell) {
         frame(cell, palette.stop(), 3, 2.5);
-        double x = x(cell) + cellWidth - 2;
-        double y = y(cell) + 2;
-        // Never so large that it covers the last digit of a figure.
-        double size = Math.min(10, Math.min(cellWidth / 3, cellHeight / 4));
+        // Low in the cell, where figures leave the corner free.
+        double x = x(cell) + cellWidth - 1;
+        double y = y(cell) + cellHeight - 1;
+        double size = cornerSize(cellWidth, cellHeight);
         g.setFill(palette.stop());
-        g.fillPolygon(new double[] {x - size, x, x}, new double[] {y, y, y + size}, 3);
+        g.fillPolygon(new double[] {x - size, x, x}, new double[] {y, y, y - size}, 3);
+    }
+
+    /** What the mark of a Stop takes of a cell's corner, pixels. */
+    static double cornerSize(double cellWidth, double cellHeight) {
+        return Math.min(12, Math.min(cellWidth / 4, cellHeight / 2.5));
     }
 
     private void selection(int cell, boolean focused) {
@@ -241,7 +260,7 @@ final class GridPainter {
     }
 
     private void chooseLabel(Ink ink, boolean chosen) {
-        double size = cellWidth < LEAST_WIDTH ? 11 : Math.max(9, Math.min(12, cellWidth / 3.6));
+        double size = cellWidth < LEAST_WIDTH ? 11 : Math.max(9, Math.min(Fonts.grown(12), cellWidth / 3.6));
         ink.setFill(chosen ? palette.ink() : palette.muted());
         ink.setFont(Fonts.fitted(size, chosen));
     }

@@ -1,5 +1,6 @@
 package fuelwright.ui.plot;
 
+import fuelwright.ui.theme.Fonts;
 import fuelwright.ui.theme.Theme;
 import fuelwright.ui.theme.Words;
 import java.util.Set;
@@ -32,6 +33,10 @@ public final class HeatGrid extends Region implements Plot {
     private static final double DIMMED = 0.45;
     private static final double READABLE_WIDTH = 36;
     private static final double READABLE_HEIGHT = 21;
+    /** With larger text no figure may be smaller than it would be with normal text, and the small one below keeps its place. */
+    private static final double LARGER_WIDTH = 40;
+
+    private static final double LARGER_HEIGHT = 23;
 
     private final Canvas canvas = new Canvas();
     private final StandingAxes axes = new StandingAxes();
@@ -152,9 +157,12 @@ public final class HeatGrid extends Region implements Plot {
     /** The width and height at which every figure can be read; that of the axes alone where there is no map. */
     public javafx.geometry.Dimension2D readableSize() {
         boolean empty = map.get() == null;
+        boolean larger = Fonts.grown(1) > 1;
+        double width = larger ? Fonts.grown(LARGER_WIDTH) : READABLE_WIDTH;
+        double height = larger ? Fonts.grown(LARGER_HEIGHT) : READABLE_HEIGHT;
         return new javafx.geometry.Dimension2D(
-                AXIS_WIDTH + GridPainter.RIGHT + (empty ? 0 : shape().columns() * READABLE_WIDTH),
-                GridPainter.TOP + AXIS_HEIGHT + (empty ? 0 : shape().rows() * READABLE_HEIGHT));
+                AXIS_WIDTH + GridPainter.RIGHT + (empty ? 0 : shape().columns() * Math.ceil(width)),
+                GridPainter.TOP + AXIS_HEIGHT + (empty ? 0 : shape().rows() * Math.ceil(height)));
     }
 
     /** Moves the selection by so many columns and rows. */

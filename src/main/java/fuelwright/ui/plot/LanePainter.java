@@ -8,8 +8,6 @@ import javafx.scene.paint.Color;
  */
 final class LanePainter {
 
-    private static final double BAR = 1.5;
-
     private final Ink g;
     private final RideClock clock;
     private final TimeWindow window;
@@ -64,7 +62,7 @@ final class LanePainter {
             g.setLineDashes();
         } else {
             g.setFill(color);
-            bars(values, lane, top, height, dashes.length > 0);
+            bars(values, lane, top, height, thick, dashes);
         }
     }
 
@@ -88,8 +86,10 @@ final class LanePainter {
         g.stroke();
     }
 
-    /** @param broken whether only two of three columns are drawn: a dashed line */
-    private void bars(MinMaxPyramid values, Lane lane, double top, double height, boolean broken) {
+    /** @param dashes where there are any, only every so many columns are drawn, as many as in a line of rows */
+    private void bars(MinMaxPyramid values, Lane lane, double top, double height, double thick, double... dashes) {
+        double on = dashes.length == 0 ? 1 : dashes[0];
+        double period = dashes.length == 0 ? 1 : dashes[0] + dashes[1];
         double before = Double.NaN;
         for (int px = 0; px + 1 < rows.length; px++) {
             MinMaxPyramid.Extent e = values.extent(rows[px], rows[px + 1]);
@@ -102,8 +102,8 @@ final class LanePainter {
             double first = Double.isNaN(before) ? high : before;
             double from = Math.min(high, first);
             double to = Math.max(low, first);
-            if (!broken || px % 6 < 4) {
-                g.fillRect(left + px, from - BAR / 2, 1, to - from + BAR);
+            if (px % period < on) {
+                g.fillRect(left + px, from - thick / 2, 1, to - from + thick);
             }
             before = y(e.last(), lane, top, height);
         }

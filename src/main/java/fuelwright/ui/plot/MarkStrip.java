@@ -49,19 +49,19 @@ final class MarkStrip {
     }
 
     void paint(Ink g, Palette palette, double bottom) {
-        for (Placed p : placed) {
-            double top = bottom - SIZE - 2;
-            if (p.mark().stop()) {
-                g.setFill(palette.stop());
-                g.fillPolygon(
-                        new double[] {p.x() - SIZE / 2 - 1, p.x() + SIZE / 2 + 1, p.x()},
-                        new double[] {top, top, top + SIZE},
-                        3);
-            } else {
-                g.setStroke(palette.check());
-                g.setLineWidth(2);
-                g.strokeOval(p.x() - 4, top + 1, 8, 8);
-            }
+        placed.forEach(p -> sign(g, palette, p.x(), bottom, p.mark().stop()));
+    }
+
+    /** A mark around {@code x}: a triangle for a Stop, else a ring. */
+    static void sign(Ink g, Palette palette, double x, double bottom, boolean stop) {
+        double top = bottom - SIZE - 2;
+        if (stop) {
+            g.setFill(palette.stop());
+            g.fillPolygon(new double[] {x - SIZE / 2 - 1, x + SIZE / 2 + 1, x}, new double[] {top, top, top + SIZE}, 3);
+        } else {
+            g.setStroke(palette.check());
+            g.setLineWidth(2);
+            g.strokeOval(x - 4, top + 1, 8, 8);
         }
     }
 

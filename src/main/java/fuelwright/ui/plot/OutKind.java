@@ -3,27 +3,40 @@ package fuelwright.ui.plot;
 import fuelwright.ui.theme.Palette;
 import javafx.scene.paint.Color;
 
-/** Families of reasons for which readings don't count, each with a colour and a pattern of lines of its own: never by colour alone. */
+/** Reasons for which readings don't count: a colour for each family, and a pattern that no other has: never by colour alone. */
 public enum OutKind {
     /** Not running, too cold. */
-    ENGINE("out-0", 8, 1),
-    /** Fuel cut and what follows it. */
-    FUEL_CUT("out-1", 8, -1),
-    /** Throttle, engine speed or gear moving. */
-    MOVEMENT("out-2", 6, 0),
+    ENGINE("out-0", Pattern.SLANT, 8),
+    FUEL_CUT("out-1", Pattern.BACK, 6),
+    AFTER_FUEL_CUT("out-1", Pattern.DOTS, 5),
+    THROTTLE_MOVING("out-2", Pattern.UPRIGHT, 6),
+    SPEED_MOVING("out-2", Pattern.PAIRS, 9),
+    GEAR_CHANGE("out-2", Pattern.GRID, 5),
     /** At its limit, frozen, spikes. */
-    SENSOR("out-3", 8, 2),
+    SENSOR("out-3", Pattern.CROSS, 8),
     /** Nothing wrong with the ride: nothing to learn from here. */
-    DATA("out-4", 6, 3);
+    DATA("out-4", Pattern.LEVEL, 6);
+
+    /** How the lines run. */
+    private enum Pattern {
+        SLANT,
+        BACK,
+        UPRIGHT,
+        PAIRS,
+        GRID,
+        CROSS,
+        LEVEL,
+        DOTS
+    }
 
     private final String colour;
+    private final Pattern pattern;
     private final double step;
-    private final int slant;
 
-    OutKind(String colour, double step, int slant) {
+    OutKind(String colour, Pattern pattern, double step) {
         this.colour = colour;
+        this.pattern = pattern;
         this.step = step;
-        this.slant = slant;
     }
 
     /** Its colour. */
@@ -40,30 +53,64 @@ public enum OutKind {
             return;
         }
         Color line = faint(color, 0.6 * strength);
-        switch (slant) {
-            case 1:
+        g.setFill(line);
+        switch (pattern) {
+            case SLANT:
                 Hatch.paint(g, x, y, w, h, step, line);
                 break;
-            case -1:
+            case BACK:
                 Hatch.back(g, x, y, w, h, step, line);
                 break;
-            case 2:
+            case CROSS:
                 Hatch.paint(g, x, y, w, h, step, line);
                 Hatch.back(g, x, y, w, h, step, line);
                 break;
-            case 3:
-                g.setFill(line);
-                for (double at = Math.ceil(y / step) * step; at < y + h; at += step) {
-                    g.fillRect(x, at, w, 1);
-                }
+            case LEVEL:
+                level(g, x, y, w, h);
+                break;
+            case GRID:
+                level(g, x, y, w, h);
+                upright(g, x, y, w, h, 0);
+                break;
+            case PAIRS:
+                upright(g, x, y, w, h, 0);
+                upright(g, x, y, w, h, 2);
+                break;
+            case DOTS:
+                dots(g, line, x, y, w, h);
                 break;
             default:
-                g.setFill(line);
-                for (double at = Math.ceil(x / step) * step; at < x + w; at += step) {
-                    g.fillRect(at, y, 1, h);
-                }
+                upright(g, x, y, w, h, 0);
                 break;
         }
+    }
+
+    private void level(Ink g, double x, double y, double w, double h) {
+        for (double at = Math.ceil(y / step) * step; at < y + h; at += step) {
+            g.fillRect(x, at, w, 1);
+        }
+    }
+
+    private void upright(Ink g, double x, double y, double w, double h, double beside) {
+        for (double at = Math.ceil((x - beside) / step) * step + beside; at < x + w; at += step) {
+            g.fillRect(at, y, 1, h);
+        }
+    }
+
+    /** Each row between the dots of the row above; a row is one dashed line, however wide. */
+    private void dots(Ink g, Color line, double x, double y, double w, double h) {
+        boolean odd = Math.round(Math.ceil(y / step)) % 2 != 0;
+        g.setStroke(line);
+        g.setLineWidth(2);
+        g.setLineDashes(2, step - 2);
+        for (double top = Math.ceil(y / step) * step; top < y + h; top += step) {
+            double first = Math.ceil(x / step) * step + (odd ? Math.floor(step / 2) : 0);
+            if (first < x + w) {
+                g.strokeLine(first, top + 1, x + w, top + 1);
+            }
+            odd = !odd;
+        }
+        g.setLineDashes();
     }
 
     private static Color faint(Color color, double opacity) {

@@ -3,6 +3,7 @@ package fuelwright.ui.plot;
 import fuelwright.ui.theme.Exhibit;
 import fuelwright.ui.theme.Figures;
 import fuelwright.ui.theme.Palette;
+import fuelwright.ui.theme.TextSize;
 import fuelwright.ui.theme.Theme;
 import java.util.ArrayList;
 import java.util.List;
@@ -12,6 +13,7 @@ import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
+import javafx.beans.property.SimpleObjectProperty;
 import javafx.css.PseudoClass;
 
 /** Maps and plots in every state, on made-up figures. */
@@ -72,6 +74,15 @@ public final class PlotExhibits {
         grid("out of date", usual, g -> g.dimmedProperty().set(true));
         grid("two by two", map(2, 2, c -> c), g -> {});
         grid("64 × 64: too small for figures", map(64, 64, c -> c), g -> {});
+        HeatGrid large = new HeatGrid();
+        large.themeProperty().set(theme);
+        large.mapProperty().set(map(64, 64, c -> c));
+        all.add(new Exhibit(
+                "GridScroll",
+                "64 × 64, scrolled",
+                new GridScroll(large, new SimpleObjectProperty<>(TextSize.NORMAL)),
+                WIDE,
+                TALL));
         grid("every colour of the scale", map(21, 3, c -> c, (i, j) -> 4.0 * (i - 10)), g -> {});
     }
 

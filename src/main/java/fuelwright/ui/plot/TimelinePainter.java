@@ -63,6 +63,24 @@ final class TimelinePainter {
             top += share * lane.height() + LANE_GAP;
         }
         new MarkStrip(trace, window, left(), plotWidth).paint(g, palette, TOP);
+        marks();
+    }
+
+    /** What the marks above the lanes mean, where there are any. */
+    private void marks() {
+        g.setFont(Fonts.text(11, false));
+        g.setTextAlign(TextAlignment.LEFT);
+        g.setTextBaseline(VPos.CENTER);
+        double at = 5;
+        for (boolean stop : new boolean[] {true, false}) {
+            if (trace.marks().stream().anyMatch(m -> m.stop() == stop)) {
+                MarkStrip.sign(g, palette, at, TOP, stop);
+                String words = Words.of(stop ? "timeline.stop" : "timeline.check");
+                g.setFill(palette.muted());
+                g.fillText(words, at + 9, TOP / 2);
+                at += Fonts.width(words, Fonts.text(11, false)) + 22;
+            }
+        }
     }
 
     private void times() {
@@ -140,8 +158,9 @@ final class TimelinePainter {
         g.clip();
         lane.target().ifPresent(t -> lines.line(t, lane, top, laneHeight, palette.role("target"), 1.5, 5, 3));
         lane.limit().ifPresent(limit -> lines.steps(limit, lane, top, laneHeight, palette.stop()));
+        // What was measured lies over what is only expected.
+        lane.expected().ifPresent(e -> lines.line(e, lane, top, laneHeight, palette.ink(), 1, 2, 4));
         lines.line(lane.values(), lane, top, laneHeight, palette.role(lane.colour()), 1.5);
-        lane.expected().ifPresent(e -> lines.line(e, lane, top, laneHeight, palette.ink(), 1.5, 2, 2));
         g.restore();
     }
 

@@ -115,7 +115,7 @@ public record GainMap(HeatMap map, int range, double most) {
                 figure,
                 Figures.plusMinus(error, 1),
                 Colours.mix(palette.surface(), full, 0.5 + 0.5 * certainty),
-                certainty > 0.75 ? HeatCell.Weight.STRONG : HeatCell.Weight.NORMAL,
+                gain.isMeasured(cell) ? HeatCell.Weight.STRONG : HeatCell.Weight.NORMAL,
                 false,
                 stop,
                 HeatCell.Mark.NONE,

@@ -98,8 +98,45 @@ public final class PowerModel {
                 .toList();
     }
 
+    /**
+     * Why there is no curve.
+     *
+     * @param title in a few words
+     * @param sentences what to do, or why not ride by ride
+     */
+    record WhyNot(String title, List<String> sentences) {
+        WhyNot {
+            sentences = List.copyOf(sentences);
+        }
+    }
+
+    /** Why nothing is shown. */
+    WhyNot whyNot() {
+        if (session.job().rides().isEmpty()) {
+            return new WhyNot(Words.of("power.norides"), List.of(Words.of("power.norides.todo")));
+        }
+        return new WhyNot(
+                Words.of(settings().isEmpty() ? "power.fill" : "power.none"),
+                refusals(shown.get().issues()));
+    }
+
+    /** An uncertainty; empty where it would be shown as none at all. */
+    static String plusMinus(double error) {
+        String text = Figures.plusMinus(error, 1);
+        return text.equals("±0.0") ? "" : text;
+    }
+
+    /** Whether a field counts: the air of the day only with a standard, and in a road pull's drag. */
+    boolean counts(Field field) {
+        boolean air = field == Field.TEMPERATURE || field == Field.PRESSURE || field == Field.HUMIDITY;
+        return !air || standard.isPresent() || !texts.get(Field.MASS).isBlank();
+    }
+
     /** What is wrong with a field, a sentence. */
     Optional<String> problem(Field field) {
+        if (!counts(field)) {
+            return Optional.empty();
+        }
         String text = texts.get(field).strip();
         if (text.isEmpty()) {
             boolean needed = standard.isPresent() && (field == Field.TEMPERATURE || field == Field.PRESSURE);
@@ -116,6 +153,9 @@ public final class PowerModel {
     }
 
     private Optional<Double> number(Field field) {
+        if (!counts(field)) {
+            return Optional.empty();
+        }
         try {
             double value = Double.parseDouble(texts.get(field).strip().replace(',', '.'));
             return Double.isFinite(value) ? Optional.of(value) : Optional.empty();

@@ -33,6 +33,7 @@ public final class PowerView extends OverPage {
     private final VBox facts = new VBox(2);
     private final VBox why = new VBox(8);
     private final ComboBox<String> standards = new ComboBox<>();
+    private final Map<Field, TextField> fields = new EnumMap<>(Field.class);
     private final Map<Field, Label> problems = new EnumMap<>(Field.class);
 
     public PowerView(PowerModel model) {
@@ -91,7 +92,7 @@ public final class PowerView extends OverPage {
         for (Field field : List.of(Field.TEMPERATURE, Field.PRESSURE, Field.HUMIDITY)) {
             form.getChildren().add(field(field));
         }
-        form.getChildren().add(Parts.label(Words.of("power.road"), "section"));
+        form.getChildren().add(Parts.text(Words.of("power.road"), "section"));
         for (Field field : List.of(Field.MASS, Field.DRAG, Field.ROLLING)) {
             form.getChildren().add(field(field));
         }
@@ -101,19 +102,23 @@ public final class PowerView extends OverPage {
     private VBox field(Field field) {
         String words = Words.of("power.field." + field.name().toLowerCase(Locale.ROOT));
         TextField text = new TextField(model.text(field));
-        text.setPrefWidth(84);
-        text.setMaxWidth(84);
+        text.setPrefColumnCount(6);
+        text.setMaxWidth(USE_PREF_SIZE);
+        text.setMinWidth(USE_PREF_SIZE);
         text.setAccessibleText(words);
+        text.setPromptText(Words.of("power.field.unknown"));
+        fields.put(field, text);
         text.textProperty().addListener((p, old, now) -> {
             model.type(field, now);
             show();
         });
         Label problem = Parts.text("", "field-message");
         problems.put(field, problem);
-        return new VBox(2, Parts.row(8, Parts.label(words, "field-name"), Parts.gap(), text), problem);
+        return new VBox(2, Parts.row(8, Parts.text(words, "field-name"), Parts.gap(), text), problem);
     }
 
     private void show() {
+        fields.forEach((field, text) -> text.setDisable(!model.counts(field)));
         for (Map.Entry<Field, Label> each : problems.entrySet()) {
             Optional<String> problem = model.problem(each.getKey());
             each.getValue().setText(problem.orElse(""));
@@ -128,21 +133,18 @@ public final class PowerView extends OverPage {
                 outcome.flatMap(o -> o.comparisons().stream().findFirst());
         why.getChildren().clear();
         if (curves.isEmpty()) {
-            String[] sentences = PowerModel.refusals(shown.issues()).toArray(String[]::new);
+            PowerModel.WhyNot none = model.whyNot();
             why.getChildren()
-                    .add(Parts.callout(
-                            "note",
-                            Words.of(
-                                    model.session().job().rides().isEmpty()
-                                            ? "power.norides"
-                                            : model.settings().isEmpty() ? "power.fill" : "power.none"),
-                            sentences));
+                    .add(Parts.callout("note", none.title(), none.sentences().toArray(String[]::new)));
         }
         Parts.show(plot, !curves.isEmpty());
         plot.show(curves, comparison, model.session().themeProperty().get(), measures());
         facts.getChildren().clear();
         curves.forEach(this::facts);
         comparison.ifPresent(this::facts);
+        if (curves.stream().anyMatch(this::isNoiseFree)) {
+            facts.getChildren().add(Parts.text(Words.of("power.noise.free"), "muted", "small"));
+        }
         plot.setAccessibleText(
                 String.join(". ", curves.stream().map(this::words).toList()));
     }
@@ -189,8 +191,20 @@ public final class PowerView extends OverPage {
     }
 
     private String figure(Unit canonical, double value, double error) {
-        return measures().figure(canonical, value, 1) + " "
-                + Figures.plusMinus(measures().of(canonical).fromCanonical(error), 1);
+        return (measures().figure(canonical, value, 1) + " "
+                        + PowerModel.plusMinus(measures().of(canonical).fromCanonical(error)))
+                .strip();
+    }
+
+    /** Whether a figure of the curve goes without its ±. */
+    private boolean isNoiseFree(PowerCurve curve) {
+        double power =
+                measures().of(Unit.KILOWATT).fromCanonical(curve.peakPower().errorKw());
+        double torque = measures()
+                .of(Unit.NEWTON_METRE)
+                .fromCanonical(curve.peakTorque().torqueErrorNm());
+        return PowerModel.plusMinus(power).isEmpty()
+                || PowerModel.plusMinus(torque).isEmpty();
     }
 
     private String words(PowerCurve curve) {

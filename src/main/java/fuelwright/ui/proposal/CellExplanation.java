@@ -3,15 +3,18 @@ package fuelwright.ui.proposal;
 import fuelwright.estimate.CellMeans;
 import fuelwright.estimate.CellProposal;
 import fuelwright.estimate.Decision;
+import fuelwright.estimate.Riding;
 import fuelwright.estimate.Standing;
 import fuelwright.safety.Caution;
 import fuelwright.table.Table;
 import fuelwright.ui.session.Mixture;
+import fuelwright.ui.session.StandingWords;
 import fuelwright.ui.session.TableWords;
 import fuelwright.ui.theme.Figures;
 import fuelwright.ui.theme.Words;
 import fuelwright.work.Analysis;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -20,7 +23,7 @@ import java.util.Optional;
  * @param place which cell
  * @param standing what its figure rests on, a sentence
  * @param change the proposed change, with sign
- * @param uncertainty with ±
+ * @param uncertainty with ±; empty where the user decided, who isn't uncertain
  * @param beforeAfter the table's figure before and after
  * @param steps how the change came about: words and the change after each
  * @param readings what was read here; empty where nobody rode
@@ -59,9 +62,9 @@ public record CellExplanation(
         double uncertainty = analysis.estimate().uncertaintyPercent(cell);
         return new CellExplanation(
                 TableWords.cell(table, cell),
-                standing(c, analysis.estimate().independentReadings(cell)),
-                Figures.signed(c.changePercent(), 1),
-                Figures.plusMinus(uncertainty, 1),
+                standing(c, analysis.estimate().independentReadings(cell), uncertainty),
+                ProposalMap.unknown(c) ? ProposalMap.UNKNOWN : Figures.signed(c.changePercent(), 1),
+                c.decision().isPresent() ? "" : Figures.plusMinus(uncertainty, 1),
                 TableWords.figure(table, c.before()) + " → " + TableWords.figure(table, c.after()),
                 c.steps().stream()
                         .map(s -> new Step(s.kind().words(), Figures.signed(s.changePercent(), 1) + " %"))
@@ -70,24 +73,17 @@ public record CellExplanation(
                 c.leftLeanPercent() > SAID_FROM_PERCENT
                         ? Words.of("explain.left", Figures.plain(c.leftLeanPercent(), 1))
                         : "",
-                next(c, uncertainty),
+                next(analysis, c, uncertainty),
                 c.decision().map(Decision::kind),
                 analysis.cautions().stream()
                         .filter(x -> x.cells().contains(cell))
                         .toList());
     }
 
-    private static String standing(CellProposal c, double independent) {
-        String load = c.highLoad() ? " " + Words.of("explain.highload") : "";
-        switch (c.standing()) {
-            case MEASURED:
-                return Words.of("explain.measured", Figures.plain(independent, 0)) + load;
-            case THIN:
-                return Words.of("explain.thin", Figures.plain(independent, 0)) + load;
-            default:
-                String left = ProposalMap.unknown(c) ? " " + Words.of("explain.unknown") : "";
-                return Words.of(independent >= 0.5 ? "explain.inferred.few" : "explain.inferred") + left + load;
-        }
+    private static String standing(CellProposal c, double independent, double uncertainty) {
+        return StandingWords.of(independent, uncertainty)
+                + (ProposalMap.unknown(c) ? " " + Words.of("explain.unknown") : "")
+                + (c.highLoad() ? " " + Words.of("explain.highload") : "");
     }
 
     private static String readings(CellMeans.Mean mean, Mixture notation) {
@@ -99,11 +95,17 @@ public record CellExplanation(
                 Figures.plain(mean.spreadPercent(), 1));
     }
 
-    private static String next(CellProposal c, double uncertainty) {
-        String key = c.standing() == Standing.MEASURED ? "explain.next.measured" : "explain.next.more";
-        String words = Words.of(key, Figures.plain(uncertainty, 1));
-        return c.highLoad() && c.standing() != Standing.MEASURED
-                ? words + " " + Words.of("explain.next.highload")
-                : words;
+    private static String next(Analysis analysis, CellProposal c, double uncertainty) {
+        String now = Figures.plain(uncertainty, 1);
+        if (c.standing() == Standing.MEASURED) {
+            return Words.of("explain.next.measured", now);
+        }
+        Riding riding = Riding.of(
+                analysis.proposal().before(),
+                c.cell(),
+                c.highLoad(),
+                analysis.job().machine().redlineRpm());
+        String words = Words.of("explain.next." + riding.name().toLowerCase(Locale.ROOT), now);
+        return c.highLoad() ? words + " " + Words.of("explain.next.highload") : words;
     }
 }

@@ -8,10 +8,12 @@ import fuelwright.ui.theme.Parts;
 import fuelwright.ui.theme.Words;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Consumer;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
+import javafx.scene.input.KeyCode;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -23,17 +25,29 @@ final class ExplanationPane {
     private static final double STRIP_WIDTH = 280;
 
     private final ProposalModel model;
-    private final VBox box = new VBox(12);
-    private final Node pane = Parts.scroll(box);
+    private final Runnable back;
+    private final TextField typed = new TextField();
+    private final Button release = button("proposal.release", ProposalModel::release);
+    private final VBox above = new VBox(12);
+    private final VBox below = new VBox(12);
+    private final VBox decisions;
+    private final Node pane;
 
-    ExplanationPane(ProposalModel model) {
+    /** @param back gives the keyboard back to the map */
+    ExplanationPane(ProposalModel model, Runnable back) {
         this.model = model;
+        this.back = back;
+        // Stays while what is around it is filled anew: else a figure would be lost while it is typed.
+        decisions = decisions();
+        VBox box = new VBox(12, above, decisions, below);
         box.getStyleClass().add("explanation-inner");
+        pane = Parts.scroll(box);
         model.explanationProperty().addListener((p, old, now) -> fill());
         model.nearProperty().addListener((p, old, now) -> fill());
         model.mapProperty().addListener((p, old, now) -> fill());
         model.blockProperty().addListener((p, old, now) -> fill());
         model.session().themeProperty().addListener((p, old, now) -> fill());
+        model.session().cellProperty().addListener((p, old, now) -> typed.clear());
         fill();
     }
 
@@ -41,58 +55,76 @@ final class ExplanationPane {
         return pane;
     }
 
+    /** Begins to type the figure of what is selected. */
+    void type(String text) {
+        typed.setText(text);
+        typed.requestFocus();
+        typed.end();
+    }
+
     private void fill() {
+        above.getChildren().clear();
+        below.getChildren().clear();
         CellExplanation e = model.explanationProperty().get();
-        box.getChildren().clear();
-        if (model.blockProperty().get() != null) {
-            block(model.blockProperty().get());
-            return;
+        BlockExplanation b = model.blockProperty().get();
+        Parts.show(decisions, b != null || e != null);
+        Parts.show(
+                release,
+                b != null ? !b.decisions().isEmpty() : e != null && e.decision().isPresent());
+        if (b != null) {
+            block(b);
+        } else if (e == null) {
+            nothing();
+        } else {
+            cell(e);
         }
-        if (e == null) {
-            box.getChildren()
-                    .addAll(
-                            Parts.label(Words.of("explain.none.title"), "section"),
-                            Parts.text(Words.of("explain.none"), "muted"),
-                            Parts.text(Words.of("explain.none.block"), "muted"),
-                            Parts.text(Words.of("explain.none.signs"), "muted"));
-            model.rideToRide()
-                    .ifPresent(words -> box.getChildren()
-                            .addAll(Parts.label(Words.of("explain.ridetoride"), "section"), Parts.text(words)));
-            List<String> next = model.nextRide();
-            if (!next.isEmpty()) {
-                box.getChildren().add(Parts.label(Words.of("explain.nextride"), "section"));
-                next.forEach(words -> box.getChildren().add(Parts.text(words, "muted")));
-            }
-            return;
+    }
+
+    private void nothing() {
+        above.getChildren()
+                .addAll(
+                        Parts.label(Words.of("explain.none.title"), "section"),
+                        Parts.text(Words.of("explain.none"), "muted"),
+                        Parts.text(Words.of("explain.none.block"), "muted"),
+                        Parts.text(Words.of("explain.none.signs"), "muted"));
+        model.rideToRide()
+                .ifPresent(words -> above.getChildren()
+                        .addAll(Parts.label(Words.of("explain.ridetoride"), "section"), Parts.text(words)));
+        List<String> next = model.nextRide();
+        if (!next.isEmpty()) {
+            above.getChildren().add(Parts.label(Words.of("explain.nextride"), "section"));
+            next.forEach(words -> above.getChildren().add(Parts.text(words, "muted")));
         }
+    }
+
+    private void cell(CellExplanation e) {
         Label change = Parts.label(e.change(), "big-figure");
-        Label plusMinus = Parts.label("% " + e.uncertainty(), "unit-word");
+        Label plusMinus = Parts.label(("% " + e.uncertainty()).strip(), "unit-word");
         HBox figure = new HBox(8, change, plusMinus);
         figure.setAlignment(javafx.geometry.Pos.BASELINE_LEFT);
-        VBox head = new VBox(
-                4,
-                Parts.text(e.place(), "section"),
-                Parts.text(e.standing(), "muted"),
-                figure,
-                Parts.text(e.beforeAfter(), "strong"));
-        box.getChildren().add(head);
+        above.getChildren()
+                .add(new VBox(
+                        4,
+                        Parts.text(e.place(), "section"),
+                        Parts.text(e.standing(), "muted"),
+                        figure,
+                        Parts.text(e.beforeAfter(), "strong")));
         e.decision()
-                .ifPresent(d -> box.getChildren()
+                .ifPresent(d -> above.getChildren()
                         .add(Parts.label(Words.of(d == Decision.Kind.HELD ? "explain.held" : "explain.set"), "tag")));
         e.cautions().stream()
                 .filter(Caution::isStop)
-                .forEach(c -> box.getChildren().add(callout(c)));
+                .forEach(c -> above.getChildren().add(callout(c)));
         VBox steps = new VBox(Parts.label(Words.of("explain.steps"), "section"));
         e.steps().forEach(s -> steps.getChildren().add(Parts.fact(Parts.capital(s.words()), s.change())));
-        box.getChildren()
-                .addAll(steps, strip(), readings(e), decisions(e.decision().isPresent()));
+        above.getChildren().addAll(steps, strip(), readings(e));
         e.cautions().stream()
                 .filter(c -> !c.isStop())
-                .forEach(c -> box.getChildren().add(callout(c)));
+                .forEach(c -> below.getChildren().add(callout(c)));
     }
 
     private void block(BlockExplanation b) {
-        box.getChildren()
+        above.getChildren()
                 .add(new VBox(
                         4,
                         Parts.text(b.title(), "section"),
@@ -100,10 +132,9 @@ final class ExplanationPane {
                         Parts.text(b.changes(), "strong"),
                         Parts.text(b.standings(), "muted")));
         if (!b.decisions().isEmpty()) {
-            box.getChildren().add(Parts.label(b.decisions(), "tag"));
+            above.getChildren().add(Parts.label(b.decisions(), "tag"));
         }
-        box.getChildren().add(decisions(!b.decisions().isEmpty()));
-        b.cautions().forEach(c -> box.getChildren().add(callout(c)));
+        b.cautions().forEach(c -> below.getChildren().add(callout(c)));
     }
 
     private VBox strip() {
@@ -143,24 +174,30 @@ final class ExplanationPane {
                 Parts.sentence(caution.todo()));
     }
 
-    private VBox decisions(boolean decided) {
-        TextField field = new TextField();
-        field.setPromptText(Words.of("proposal.set.prompt"));
-        field.setAccessibleText(Words.of("proposal.set.prompt"));
-        field.setPrefColumnCount(6);
-        field.setOnAction(a -> model.set(field.getText()));
-        HBox.setHgrow(field, Priority.ALWAYS);
-        Button hold = Parts.button("proposal.hold", model::hold);
+    private VBox decisions() {
+        typed.setPromptText(Words.of("proposal.set.prompt"));
+        typed.setAccessibleText(Words.of("proposal.set.prompt"));
+        typed.setPrefColumnCount(6);
+        typed.setId("decide-figure");
+        typed.setOnAction(a -> take());
+        typed.setOnKeyPressed(e -> {
+            if (e.getCode() == KeyCode.ESCAPE) {
+                typed.clear();
+                back.run();
+                e.consume();
+            }
+        });
+        HBox.setHgrow(typed, Priority.ALWAYS);
+        Button hold = button("proposal.hold", ProposalModel::hold);
         hold.setId("decide-hold");
+        release.setId("decide-release");
         FlowPane buttons = new FlowPane(
                 8,
                 8,
                 hold,
-                Parts.button("proposal.soften", model::soften),
-                Parts.button("proposal.fitted", model::takeFitted));
-        if (decided) {
-            buttons.getChildren().add(Parts.button("proposal.release", model::release));
-        }
+                button("proposal.soften", ProposalModel::soften),
+                button("proposal.fitted", ProposalModel::takeFitted),
+                release);
         Label message = Parts.text("", "field-message");
         message.textProperty().bind(model.messageProperty());
         message.managedProperty().bind(message.textProperty().isNotEmpty());
@@ -168,8 +205,26 @@ final class ExplanationPane {
                 8,
                 Parts.label(Words.of("explain.decide"), "section"),
                 buttons,
-                Parts.row(8, field, Parts.button("proposal.set", () -> model.set(field.getText()))),
+                Parts.row(8, typed, Parts.button("proposal.set", this::take)),
                 Parts.text(Words.of("proposal.set.hint"), "muted", "small"),
                 message);
+    }
+
+    /** Decides, and goes on with the map. */
+    private Button button(String key, Consumer<ProposalModel> decision) {
+        return Parts.button(key, () -> {
+            decision.accept(model);
+            back.run();
+        });
+    }
+
+    /** Sets what is typed; what can't be set stays to be mended. */
+    private void take() {
+        if (model.set(typed.getText())) {
+            typed.clear();
+            back.run();
+        } else {
+            typed.requestFocus();
+        }
     }
 }

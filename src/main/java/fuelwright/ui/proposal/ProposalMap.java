@@ -17,6 +17,7 @@ import fuelwright.ui.theme.Words;
 import fuelwright.work.Analysis;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 
 /** An analysis as a grid to be drawn. Pure. */
@@ -41,6 +42,9 @@ public final class ProposalMap {
 
     /** Changes below this are shown as 0.0. */
     static final double NO_CHANGE_PERCENT = 0.05;
+
+    /** Stands for the change of a cell of which nothing is known. */
+    static final String UNKNOWN = "?";
 
     private ProposalMap() {}
 
@@ -99,7 +103,7 @@ public final class ProposalMap {
                 break;
             case DIFFERENCE:
                 fill = diverging.at((c.after() - c.before()) / span[1]);
-                figure = Figures.signed(c.after() - c.before(), decimals);
+                figure = unknown(c) ? UNKNOWN : Figures.signed(c.after() - c.before(), decimals);
                 break;
             case UNCERTAINTY:
                 fill = sequential.at(share(uncertainty, span));
@@ -110,8 +114,8 @@ public final class ProposalMap {
                         palette.surface(),
                         diverging.at(c.changePercent() / range),
                         strength(c.standing(), uncertainty));
-                figure = unknown(c) ? "?" : Figures.signed(c.changePercent(), 1);
-                below = Figures.plusMinus(uncertainty, 1);
+                figure = unknown(c) ? UNKNOWN : Figures.signed(c.changePercent(), 1);
+                below = c.decision().isPresent() ? "" : Figures.plusMinus(uncertainty, 1);
         }
         return new HeatCell(
                 figure,
@@ -151,12 +155,20 @@ public final class ProposalMap {
 
     private static String words(Analysis analysis, int cell, boolean stop) {
         CellProposal c = analysis.proposal().cell(cell);
-        String text = Words.of(
-                "proposal.cell.words",
-                TableWords.cell(analysis.proposal().before(), cell),
-                Figures.signed(c.changePercent(), 1),
-                Figures.plain(analysis.estimate().uncertaintyPercent(cell), 1),
-                c.standing().words());
+        String place = TableWords.cell(analysis.proposal().before(), cell);
+        String change = Figures.signed(c.changePercent(), 1);
+        String text = c.decision()
+                .map(d -> Words.of(
+                        "proposal.cell." + d.kind().name().toLowerCase(Locale.ROOT),
+                        place,
+                        change,
+                        c.standing().words()))
+                .orElseGet(() -> Words.of(
+                        unknown(c) ? "proposal.cell.unknown" : "proposal.cell.words",
+                        place,
+                        change,
+                        Figures.plain(analysis.estimate().uncertaintyPercent(cell), 1),
+                        c.standing().words()));
         return stop ? text + " " + Words.of("proposal.cell.stop") : text;
     }
 

@@ -19,6 +19,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SortedSet;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.IntFunction;
@@ -50,10 +51,11 @@ public final class ProposalModel {
         this.session = session;
         this.near = new NearReadings(session, "proposal");
         session.analysisProperty().addListener((p, old, now) -> update());
-        session.cellProperty().addListener((p, old, now) -> updateCell());
+        session.cellProperty().addListener((p, old, now) -> select());
+        session.jobProperty().addListener((p, old, now) -> message.set(""));
         session.themeProperty().addListener((p, old, now) -> update());
         session.afrProperty().addListener((p, old, now) -> updateCell());
-        session.selection().blockProperty().addListener((p, old, now) -> updateCell());
+        session.selection().blockProperty().addListener((p, old, now) -> select());
         shown.addListener((p, old, now) -> update());
         range.addListener((p, old, now) -> update());
         update();
@@ -75,13 +77,17 @@ public final class ProposalModel {
         updateCell();
     }
 
+    private void select() {
+        message.set("");
+        updateCell();
+    }
+
     private void updateCell() {
         Analysis analysis = session.analysis();
         int cell = session.cellProperty().get();
         boolean there = analysis != null
                 && cell >= 0
                 && cell < analysis.proposal().cells().size();
-        message.set("");
         SortedSet<Integer> cells = session.selection().cells();
         block.set(there && cells.size() > 1 ? BlockExplanation.of(analysis, cells) : null);
         explanation.set(there ? CellExplanation.of(analysis, cell, session.mixture()) : null);
@@ -150,12 +156,14 @@ public final class ProposalModel {
     /**
      * Gives what is selected a typed figure, or changes the old figures by a typed percentage; says so in {@link #messageProperty} where
      * that can't be.
+     *
+     * @return whether it was
      */
-    public void set(String typed) {
+    public boolean set(String typed) {
         Optional<TypedFigure> figure = TypedFigure.parse(typed);
         if (figure.isEmpty()) {
             message.set(Words.of(typed.strip().endsWith("%") ? "proposal.set.sign" : "proposal.set.nonumber"));
-            return;
+            return false;
         }
         double dead = session.job().proposal().deadTimeMs();
         boolean fuel = session.job().fuelTable().stream()
@@ -163,19 +171,23 @@ public final class ProposalModel {
                         .allMatch(c -> t.quantity().delivered(figure.get().from(t.at(c)), dead) > 0));
         if (!fuel) {
             message.set(Words.of("proposal.set.nofuel"));
-            return;
+            return false;
         }
         decide(table -> cell -> new Decision(Decision.Kind.SET, figure.get().from(table.at(cell))));
+        return true;
     }
 
-    /** Takes what was fitted for what is selected, without caps and rounding; at high load never less fuel than the program proposes. */
+    /**
+     * Takes what was fitted for what is selected, without caps and rounding. Cells at high load that would get less fuel than the program
+     * proposes are left as they are; {@link #messageProperty} says how many.
+     */
     public void takeFitted() {
         byFactor(CellProposal::neededFactor);
     }
 
     /**
-     * Evens out what is selected: each change becomes the mean (of logs) of itself, twice, and its neighbours'. At high load never less
-     * fuel than the program proposes.
+     * Evens out what is selected: each change becomes the mean (of logs) of itself, twice, and its neighbours'. Cells at high load that would
+     * get less fuel than the program proposes are left as they are; {@link #messageProperty} says how many.
      */
     public void soften() {
         Analysis analysis = session.analysis();
@@ -190,12 +202,20 @@ public final class ProposalModel {
             return;
         }
         double dead = session.job().proposal().deadTimeMs();
-        decide(table -> cell -> {
-            CellProposal c = analysis.proposal().cell(cell);
-            double factor = wanted.applyAsDouble(c);
-            double safe = c.highLoad() ? Math.max(factor, c.factor()) : factor;
-            return new Decision(Decision.Kind.SET, table.quantity().corrected(table.at(cell), safe, dead));
+        SortedSet<Integer> all = session.selection().cells();
+        SortedSet<Integer> taken = all.stream()
+                .filter(cell -> {
+                    CellProposal c = analysis.proposal().cell(cell);
+                    return !c.highLoad() || wanted.applyAsDouble(c) >= c.factor();
+                })
+                .collect(Collectors.toCollection(TreeSet::new));
+        decide(taken, table -> cell -> {
+            double factor = wanted.applyAsDouble(analysis.proposal().cell(cell));
+            return new Decision(Decision.Kind.SET, table.quantity().corrected(table.at(cell), factor, dead));
         });
+        if (taken.size() < all.size()) {
+            message.set(Words.of("proposal.left", all.size() - taken.size(), all.size()));
+        }
     }
 
     /** How many cells a rule means. */
@@ -233,9 +253,12 @@ public final class ProposalModel {
         decide(table -> cell -> null);
     }
 
-    /** One step of undo, however many cells. */
     private void decide(Function<Table, IntFunction<Decision>> decision) {
-        SortedSet<Integer> cells = session.selection().cells();
+        decide(session.selection().cells(), decision);
+    }
+
+    /** One step of undo, however many cells. */
+    private void decide(SortedSet<Integer> cells, Function<Table, IntFunction<Decision>> decision) {
         Optional<Table> table = session.job().fuelTable();
         if (cells.isEmpty() || table.isEmpty()) {
             return;

@@ -1,6 +1,8 @@
 package fuelwright.ui.proposal;
 
+import fuelwright.estimate.Decision;
 import fuelwright.estimate.ProposalSettings;
+import fuelwright.ui.plot.GridScroll;
 import fuelwright.ui.plot.HeatGrid;
 import fuelwright.ui.plot.ScaleBar;
 import fuelwright.ui.plot.SlicePlot;
@@ -12,6 +14,9 @@ import fuelwright.ui.theme.Theme;
 import fuelwright.ui.theme.Words;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import javafx.beans.value.ObservableValue;
 import javafx.geometry.Insets;
 import javafx.geometry.Pos;
@@ -49,6 +54,9 @@ public final class ProposalView implements StagePane {
     private final TextField cut = field("proposal.cut");
     private final TextField step = field("proposal.step");
     private final Label stepUnit = Parts.label("", "muted");
+    private final HBox held = sign("■", "legend.held");
+    private final HBox set = sign("□", "legend.set");
+    private final Label problem = Parts.text("", "field-message");
     private final Button byRule = Parts.button("proposal.byrule", this::chooseByRule, "compact");
     private final List<ToggleButton> looks = new ArrayList<>();
     private final SlicePlot slice;
@@ -68,23 +76,33 @@ public final class ProposalView implements StagePane {
         slice.setId("proposal-slice");
         slice.addEventHandler(KeyEvent.KEY_PRESSED, this::sliceKey);
         byRule.setId("proposal-byrule");
+        add.setId("proposal-most");
         FlowPane legend = legend();
         legend.visibleProperty().bind(grid.visibleProperty());
-        StackPane plots = new StackPane(grid, slice);
+        GridScroll map = new GridScroll(grid, model.session().textSizeProperty());
+        map.visibleProperty().bind(grid.visibleProperty());
+        StackPane plots = new StackPane(map, slice);
         VBox.setVgrow(plots, Priority.ALWAYS);
         Label summary = new Label();
         summary.textProperty().bind(model.summaryProperty());
         VBox content = new VBox(
-                12, Parts.heading(new Label(Words.of("proposal.title")), summary), toolbar(), rules(), plots, legend);
+                12,
+                Parts.heading(new Label(Words.of("proposal.title")), summary),
+                toolbar(),
+                rules(),
+                problem,
+                plots,
+                legend);
         content.visibleProperty().bind(model.mapProperty().isNotNull());
         Node empty = Missing.instead(
                 model.session(), "proposal.empty", model.mapProperty().isNotNull());
         root.getChildren().addAll(content, empty);
         root.getStyleClass().add("work");
+        ExplanationPane pane = new ExplanationPane(model, () -> first().requestFocus());
+        grid.addEventHandler(KeyEvent.KEY_PRESSED, this::selectAll);
+        plots.addEventHandler(KeyEvent.KEY_TYPED, e -> type(pane, e));
         explanation = Missing.beside(
-                new ExplanationPane(model).node(),
-                "proposal.empty",
-                model.mapProperty().isNotNull());
+                pane.node(), "proposal.empty", model.mapProperty().isNotNull());
         ObservableValue<?>[] watched = {
             model.mapProperty(), model.session().themeProperty(), model.shownProperty(), model.rangeProperty()
         };
@@ -93,7 +111,13 @@ public final class ProposalView implements StagePane {
         }
         model.mapProperty().addListener((p, old, now) -> drawSlice());
         model.session().cellProperty().addListener((p, old, now) -> drawSlice());
-        model.session().jobProperty().addListener((p, old, now) -> fillRules());
+        model.session().jobProperty().addListener((p, old, now) -> {
+            fillRules();
+            decided();
+        });
+        decided();
+        problem.setId("proposal-problem");
+        problem.managedProperty().bind(problem.textProperty().isNotEmpty());
         fillRules();
         key();
     }
@@ -141,7 +165,11 @@ public final class ProposalView implements StagePane {
         }
         Label words = Parts.label(Words.of("proposal.range"), "muted");
         words.setMinWidth(Label.USE_PREF_SIZE);
-        return Parts.row(8, words, Parts.choice(new ToggleGroup(), toggles));
+        HBox row = Parts.row(8, words, Parts.choice(new ToggleGroup(), toggles));
+        row.setId("proposal-range");
+        // The other maps span what they hold.
+        row.disableProperty().bind(model.shownProperty().isNotEqualTo(ProposalMap.Shown.CHANGE));
+        return row;
     }
 
     private void lookAt(Look look) {
@@ -172,6 +200,25 @@ public final class ProposalView implements StagePane {
         }
     }
 
+    private void selectAll(KeyEvent event) {
+        if (event.isShortcutDown() && event.getCode() == KeyCode.A) {
+            grid.selectAll();
+            event.consume();
+        }
+    }
+
+    /** A figure typed on the map is that of the selected cells. */
+    private void type(ExplanationPane pane, KeyEvent event) {
+        boolean figure = event.getCharacter().length() == 1
+                && "0123456789.,+-−".contains(event.getCharacter())
+                && !event.isShortcutDown()
+                && !event.isAltDown();
+        if (figure && !model.session().selection().cells().isEmpty()) {
+            pane.type(event.getCharacter());
+            event.consume();
+        }
+    }
+
     private void chooseByRule() {
         RulePane pane = new RulePane(model, this::closeRule);
         pane.addEventHandler(KeyEvent.KEY_PRESSED, e -> {
@@ -196,7 +243,6 @@ public final class ProposalView implements StagePane {
     private TextField field(String key) {
         TextField field = new TextField();
         field.setPrefColumnCount(4);
-        field.setMaxWidth(54);
         field.getStyleClass().add("compact");
         field.setAccessibleText(Words.of(key));
         field.setOnAction(e -> commitRules());
@@ -226,6 +272,10 @@ public final class ProposalView implements StagePane {
 
     private void fillRules() {
         ProposalSettings s = model.settings();
+        mark(add, "");
+        mark(cut, "");
+        mark(step, "");
+        problem.setText("");
         add.setText(Figures.shortest(s.maxAddPercent()));
         cut.setText(Figures.shortest(s.maxCutPercent()));
         step.setText(s.step() > 0 ? Figures.shortest(s.step()) : "");
@@ -235,18 +285,42 @@ public final class ProposalView implements StagePane {
         stepUnit.setText(unit.equals("1") ? "" : unit);
     }
 
+    /** Takes what is typed; what can't be is said and stays to be mended. */
     private void commitRules() {
-        try {
-            model.rules(number(add), number(cut), number(step));
-        } catch (NumberFormatException e) {
-            // what isn't a number is put back below
+        Cap most = Cap.most(add.getText());
+        Cap least = Cap.least(cut.getText());
+        Cap by = Cap.step(step.getText());
+        if (Stream.of(most, least, by).allMatch(c -> c.value().isPresent())) {
+            model.rules(
+                    most.value().getAsDouble(),
+                    least.value().getAsDouble(),
+                    by.value().getAsDouble());
+            fillRules();
+        } else {
+            mark(add, most.problem());
+            mark(cut, least.problem());
+            mark(step, by.problem());
+            problem.setText(Stream.of(most, least, by)
+                    .map(Cap::problem)
+                    .filter(p -> !p.isEmpty())
+                    .collect(Collectors.joining(" ")));
         }
-        fillRules();
     }
 
-    private static double number(TextField field) {
-        String text = field.getText().strip();
-        return text.isEmpty() ? 0 : Double.parseDouble(text.replace(',', '.'));
+    private static void mark(TextField field, String problem) {
+        field.getStyleClass().remove("bad-field");
+        if (!problem.isEmpty()) {
+            field.getStyleClass().add("bad-field");
+        }
+    }
+
+    /** What the user decided is told only where something was. */
+    private void decided() {
+        Set<Decision.Kind> kinds = model.settings().decisions().values().stream()
+                .map(Decision::kind)
+                .collect(Collectors.toSet());
+        Parts.show(held, kinds.contains(Decision.Kind.HELD));
+        Parts.show(set, kinds.contains(Decision.Kind.SET));
     }
 
     private FlowPane legend() {
@@ -254,17 +328,21 @@ public final class ProposalView implements StagePane {
                 16,
                 4,
                 bar,
-                sign("☰", "legend.inferred"),
-                sign("◥", "legend.stop", "legend-stop"),
+                sign("1.2", "legend.measured", "strong"),
+                sign("1.2", "legend.thin"),
+                sign("▨", "legend.inferred"),
+                sign("?", "legend.unknown", "strong"),
+                sign("◢", "legend.stop", "legend-stop"),
                 sign("━", "legend.highload"),
-                sign("■", "legend.held"));
+                held,
+                set);
         row.setRowValignment(VPos.CENTER);
         row.setMinHeight(Region.USE_PREF_SIZE);
         return row;
     }
 
     private static HBox sign(String sign, String key, String... styles) {
-        Label mark = Parts.label(sign.equals("☰") ? "▨" : sign, styles);
+        Label mark = Parts.label(sign, styles);
         Label words = Parts.label(Words.of(key), "muted", "small");
         words.setMinWidth(Region.USE_PREF_SIZE);
         return Parts.row(4, mark, words);

@@ -8,6 +8,7 @@ import fuelwright.work.JobFacts;
 import fuelwright.work.JobRecord;
 import java.util.List;
 import javafx.scene.Node;
+import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListCell;
 import javafx.scene.control.ListView;
@@ -34,6 +35,8 @@ public final class RecordsView extends OverPage {
     private final HBox missing = Parts.row(8);
     private final SideBySide sides;
     private final LikePane like;
+    private final HBox columns;
+    private final StackPane empty = new StackPane();
     private boolean filling;
 
     public RecordsView(RecordsModel model) {
@@ -41,12 +44,19 @@ public final class RecordsView extends OverPage {
         this.model = model;
         sides = new SideBySide(model);
         like = new LikePane(model);
-        VBox left = new VBox(8, folders(), search, list, count, missing);
+        search.setId("records-find");
+        Label find = Parts.label(Words.of("records.find"), "field-name");
+        find.setLabelFor(search);
+        find.setMinWidth(USE_PREF_SIZE);
+        HBox.setHgrow(search, Priority.ALWAYS);
+        VBox left = new VBox(8, folders(), Parts.row(8, find, search), count, list, missing);
         left.setMinWidth(LIST_WIDTH);
         left.setMaxWidth(LIST_WIDTH);
         Node right = right();
         HBox.setHgrow(right, Priority.ALWAYS);
-        fill(new HBox(16, left, right));
+        columns = new HBox(16, left, right);
+        empty.setId("records-empty");
+        fill(new StackPane(columns, empty));
         list();
         search.setPromptText(Words.of("records.search"));
         search.setAccessibleText(Words.of("records.search"));
@@ -66,13 +76,36 @@ public final class RecordsView extends OverPage {
         folder.setTextOverrun(javafx.scene.control.OverrunStyle.LEADING_ELLIPSIS);
         folder.setMaxWidth(Double.MAX_VALUE);
         HBox.setHgrow(folder, Priority.ALWAYS);
-        return Parts.row(
-                8,
-                folder,
-                Parts.button(
-                        "records.folder",
-                        () -> AskFiles.folder(this, Words.of("records.folder.title"), model::read),
-                        "compact"));
+        return Parts.row(8, folder, Parts.button("records.folder", this::chooseFolder, "compact"));
+    }
+
+    private void chooseFolder() {
+        AskFiles.folder(this, Words.of("records.folder.title"), model::read);
+    }
+
+    /** What stands in the place of list and facts while there is no job to choose from. */
+    private void showEmpty(RecordsModel.State state) {
+        boolean nothing =
+                state.all().isEmpty() && !state.reading() && state.trouble().isEmpty();
+        boolean had = empty.isFocusWithin();
+        if (nothing) {
+            String what =
+                    state.folder().map(f -> Words.of("records.empty") + " " + f).orElse(Words.of("records.choose"));
+            Button choose = Parts.button("records.folder", this::chooseFolder, "primary");
+            choose.setId("records-choose");
+            String title = state.folder().isEmpty() ? "records.choose.title" : "records.empty.title";
+            empty.getChildren().setAll(Parts.empty(Words.of(title), what, choose));
+        }
+        Parts.show(columns, !nothing);
+        Parts.show(empty, nothing);
+        if (had) {
+            focusFirst();
+        }
+    }
+
+    private void focusFirst() {
+        Node first = empty.isVisible() ? empty.lookup("#records-choose") : search;
+        first.requestFocus();
     }
 
     private void list() {
@@ -131,9 +164,9 @@ public final class RecordsView extends OverPage {
     @Override
     public void open() {
         super.open();
-        search.requestFocus();
         model.begin();
         show();
+        focusFirst();
     }
 
     private void fillList() {
@@ -155,11 +188,10 @@ public final class RecordsView extends OverPage {
             count.setText(Words.of("records.reading"));
         } else if (!state.trouble().isEmpty()) {
             count.setText(state.trouble());
-        } else if (state.folder().isEmpty()) {
-            count.setText(Words.of("records.choose"));
         } else {
-            count.setText(all == 0 ? Words.of("records.empty") : Words.of("records.count", found, all));
+            count.setText(Words.of("records.count", found, all));
         }
+        showEmpty(state);
         int without = model.missing();
         missing.getChildren()
                 .setAll(

@@ -46,6 +46,7 @@ public final class JobDesk {
     private Job saved = Job.empty();
     private JobLock lock;
     private Function<OpenJob.Missing, Optional<Path>> question = log -> Optional.empty();
+    private Consumer<Runnable> guard = Runnable::run;
 
     JobDesk(Session session, Services services, Errand errand, Runner runner, Notices notices, RideBook book) {
         this.session = session;
@@ -95,10 +96,15 @@ public final class JobDesk {
 
     /** Saves over the job's file; false where it has none yet, or another window has it open. */
     public boolean save() {
+        return save(done -> {});
+    }
+
+    /** @param then told once it is saved */
+    public boolean save(Consumer<Path> then) {
         if (file.get().isEmpty() || lock != null && !lock.isHeld()) {
             return false;
         }
-        saveAs(file.get().get(), done -> {});
+        saveAs(file.get().get(), then);
         return true;
     }
 
@@ -174,7 +180,12 @@ public final class JobDesk {
      * @param others files opened together with it: logs that aren't where they were are looked for among them
      */
     public void open(Path job, List<Path> others) {
-        open(job, others, new HashMap<>(), Optional.of(job), opened -> {});
+        guard.accept(() -> open(job, others, new HashMap<>(), Optional.of(job), opened -> {}));
+    }
+
+    /** @param ask told before another job takes this one's place: runs what it is given, now, later or never */
+    public void askBeforeAnother(Consumer<Runnable> ask) {
+        guard = ask;
     }
 
     private void open(

@@ -70,6 +70,6 @@ public final class Missing {
     }
 
     private static void go(Session session) {
-        NextStep.of(session).ifPresent(step -> session.stageProperty().set(step.stage()));
+        NextStep.of(session).ifPresent(step -> step.go(session));
     }
 }

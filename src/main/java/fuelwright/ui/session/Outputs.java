@@ -14,8 +14,10 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Consumer;
+import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.property.SimpleBooleanProperty;
 
 /** What leaves the program: the output folder, the table as text, the first-ride table. */
 public final class Outputs {
@@ -28,6 +30,8 @@ public final class Outputs {
     private final Notices notices;
     private FirstRide.Outcome first;
     private final ReadOnlyObjectWrapper<Job> handedOver = new ReadOnlyObjectWrapper<>();
+    private final ReadOnlyObjectWrapper<Job> checked = new ReadOnlyObjectWrapper<>();
+    private final BooleanProperty checking = new SimpleBooleanProperty();
 
     Outputs(Session session, Services services, Errand errand, Notices notices) {
         this.session = session;
@@ -98,7 +102,10 @@ public final class Outputs {
     /** Compares what was read back from the hardware with what is handed over; a moment after the last change of the text. */
     public void check(String text, Consumer<Loaded<CheckEntry.Outcome>> done) {
         Analysis what = session.analysis();
-        session.look(Runner.LOOK + "-entry", DEBOUNCE, (p, c) -> services.checkEntry(text, what), done);
+        session.look(Runner.LOOK + "-entry", DEBOUNCE, (p, c) -> services.checkEntry(text, what), loaded -> {
+            loaded.value().ifPresent(o -> checked.set(o.differences().isEmpty() ? what.job() : null));
+            done.accept(loaded);
+        });
     }
 
     /** Reads a table file for its breakpoints. */
@@ -136,5 +143,15 @@ public final class Outputs {
     /** The job that was last handed over; null where none was. */
     public ReadOnlyObjectProperty<Job> handedOverProperty() {
         return handedOver.getReadOnlyProperty();
+    }
+
+    /** The job of which all cells were last found typed as they were meant; null where none was. */
+    public ReadOnlyObjectProperty<Job> checkedProperty() {
+        return checked.getReadOnlyProperty();
+    }
+
+    /** Whether the handover shows, or shall show, its check of what was typed. */
+    public BooleanProperty checkingProperty() {
+        return checking;
     }
 }

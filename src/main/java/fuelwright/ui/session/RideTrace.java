@@ -103,8 +103,11 @@ public final class RideTrace {
     public static OutKind kind(Screen screen) {
         return switch (screen) {
             case NOT_RUNNING, TOO_COLD -> OutKind.ENGINE;
-            case FUEL_CUT, AFTER_FUEL_CUT -> OutKind.FUEL_CUT;
-            case GEAR_CHANGE, THROTTLE_MOVING, SPEED_MOVING -> OutKind.MOVEMENT;
+            case FUEL_CUT -> OutKind.FUEL_CUT;
+            case AFTER_FUEL_CUT -> OutKind.AFTER_FUEL_CUT;
+            case GEAR_CHANGE -> OutKind.GEAR_CHANGE;
+            case THROTTLE_MOVING -> OutKind.THROTTLE_MOVING;
+            case SPEED_MOVING -> OutKind.SPEED_MOVING;
             case SENSOR_LIMIT, SENSOR_FROZEN, SPIKE -> OutKind.SENSOR;
             case NO_READING, TIME_BASE, CLOSED_LOOP_UNLOGGED, OUTSIDE_TABLE, HELD_VALUE -> OutKind.DATA;
         };

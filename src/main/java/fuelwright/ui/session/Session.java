@@ -105,6 +105,9 @@ public final class Session {
                     start(value);
                 } else {
                     edit(now -> before == null ? value : now.withRides(value.rides()));
+                    if (before == null) {
+                        desk.begin();
+                    }
                 }
             });
         });

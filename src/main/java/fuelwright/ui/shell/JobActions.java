@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import javafx.beans.binding.Bindings;
 import javafx.beans.binding.StringBinding;
 import javafx.scene.Node;
@@ -23,15 +24,30 @@ import javafx.scene.input.KeyCombination;
 /** What can be done with the job's file from the window. */
 final class JobActions {
 
+    /** What shall become of what isn't saved. */
+    enum Unsaved {
+        SAVE,
+        LEAVE,
+        STAY
+    }
+
     private final Session session;
     private final JobDesk desk;
     private final Node owner;
+    private final Function<String, Unsaved> question;
 
     JobActions(Session session, Node owner) {
+        this(session, owner, null);
+    }
+
+    /** @param question how the user is asked about what isn't saved, told the key of its title; null: by a dialog */
+    JobActions(Session session, Node owner, Function<String, Unsaved> question) {
         this.session = session;
         this.desk = session.desk();
         this.owner = owner;
+        this.question = question == null ? this::ask : question;
         desk.askForLogs(this::locate);
+        desk.askBeforeAnother(other -> inPlace("job.other.title", other));
     }
 
     /** Asks for a log that isn't where it was. */
@@ -67,14 +83,43 @@ final class JobActions {
     }
 
     void save() {
-        if (!desk.save()) {
-            saveAs();
+        save(() -> {});
+    }
+
+    /** @param then run once it is saved; not where the user gives it up, or it fails */
+    private void save(Runnable then) {
+        if (!desk.save(done -> then.run())) {
+            saveAs(then);
         }
     }
 
     private void saveAs() {
+        saveAs(() -> {});
+    }
+
+    private void saveAs(Runnable then) {
         String name = SaveJob.fileName(session.job().name());
-        AskFiles.save(owner, Words.of("action.saveas"), name, file -> desk.saveAs(file, done -> {}));
+        AskFiles.save(owner, Words.of("action.saveas"), name, file -> desk.saveAs(file, done -> then.run()));
+    }
+
+    /** Begins a new job; asks first where this one isn't saved. */
+    void startNew() {
+        inPlace("job.new.title", session::startNew);
+    }
+
+    /** Opens the sample job; asks first where this one isn't saved. */
+    void openSample() {
+        inPlace("job.other.title", session::openSample);
+    }
+
+    /** Lets another job take this one's place. */
+    private void inPlace(String title, Runnable other) {
+        Unsaved answer = desk.unsavedProperty().get() ? question.apply(title) : Unsaved.LEAVE;
+        if (answer == Unsaved.SAVE) {
+            save(other);
+        } else if (answer == Unsaved.LEAVE) {
+            other.run();
+        }
     }
 
     /** The window's title: the job, whether it is saved, the program. */
@@ -89,24 +134,27 @@ final class JobActions {
 
     /** Asks what to do with what isn't saved. Whether the window may close now. */
     boolean mayClose() {
-        if (!desk.unsavedProperty().get()) {
-            return true;
+        Unsaved answer = desk.unsavedProperty().get() ? question.apply("job.close.title") : Unsaved.LEAVE;
+        if (answer == Unsaved.SAVE) {
+            save();
         }
+        return answer == Unsaved.LEAVE;
+    }
+
+    private Unsaved ask(String title) {
         ButtonType save = new ButtonType(Words.of("job.close.save"), ButtonBar.ButtonData.YES);
         ButtonType leave = new ButtonType(Words.of("job.close.leave"), ButtonBar.ButtonData.NO);
         ButtonType stay = new ButtonType(Words.of("job.close.stay"), ButtonBar.ButtonData.CANCEL_CLOSE);
-        Alert question = new Alert(
+        Alert alert = new Alert(
                 Alert.AlertType.CONFIRMATION,
-                Words.of("job.close.text", session.job().name()),
+                Words.of("job.close.text", session.job().title()),
                 save,
                 leave,
                 stay);
-        question.initOwner(owner.getScene().getWindow());
-        question.setHeaderText(Words.of("job.close.title"));
-        ButtonType answer = question.showAndWait().orElse(stay);
-        if (answer == save) {
-            save();
-        }
-        return answer == leave;
+        alert.initOwner(owner.getScene().getWindow());
+        alert.setHeaderText(Words.of(title));
+        alert.getDialogPane().getStylesheets().setAll(owner.getScene().getStylesheets());
+        ButtonType answer = alert.showAndWait().orElse(stay);
+        return answer == save ? Unsaved.SAVE : answer == leave ? Unsaved.LEAVE : Unsaved.STAY;
     }
 }

@@ -17,7 +17,8 @@ final class NextBox extends VBox {
     private final Session session;
     private final Button go = new Button();
 
-    NextBox(Session session) {
+    /** @param home takes away what lies over the stages */
+    NextBox(Session session, Runnable home) {
         super(4);
         this.session = session;
         Label title = Parts.label(Words.of("next.title"), "rail-word");
@@ -26,8 +27,10 @@ final class NextBox extends VBox {
         go.setMaxWidth(Double.MAX_VALUE);
         go.setMinHeight(USE_PREF_SIZE);
         go.setId("next-step");
-        go.setOnAction(
-                e -> NextStep.of(session).ifPresent(s -> session.stageProperty().set(s.stage())));
+        go.setOnAction(e -> {
+            home.run();
+            NextStep.of(session).ifPresent(s -> s.go(session));
+        });
         getChildren().addAll(title, go);
         setStyle("-fx-padding: 0 4 4 4;");
         List<ObservableValue<?>> watched = List.of(
@@ -38,6 +41,7 @@ final class NextBox extends VBox {
                 session.workingProperty(),
                 session.stageProperty(),
                 session.outputs().handedOverProperty(),
+                session.outputs().checkedProperty(),
                 session.question().waitingProperty());
         watched.forEach(v -> v.addListener((p, old, now) -> refresh()));
         refresh();

@@ -20,13 +20,18 @@ final class Rail extends VBox {
     private final Map<Stage, Label> badges = new EnumMap<>(Stage.class);
     private final Map<Stage, Label> words = new EnumMap<>(Stage.class);
 
-    Rail(Session session) {
+    private final Runnable home;
+    private boolean covered;
+
+    /** @param home takes away what lies over the stages */
+    Rail(Session session, Runnable home) {
         this.session = session;
+        this.home = home;
         getStyleClass().add("rail");
         for (Stage stage : Stage.values()) {
             getChildren().add(item(stage));
         }
-        getChildren().addAll(Parts.gap(), new NextBox(session));
+        getChildren().addAll(Parts.gap(), new NextBox(session, home));
         session.stageProperty().addListener((p, old, now) -> refresh());
         session.jobProperty().addListener((p, old, now) -> refresh());
         session.analysisProperty().addListener((p, old, now) -> refresh());
@@ -48,11 +53,20 @@ final class Rail extends VBox {
         button.setPrefHeight(46);
         button.getStyleClass().setAll("rail-item");
         button.setId("rail-" + stage.number());
-        button.setOnAction(e -> session.stageProperty().set(stage));
+        button.setOnAction(e -> {
+            home.run();
+            session.stageProperty().set(stage);
+        });
         items.put(stage, button);
         badges.put(stage, badge);
         words.put(stage, word);
         return button;
+    }
+
+    /** @param over whether a page lies over the stages: then none of them is where one is */
+    void cover(boolean over) {
+        covered = over;
+        refresh();
     }
 
     /** Gives the keyboard to a stage's item. */
@@ -73,7 +87,7 @@ final class Rail extends VBox {
                     && !session.question().waitingProperty().get().isEmpty()) {
                 state = StageState.NEEDS_YOU;
             }
-            boolean chosen = session.stageProperty().get() == stage;
+            boolean chosen = !covered && session.stageProperty().get() == stage;
             Button item = items.get(stage);
             item.getStyleClass().setAll("rail-item", state.style());
             if (chosen) {

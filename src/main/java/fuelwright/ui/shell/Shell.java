@@ -18,6 +18,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import javafx.beans.binding.StringBinding;
 import javafx.geometry.Insets;
 import javafx.geometry.Pos;
@@ -38,6 +39,7 @@ public final class Shell {
     private static final double RAIL_MARKS = 80;
     private static final double RAIL_WORDS = 80;
     private static final double EXPLANATION_WIDTH = 324;
+    private static final double EXPLANATION_SHARE = 0.33;
 
     private final Session session;
     private final Map<Stage, Supplier<StagePane>> makers;
@@ -55,12 +57,14 @@ public final class Shell {
     private final TopBar top;
     private final JobActions jobActions;
     private final Scene scene;
+    /** What had the keyboard before nothing had. */
+    private Node lost;
 
     /** @param makers what makes each stage's pane, called when it is first shown */
     public Shell(Session session, Map<Stage, Supplier<StagePane>> makers) {
         this.session = session;
         this.makers = makers;
-        rail = new Rail(session);
+        rail = new Rail(session, this::leavePages);
         jobActions = new JobActions(session, root);
         collectActions();
         finder = new ActionFinder(actions);
@@ -78,7 +82,7 @@ public final class Shell {
         // Where there is too little room the work is cut short, not the bars around it.
         place.setMinSize(0, 0);
         middle.setMinSize(0, 0);
-        top = new TopBar(session, finder::show, this::chooseFiles);
+        top = new TopBar(session, finder::show, jobActions::startNew, this::chooseFiles);
         frame.setTop(top);
         frame.setLeft(rail);
         frame.setCenter(middle);
@@ -89,6 +93,7 @@ public final class Shell {
         session.themeProperty().addListener((p, old, now) -> theme());
         session.textSizeProperty().addListener((p, old, now) -> looks());
         session.stageProperty().addListener((p, old, now) -> enter(now));
+        scene.widthProperty().addListener((p, old, now) -> explain());
         accelerators();
         drops();
         enter(session.stageProperty().get());
@@ -97,7 +102,13 @@ public final class Shell {
 
     /** What had the keyboard may go away, such as the button of an empty stage: the keyboard then stays on the stage. */
     private void keepOnStage(Node old, Node now) {
-        if (old != null && !isSeen(old) && within(now, top)) {
+        if (now == null) {
+            lost = old;
+            return;
+        }
+        Node before = old == null ? lost : old;
+        lost = null;
+        if (before != null && !isSeen(before) && within(now, top)) {
             focusStage();
         }
     }
@@ -125,14 +136,22 @@ public final class Shell {
      */
     public void addPage(String name, OverPage page) {
         place.getChildren().add(page);
-        // What is explained on the right is the stage below.
-        page.visibleProperty()
-                .addListener((p, old, now) -> frame.setRight(
-                        place.getChildren().stream().anyMatch(n -> n instanceof OverPage && n.isVisible())
-                                ? null
-                                : explanation));
+        page.visibleProperty().addListener((p, old, now) -> {
+            boolean covered = pages().anyMatch(OverPage::isVisible);
+            // What is explained on the right is the stage below.
+            frame.setRight(covered ? null : explanation);
+            rail.cover(covered);
+        });
         action(name, (KeyCombination) null, page::open);
         top.addPage(name, page::open);
+    }
+
+    private Stream<OverPage> pages() {
+        return place.getChildren().stream().filter(OverPage.class::isInstance).map(OverPage.class::cast);
+    }
+
+    private void leavePages() {
+        pages().filter(OverPage::isVisible).toList().forEach(OverPage::leave);
     }
 
     public Scene scene() {
@@ -152,8 +171,15 @@ public final class Shell {
         double railWidth = RAIL_MARKS + Fonts.grown(RAIL_WORDS);
         rail.setMinWidth(railWidth);
         rail.setPrefWidth(railWidth);
-        explanation.setMinWidth(Fonts.grown(EXPLANATION_WIDTH));
-        explanation.setMaxWidth(Fonts.grown(EXPLANATION_WIDTH));
+        explain();
+    }
+
+    /** The explanation grows with text, but leaves the work most of the window. */
+    private void explain() {
+        double width = Math.max(
+                EXPLANATION_WIDTH, Math.min(Fonts.grown(EXPLANATION_WIDTH), EXPLANATION_SHARE * scene.getWidth()));
+        explanation.setMinWidth(width);
+        explanation.setMaxWidth(width);
     }
 
     private void enter(Stage stage) {
@@ -179,7 +205,10 @@ public final class Shell {
             action(
                     Words.of("action.goto", stage.words()),
                     new KeyCodeCombination(KeyCode.valueOf("DIGIT" + stage.number()), KeyCombination.SHORTCUT_DOWN),
-                    () -> session.stageProperty().set(stage));
+                    () -> {
+                        leavePages();
+                        session.stageProperty().set(stage);
+                    });
         }
         action("action.open", KeyCode.O, this::chooseFiles);
         jobActions.addTo(actions);
@@ -208,8 +237,8 @@ public final class Shell {
                 (KeyCombination) null,
                 () -> session.measuresProperty()
                         .set(session.measuresProperty().get().other()));
-        action("action.new", KeyCode.N, session::startNew);
-        action(Words.of("action.sample"), (KeyCombination) null, session::openSample);
+        action("action.new", KeyCode.N, jobActions::startNew);
+        action(Words.of("action.sample"), (KeyCombination) null, jobActions::openSample);
         action(Words.of("action.cancel"), (KeyCombination) null, session::cancel);
         action(Words.of("action.picture.save"), (KeyCombination) null, this::savePicture);
         action(

@@ -2,6 +2,7 @@ package fuelwright.ui.shell;
 
 import fuelwright.issue.Issue;
 import fuelwright.screen.ScreenedRide;
+import fuelwright.ui.session.NextStep;
 import fuelwright.ui.session.Session;
 import fuelwright.ui.session.Stage;
 import fuelwright.ui.theme.Figures;
@@ -54,7 +55,8 @@ final class StatusLine extends HBox {
                         : holds());
         int stops = session.analysis() == null ? 0 : session.analysis().stops().size();
         Parts.show(stop, stops > 0);
-        stop.setText(stops == 0 ? "" : Words.of("status.stops", stops));
+        boolean answered = NextStep.unanswered(session).isEmpty();
+        stop.setText(stops == 0 ? "" : Words.of(answered ? "status.stops.answered" : "status.stops", stops));
     }
 
     private String holds() {

@@ -15,7 +15,7 @@ final class TopBar extends HBox {
 
     private final ViewMenu view;
 
-    TopBar(Session session, Runnable find, Runnable open) {
+    TopBar(Session session, Runnable find, Runnable begin, Runnable open) {
         super(8);
         view = new ViewMenu(session);
         getStyleClass().add("top-bar");
@@ -33,7 +33,7 @@ final class TopBar extends HBox {
                         Parts.label(Words.of("app.name"), "brand"),
                         name,
                         Parts.gap(),
-                        Parts.button("top.new", session::startNew, "compact"),
+                        Parts.button("top.new", begin, "compact"),
                         Parts.button("top.open", open, "compact"),
                         Parts.button("top.find", find, "compact"),
                         undo,

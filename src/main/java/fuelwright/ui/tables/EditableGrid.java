@@ -70,6 +70,7 @@ final class EditableGrid extends StackPane {
         });
         model.mapProperty().addListener((p, old, now) -> size());
         model.viewProperty().addListener((p, old, now) -> size());
+        model.session().textSizeProperty().addListener((p, old, now) -> size());
         model.cellProperty().addListener((p, old, now) -> reveal());
         size();
     }

@@ -1,5 +1,6 @@
 package fuelwright.ui.theme;
 
+import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
@@ -22,7 +23,9 @@ public abstract class OverPage extends VBox {
         setStyle("-fx-background-color: -fw-surface; -fx-padding: 16;");
         VBox heading = Parts.heading(new Label(Words.of(title)), new Label(Words.of(below)));
         HBox.setHgrow(heading, Priority.ALWAYS);
-        getChildren().add(Parts.row(16, heading, Parts.button("page.close", this::leave, "compact")));
+        HBox head = Parts.row(16, heading, Parts.button("page.close", this::leave, "compact"));
+        head.setAlignment(Pos.TOP_LEFT);
+        getChildren().add(head);
         addEventFilter(KeyEvent.KEY_PRESSED, e -> {
             if (e.getCode() == KeyCode.ESCAPE) {
                 leave();
@@ -46,7 +49,7 @@ public abstract class OverPage extends VBox {
     }
 
     /** Gives the work area back. */
-    protected final void leave() {
+    public final void leave() {
         setVisible(false);
     }
 }

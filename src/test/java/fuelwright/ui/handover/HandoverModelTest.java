@@ -43,6 +43,18 @@ class HandoverModelTest {
     }
 
     @Test
+    void theNextStepLeadsToTheCheckAndTheUserLeavesIt() {
+        session.outputs().checkingProperty().set(true);
+        assertEquals(HandoverModel.Step.CHECK, model.stepProperty().get());
+        assertEquals(
+                HandoverModel.Step.CHECK,
+                new HandoverModel(session).stepProperty().get());
+        model.stepProperty().set(HandoverModel.Step.HARDWARE);
+        assertFalse(session.outputs().checkingProperty().get());
+        assertEquals(HandoverModel.Step.HARDWARE, model.stepProperty().get());
+    }
+
+    @Test
     void writingSaysWhatWasWrittenAndTheStageIsDone() {
         session.openSample();
         model.stopsReadProperty().set(true);

@@ -4,7 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import fuelwright.ui.theme.Theme;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import javafx.scene.paint.Color;
@@ -33,6 +35,33 @@ class CurvesTest {
                         "x",
                         "y",
                         List.of()));
+    }
+
+    @Test
+    void namesAtTheEndsOfCurvesKeepApartAndNoneIsLeftOut() {
+        double[] wanted = {20, 21, 22, 80, 81, 199, 200};
+        double[] places = CurvesPainter.apart(wanted, 13, 0, 200);
+        for (int i = 0; i < places.length; i++) {
+            assertTrue(places[i] >= 0 && places[i] <= 200);
+            assertTrue(i == 0 || places[i] - places[i - 1] >= 13 - 1e-9);
+            assertEquals(wanted[i], places[i], 13.1);
+        }
+        assertEquals(187, places[5], 1e-9);
+        double[] crowded = CurvesPainter.apart(new double[] {5, 5, 5, 5, 5}, 13, 0, 40);
+        assertEquals(0, crowded[0], 1e-9);
+        assertEquals(40, crowded[4], 1e-9);
+    }
+
+    @Test
+    void everyReasonHasAPatternOfItsOwn() {
+        Set<String> drawn = new HashSet<>();
+        for (OutKind kind : OutKind.values()) {
+            SvgInk ink = new SvgInk(16, 12, Color.WHITE);
+            kind.paint(ink, Theme.LIGHT.palette(), 0, 0, 16, 9, 1);
+            // Not by colour alone.
+            drawn.add(ink.document().replaceAll("#[0-9a-fA-F]{6}|rgb[^)]*\\)|opacity=\"[0-9.]*\"", ""));
+        }
+        assertEquals(OutKind.values().length, drawn.size());
     }
 
     private static Surface surface() {

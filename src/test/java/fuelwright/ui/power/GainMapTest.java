@@ -54,6 +54,21 @@ class GainMapTest {
     }
 
     @Test
+    void onlyMeasuredCellsAreBold() {
+        CellNeed measured = new CellNeed(0, 0.5, 20);
+        CellNeed thin = new CellNeed(0, 0.5, 9);
+        Breathing gain = Breathing.measured(
+                        table(Quantity.VOLUMETRIC_EFFICIENCY, 80),
+                        table(Quantity.VOLUMETRIC_EFFICIENCY, 90),
+                        Optional.empty(),
+                        0,
+                        List.of(measured, thin, measured, thin))
+                .orElseThrow();
+        assertEquals(HeatCell.Weight.STRONG, cell(gain, GainMap.Shown.GAIN, 0).weight());
+        assertEquals(HeatCell.Weight.NORMAL, cell(gain, GainMap.Shown.GAIN, 1).weight());
+    }
+
+    @Test
     void differenceBeforeAndNowAreShownAndAStopIsFramed() {
         Breathing gain = gain(Quantity.VOLUMETRIC_EFFICIENCY, 80, 90);
         HeatCell change = cell(gain, GainMap.Shown.GAIN, 0);

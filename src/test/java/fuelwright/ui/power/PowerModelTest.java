@@ -1,6 +1,7 @@
 package fuelwright.ui.power;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fuelwright.airflow.PowerCorrection;
@@ -55,6 +56,42 @@ class PowerModelTest {
         assertEquals("c", outcome.curves().get(1).get(0).pull().ride().name());
         assertEquals(10, outcome.comparisons().get(0).pays().get(0).meanPercent(), 0.1);
         assertTrue(shown.issues().stream().anyMatch(i -> i.sentence().contains("No pull found")));
+    }
+
+    @Test
+    void aJobWithoutARideIsSaidAndNothingFails() {
+        model.workOut();
+        assertEquals(List.of(), model.session().issues());
+        assertTrue(model.shownProperty().get().outcome().isEmpty());
+        assertEquals("No ride yet", model.whyNot().title());
+        assertEquals(1, model.whyNot().sentences().size());
+        PowerPulls.Settings settings = model.settings().orElseThrow();
+        assertTrue(PowerPulls.of(List.of(), settings).value().isEmpty());
+        assertTrue(PowerPulls.firstAndLast(List.of(), settings)
+                .issues()
+                .get(0)
+                .sentence()
+                .startsWith("No ride yet"));
+    }
+
+    @Test
+    void theAirOfTheDayCountsOnlyWhereItIsUsed() {
+        model.type(Field.PRESSURE, "nonsense");
+        assertFalse(model.counts(Field.PRESSURE));
+        assertTrue(model.problem(Field.PRESSURE).isEmpty());
+        assertTrue(model.settings().isPresent());
+        model.type(Field.MASS, "290");
+        assertTrue(model.counts(Field.PRESSURE), "drag needs the air");
+        assertTrue(model.problem(Field.PRESSURE).isPresent());
+        model.type(Field.MASS, "");
+        model.choose(Optional.of(PowerCorrection.ISO_1585));
+        assertTrue(model.counts(Field.HUMIDITY));
+    }
+
+    @Test
+    void anUncertaintyThatRoundsToNothingIsLeftOut() {
+        assertEquals("", PowerModel.plusMinus(0.04));
+        assertEquals("±0.1", PowerModel.plusMinus(0.06));
     }
 
     private static Ride ride(String name, double throttle, double most) {

@@ -15,6 +15,7 @@ import fuelwright.ui.session.SameThreadRunner;
 import fuelwright.ui.session.Session;
 import fuelwright.ui.theme.Colours;
 import fuelwright.ui.theme.Theme;
+import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -46,6 +47,41 @@ class ProposalModelTest {
             boolean inferred = session.analysis().estimate().standing(cell) == Standing.INFERRED;
             assertEquals(inferred, drawn.hatched());
             assertFalse(inferred && drawn.figure().equals("0.0"), drawn.words());
+        }
+    }
+
+    @Test
+    void whatIsNotKnownIsNeverZeroUnderDifferenceEither() {
+        List<HeatCell> change = model.mapProperty().get().cells();
+        model.shownProperty().set(ProposalMap.Shown.DIFFERENCE);
+        List<HeatCell> difference = model.mapProperty().get().cells();
+        int unknown = 0;
+        for (int cell = 0; cell < table.cells(); cell++) {
+            boolean known = !change.get(cell).figure().equals("?");
+            unknown += known ? 0 : 1;
+            assertEquals(known, !difference.get(cell).figure().equals("?"), "cell " + cell);
+        }
+        assertTrue(unknown > 0);
+    }
+
+    @Test
+    void aCellSetByHandIsNotUncertain() {
+        session.cellProperty().set(100);
+        model.set("-20 %");
+        HeatCell drawn = model.mapProperty().get().cells().get(100);
+        assertEquals("", drawn.below());
+        assertFalse(drawn.words().contains("plus or minus"), drawn.words());
+        assertEquals("", model.explanationProperty().get().uncertainty());
+    }
+
+    @Test
+    void aCapIsANumberWithinItsBounds() {
+        assertEquals(12.5, Cap.most(" 12,5 ").value().orElseThrow());
+        assertEquals(0, Cap.step("").value().orElseThrow());
+        for (Cap wrong : List.of(
+                Cap.most(""), Cap.most("-1"), Cap.most("Infinity"), Cap.least("100"), Cap.step("NaN"), Cap.step("x"))) {
+            assertTrue(wrong.value().isEmpty());
+            assertFalse(wrong.problem().isEmpty());
         }
     }
 
@@ -236,11 +272,19 @@ class ProposalModelTest {
         var before = session.analysis().proposal();
         session.selection().select(CellRule.all().cells(session.analysis()));
         model.takeFitted();
+        int left = 0;
         for (var c : session.analysis().proposal().cells()) {
             var old = before.cell(c.cell());
             double expected = c.highLoad() ? Math.max(old.neededFactor(), old.factor()) : old.neededFactor();
             assertEquals(expected, c.factor(), 1e-9, "cell " + c.cell());
+            boolean taken = !old.highLoad() || old.neededFactor() >= old.factor();
+            assertEquals(taken, c.decision().isPresent(), "cell " + c.cell());
+            left += taken ? 0 : 1;
         }
+        assertTrue(left > 0);
+        assertTrue(
+                model.messageProperty().get().startsWith(left + " of " + table.cells()),
+                model.messageProperty().get());
     }
 
     @Test

@@ -9,8 +9,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fuelwright.issue.Issue;
 import fuelwright.issue.Loaded;
+import fuelwright.job.Answer;
 import fuelwright.job.Job;
 import fuelwright.table.Quantity;
+import fuelwright.table.TableWriter;
 import fuelwright.ui.FixtureServices;
 import fuelwright.work.Analysis;
 import fuelwright.work.Cancellation;
@@ -129,10 +131,45 @@ class SessionTest {
         assertEquals(Stage.TABLES, NextStep.of(session).orElseThrow().stage());
         session.openSample();
         assertEquals(Stage.CAUTIONS, NextStep.of(session).orElseThrow().stage());
-        session.stageProperty().set(Stage.CAUTIONS);
-        assertEquals(Stage.HANDOVER, NextStep.of(session).orElseThrow().stage());
         session.edit(job -> job.withRides(List.of()));
         assertEquals(Stage.RIDES, NextStep.of(session).orElseThrow().stage());
+    }
+
+    private String next() {
+        return NextStep.of(session).orElseThrow().words();
+    }
+
+    @Test
+    void anUnansweredStopIsTheNextStepWhereverOneLooksAndWhateverWasWritten(@TempDir Path folder) {
+        session.openSample();
+        for (Stage stage : Stage.values()) {
+            session.stageProperty().set(stage);
+            assertEquals("Answer the Stop caution", next());
+        }
+        session.outputs().export(folder, false, false, files -> {});
+        assertEquals("Answer the Stop caution", next());
+    }
+
+    @Test
+    void afterTheAnswerCameTheHandoverItsCheckAndTheNextRide(@TempDir Path folder) {
+        session.openSample();
+        session.edit(job -> job.withAnswers(session.analysis().stops().stream()
+                .map(c -> Answer.to(c, Answer.Kind.CAUSE_FOUND, "pump"))
+                .toList()));
+        assertEquals("Hand the table over", next());
+        NextStep.of(session).orElseThrow().go(session);
+        assertEquals("Write the folder", next());
+        session.outputs().export(folder, false, false, files -> {});
+        assertEquals("Check what was typed", next());
+        NextStep.of(session).orElseThrow().go(session);
+        assertTrue(session.outputs().checkingProperty().get());
+        String old = TableWriter.write(session.job().fuelTable().orElseThrow());
+        session.outputs().check(old, found -> {});
+        assertEquals("Check what was typed", next());
+        session.outputs().check(session.outputs().tableText(), found -> {});
+        assertEquals("Deal with the Stop, then ride again and open the new log", next());
+        session.edit(job -> job.withName("other"));
+        assertEquals("Write the folder", next());
     }
 
     @Test

@@ -8,8 +8,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import fuelwright.ui.FixtureServices;
 import fuelwright.ui.WindowApp;
 import fuelwright.ui.plot.HeatGrid;
+import fuelwright.ui.records.RecordsModel;
+import fuelwright.ui.records.RecordsView;
 import fuelwright.ui.session.SameThreadRunner;
 import fuelwright.ui.session.Session;
+import fuelwright.ui.theme.OverPage;
 import fuelwright.ui.theme.Theme;
 import java.util.ArrayList;
 import java.util.List;
@@ -58,6 +61,8 @@ class WindowTest {
 
     private Session session;
     private Stage stage;
+    private OverPage page;
+    private RecordsView records;
 
     @BeforeEach
     void listen() {
@@ -75,6 +80,10 @@ class WindowTest {
         session = new Session(new FixtureServices(), new SameThreadRunner());
         Application.setUserAgentStylesheet(Theme.LIGHT.base());
         Shell shell = new Shell(session, WindowApp.panes(session));
+        page = new OverPage("test-page", "gain.title", "gain.below") {};
+        shell.addPage("page", page);
+        records = new RecordsView(new RecordsModel(session));
+        shell.addPage("records", records);
         window.setScene(shell.scene());
         window.show();
         session.openSample();
@@ -138,6 +147,97 @@ class WindowTest {
         assertEquals(Set.of(100, 101, 102), session.selection().cells());
         robot.type(KeyCode.LEFT);
         assertEquals(Set.of(101), session.selection().cells());
+    }
+
+    @Test
+    void theKeyboardIsOnTheMapAfterADecision(FxRobot robot) {
+        robot.clickOn("#rail-5");
+        HeatGrid grid = robot.lookup("#proposal-grid").queryAs(HeatGrid.class);
+        robot.clickOn(grid.localToScreen(grid.middleOf(100)));
+        robot.clickOn("#decide-hold");
+        assertEquals(Set.of(100), session.job().proposal().decisions().keySet());
+        assertTrue(grid.isFocused(), String.valueOf(stage.getScene().getFocusOwner()));
+        robot.clickOn("#decide-release");
+        assertTrue(session.job().proposal().decisions().isEmpty());
+        assertTrue(grid.isFocused(), String.valueOf(stage.getScene().getFocusOwner()));
+    }
+
+    @Test
+    void aFigureTypedOnTheMapIsThatOfTheSelectedCells(FxRobot robot) {
+        robot.clickOn("#rail-5");
+        HeatGrid grid = robot.lookup("#proposal-grid").queryAs(HeatGrid.class);
+        robot.clickOn(grid.localToScreen(grid.middleOf(100)));
+        robot.write("61.5");
+        assertEquals(
+                "61.5",
+                robot.lookup("#decide-figure")
+                        .queryAs(javafx.scene.control.TextField.class)
+                        .getText());
+        robot.type(KeyCode.ENTER);
+        assertEquals(61.5, session.job().proposal().decisions().get(100).value());
+        assertTrue(grid.isFocused());
+        robot.write("7").type(KeyCode.ESCAPE);
+        assertEquals(61.5, session.job().proposal().decisions().get(100).value());
+        assertTrue(grid.isFocused());
+        robot.press(KeyCode.CONTROL).type(KeyCode.A).release(KeyCode.CONTROL);
+        assertEquals(
+                session.job().fuelTable().orElseThrow().cells(),
+                session.selection().cells().size());
+    }
+
+    @Test
+    void theLegendTellsWhatTheMapShowsAndTheRangeRestsUnderAmounts(FxRobot robot) {
+        robot.clickOn("#rail-5");
+        Node range = robot.lookup("#proposal-range").query();
+        assertFalse(range.isDisabled());
+        assertFalse(robot.lookup("held").query().isVisible()
+                && robot.lookup("held").query().getParent().isVisible());
+        robot.clickOn("Uncertainty");
+        assertTrue(range.isDisabled());
+        robot.clickOn("Change");
+        assertFalse(range.isDisabled());
+        onWindow(() -> session.cellProperty().set(100));
+        robot.clickOn("#decide-hold");
+        assertTrue(robot.lookup("held").query().getParent().isVisible());
+    }
+
+    @Test
+    void noStageIsMarkedWhileAPageLiesOverThemAndEachLeadsBack(FxRobot robot) {
+        robot.clickOn("#rail-5");
+        Node rail = robot.lookup("#rail-5").query();
+        assertTrue(rail.getStyleClass().contains("chosen"));
+        onWindow(page::open);
+        assertFalse(rail.getStyleClass().contains("chosen"));
+        robot.clickOn("#rail-5");
+        assertFalse(page.isVisible());
+        assertTrue(rail.getStyleClass().contains("chosen"));
+    }
+
+    @Test
+    void recordsWithoutAFolderAskForOneInTheMiddle(FxRobot robot) {
+        onWindow(records::open);
+        assertTrue(robot.lookup("#records-choose").query().isFocused());
+        assertFalse(
+                robot.lookup("#records-list").query().getParent().getParent().isVisible());
+    }
+
+    @Test
+    void aCapThatIsNoNumberIsSaidAndKept(FxRobot robot) {
+        robot.clickOn("#rail-5");
+        javafx.scene.control.TextField cap =
+                robot.lookup("#proposal-most").queryAs(javafx.scene.control.TextField.class);
+        double before = session.job().proposal().maxAddPercent();
+        onWindow(() -> cap.setText("a lot"));
+        robot.clickOn(cap).type(KeyCode.ENTER);
+        assertEquals("a lot", cap.getText());
+        assertEquals(before, session.job().proposal().maxAddPercent());
+        javafx.scene.control.Label problem =
+                robot.lookup("#proposal-problem").queryAs(javafx.scene.control.Label.class);
+        assertTrue(problem.getText().contains("a lot"), problem.getText());
+        onWindow(() -> cap.setText("31"));
+        robot.type(KeyCode.ENTER);
+        assertEquals(31, session.job().proposal().maxAddPercent());
+        assertEquals("", problem.getText());
     }
 
     @Test

@@ -85,5 +85,6 @@ class WordsTest {
         assertEquals("2 Stop", Words.of("rail.stops", 2));
         assertTrue(Words.of("status.stops", 1).startsWith("1 Stop caution stands: don't ride"));
         assertTrue(Words.of("status.stops", 2).startsWith("2 Stop cautions stand"));
+        assertTrue(Words.of("status.stops.answered", 2).endsWith("don't ride before their causes are dealt with"));
     }
 }

@@ -1,0 +1,105 @@
+package fuelwright.ui.shell;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import fuelwright.issue.Loaded;
+import fuelwright.job.Job;
+import fuelwright.ui.FixtureServices;
+import fuelwright.ui.session.SameThreadRunner;
+import fuelwright.ui.session.Session;
+import fuelwright.work.SampleJob;
+import fuelwright.work.StateFolder;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import javafx.scene.layout.Pane;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class JobActionsTest {
+
+    @TempDir
+    Path folder;
+
+    private final List<String> asked = new ArrayList<>();
+    private JobActions.Unsaved answer = JobActions.Unsaved.STAY;
+    private Session session;
+    private JobActions actions;
+
+    @BeforeEach
+    void open() {
+        StateFolder state = StateFolder.at(folder.resolve("state"));
+        session = new Session(
+                new FixtureServices() {
+                    @Override
+                    public Loaded<Job> sample() {
+                        return SampleJob.load();
+                    }
+
+                    @Override
+                    public StateFolder state() {
+                        return state;
+                    }
+                },
+                new SameThreadRunner());
+        actions = new JobActions(session, new Pane(), title -> {
+            asked.add(title);
+            return answer;
+        });
+        session.openSample();
+    }
+
+    private void change() {
+        session.edit(job -> job.withName("mine"));
+    }
+
+    @Test
+    void theUntouchedSampleAndASavedJobGiveWayUnasked() {
+        actions.startNew();
+        assertEquals(Job.empty(), session.job());
+        actions.openSample();
+        assertFalse(session.desk().unsavedProperty().get(), "the sample is never the user's own");
+        change();
+        session.desk().saveAs(folder.resolve("mine"), done -> {});
+        actions.startNew();
+        assertEquals(Job.empty(), session.job());
+        assertEquals(List.of(), asked);
+    }
+
+    @Test
+    void whatIsNotSavedStaysUntilTheUserSaysSo() {
+        change();
+        Job before = session.job();
+        actions.startNew();
+        actions.openSample();
+        session.open(List.of(folder.resolve("other.fwjob")));
+        assertEquals(before, session.job());
+        assertEquals(List.of("job.new.title", "job.other.title", "job.other.title"), asked);
+        answer = JobActions.Unsaved.LEAVE;
+        actions.startNew();
+        assertEquals(Job.empty(), session.job());
+    }
+
+    @Test
+    void savingFirstSavesAndThenGoesOn() {
+        session.desk().saveAs(folder.resolve("mine"), done -> {});
+        change();
+        answer = JobActions.Unsaved.SAVE;
+        actions.startNew();
+        assertEquals(Job.empty(), session.job());
+        session.open(List.of(folder.resolve("mine.fwjob")));
+        assertEquals("mine", session.job().name());
+    }
+
+    @Test
+    void theSampleIsNeverSavedOverTheJobThatItTookThePlaceOf() {
+        change();
+        session.desk().saveAs(folder.resolve("mine"), done -> {});
+        actions.openSample();
+        assertTrue(session.desk().fileProperty().get().isEmpty());
+        assertFalse(session.desk().save());
+    }
+}
