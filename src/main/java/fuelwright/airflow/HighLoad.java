@@ -58,7 +58,11 @@ public interface HighLoad {
 
     /** A rule with the machine's altitude standing in for a barometer that wasn't logged. */
     static HighLoad atStation(HighLoad rule, Machine machine) {
-        double stationKpa = machine.barometerKpa();
+        return atStation(rule, machine.barometerKpa());
+    }
+
+    /** The same with a barometer that was told otherwise, kPa; NaN for the standard one. */
+    static HighLoad atStation(HighLoad rule, double stationKpa) {
         return Double.isNaN(stationKpa) ? rule : new HighLoadAtStation(rule, stationKpa);
     }
 

@@ -31,19 +31,23 @@ public final class HighLoadOfRides {
 
     private HighLoadOfRides() {}
 
-    /** @param targetLambda the target table, in lambda */
-    public static HighLoad of(Machine machine, Table targetLambda, List<Ride> rides) {
+    /**
+     * @param load the fuel table's load axis
+     * @param targetLambda the target table, in lambda
+     */
+    public static HighLoad of(Machine machine, Axis load, Table targetLambda, List<Ride> rides) {
+        double stationKpa = StationPressure.ofKpa(machine, load, rides);
         if (HighLoad.isDescribed(machine)) {
-            return HighLoad.of(machine);
+            return HighLoad.atStation(HighLoad.of(machine), stationKpa);
         }
         HighLoadSeen seen = new HighLoadSeen();
-        rides.forEach(ride -> add(ride, machine.barometerKpa(), seen));
+        rides.forEach(ride -> add(ride, stationKpa, seen));
         Optional<DoubleUnaryOperator> pressure = seen.line();
         DoubleUnaryOperator byPressure = pressure.orElse(rpm -> HighLoad.THROTTLE_PERCENT);
         HighLoad.Basis basis = pressure.isPresent() ? HighLoad.Basis.PRESSURE : HighLoad.Basis.THROTTLE;
         HighLoad rule = new HighLoadLine(
                 rpm -> Math.min(byPressure.applyAsDouble(rpm), turnsRichPercent(targetLambda, rpm)), basis);
-        return HighLoad.atStation(rule, machine);
+        return HighLoad.atStation(rule, stationKpa);
     }
 
     private static void add(Ride ride, double stationKpa, HighLoadSeen seen) {

@@ -201,7 +201,7 @@ public final class Analyse {
         List<Issue> issues = new ArrayList<>(List.of(Usable.nothingLeft(screened)));
         CaseFile file = new CaseFile(
                 job.machine(),
-                highLoad(job.machine(), target, sources),
+                highLoad(job.machine(), job.fuelTable().orElseThrow(), target, sources),
                 job.fuelTable().orElseThrow(),
                 target,
                 judged(sources),
@@ -217,9 +217,12 @@ public final class Analyse {
         return issues;
     }
 
-    private static HighLoad highLoad(Machine machine, Table target, List<Estimator.Source> sources) {
+    private static HighLoad highLoad(Machine machine, Table fuel, Table target, List<Estimator.Source> sources) {
         return HighLoadOfRides.of(
-                machine, target, sources.stream().map(s -> s.screened().ride()).toList());
+                machine,
+                fuel.load(),
+                target,
+                sources.stream().map(s -> s.screened().ride()).toList());
     }
 
     private static List<CaseFile.JudgedRide> judged(List<Estimator.Source> sources) {
@@ -242,7 +245,7 @@ public final class Analyse {
         Estimate estimate =
                 estimator.run(pace(progress, cancellation, FITTING, CHECKING, "fitting", "checking on parts left out"));
         CellMeans means = estimator.means();
-        HighLoad highLoad = highLoad(of.machine, of.target, of.sources);
+        HighLoad highLoad = highLoad(of.machine, of.fuel, of.target, of.sources);
         cancellation.check();
         Validation validation = estimator.validate();
         cancellation.check();

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import fuelwright.airflow.HighLoad;
 import fuelwright.airflow.Machine;
 import fuelwright.ride.Ride;
+import fuelwright.table.Axis;
 import fuelwright.table.Quantity;
 import fuelwright.table.Table;
 import java.util.List;
@@ -31,7 +32,7 @@ class HighLoadOfRidesTest {
     }
 
     private static HighLoad of(Table target, Ride... rides) {
-        return HighLoadOfRides.of(Machine.unknown(), target, List.of(rides));
+        return HighLoadOfRides.of(Machine.unknown(), target.load(), target, List.of(rides));
     }
 
     @Test
@@ -49,6 +50,16 @@ class HighLoadOfRidesTest {
         assertTrue(rule.at(4000, 40, NAN, NAN));
         assertFalse(rule.at(4000, 30, NAN, NAN));
         assertTrue(of(EARLY, opening().named("ride")).at(4000, 42, NAN, NAN), "whichever says more counts");
+    }
+
+    @Test
+    void onHighGroundAPressureTableThatEndsEarlySaysWhatFullLoadIs() {
+        Axis high = new Axis(Axis.Kind.MANIFOLD_PRESSURE, 20, 40, 60, 76);
+        assertTrue(HighLoadOfRides.of(Machine.unknown(), high, FLAT, List.of()).at(4000, NAN, 66, NAN));
+        assertFalse(HighLoadOfRides.of(Machine.unknown(), high, FLAT, List.of()).at(4000, NAN, 60, NAN));
+        Axis sea = PlantedCase.PRESSURE;
+        assertFalse(HighLoadOfRides.of(Machine.unknown(), sea, FLAT, List.of()).at(4000, NAN, 80, NAN));
+        assertTrue(HighLoadOfRides.of(Machine.unknown(), sea, FLAT, List.of()).at(4000, NAN, 90, NAN));
     }
 
     @Test

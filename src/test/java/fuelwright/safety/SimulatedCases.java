@@ -65,7 +65,7 @@ final class SimulatedCases {
         double deadTimeMs = fuel.quantity() == Quantity.INJECTOR_PULSE
                 ? tables.machine().unit().deadTimeMs()
                 : 0;
-        HighLoad highLoad = HighLoadOfRides.of(machine, target, rides);
+        HighLoad highLoad = HighLoadOfRides.of(machine, target.load(), target, rides);
         Optional<Estimate> estimate = Optional.empty();
         Optional<Proposal> proposal = Optional.empty();
         if (withEstimate) {
