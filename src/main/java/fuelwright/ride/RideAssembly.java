@@ -14,6 +14,9 @@ import java.util.stream.IntStream;
 /** From rows of figures to a ride: time, channels, and every remark. */
 final class RideAssembly {
 
+    /** Bad lines for each good one beyond which what is left is no log. */
+    private static final int MOST_BAD = 9;
+
     private static final int ROWS_WORTH_THREADS = 100_000;
 
     private final String name;
@@ -47,6 +50,16 @@ final class RideAssembly {
         TimeColumn time = TimeColumn.of(name, layout, raw, options, timeColumn);
         if (time.rows() == 0) {
             return refused("no row has a time that can be read" + skippedWords(), "say which column is the time");
+        }
+        long bad = raw.log().skipped().entrySet().stream()
+                .filter(e -> e.getKey().isBad())
+                .mapToLong(e -> e.getValue().count())
+                .sum();
+        if (bad > MOST_BAD * time.rows()) {
+            return refused(
+                    "only " + time.rows() + " of " + (time.rows() + bad) + " lines could be read as rows"
+                            + skippedWords(),
+                    "look at these lines; if the time is another column, say which (--role \"COLUMN=time\")");
         }
         IntStream columns = IntStream.range(0, layout.columns()).filter(c -> c != timeColumn);
         List<Draft> drafts = (time.rows() > ROWS_WORTH_THREADS ? columns.parallel() : columns)

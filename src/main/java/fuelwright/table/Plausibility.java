@@ -5,12 +5,33 @@ final class Plausibility {
 
     private Plausibility() {}
 
+    /** Beyond this a figure is a slip, whatever the engine. */
+    private static double mostOf(Quantity quantity) {
+        return switch (quantity) {
+            case VOLUMETRIC_EFFICIENCY, FUEL_TRIM, CHANGE, SHORTFALL -> 1000;
+            case INJECTOR_PULSE -> 200;
+            case MULTIPLIER -> 100;
+            case LAMBDA, AFR -> 1000;
+            default -> Double.POSITIVE_INFINITY;
+        };
+    }
+
     static void check(Table table, Problems problems) {
         double least = Double.POSITIVE_INFINITY;
         double most = Double.NEGATIVE_INFINITY;
         for (int cell = 0; cell < table.cells(); cell++) {
             least = Math.min(least, table.at(cell));
             most = Math.max(most, table.at(cell));
+        }
+        if (Math.max(-least, most) > mostOf(table.quantity())) {
+            problems.error(
+                    0,
+                    0,
+                    "A cell holds more than " + Numerals.shortest(mostOf(table.quantity())) + " "
+                            + table.quantity().unit() + ", which no "
+                            + table.quantity().words() + " can be",
+                    "Correct the cell, or the quantity above the grid");
+            return;
         }
         String range = "from " + Numerals.shortest(least) + " to " + Numerals.shortest(most);
         switch (table.quantity()) {

@@ -527,7 +527,7 @@ class CommandsTest {
     void do13_first_ride_says_what_nobody_has_measured_and_that_no_target_was_looked_at() throws IOException {
         Ran ran = firstRide(home.resolve("out"), "--json");
         assertEquals(Exit.DONE, ran.code(), ran.err());
-        ran.has("Check · High load never ridden", "Note · Target not checked", "--target");
+        ran.has("Check · High load never ridden", "Note · Target not checked", "Give the target table as well");
         JsonNode json = new ObjectMapper().readTree(ran.out());
         assertEquals(ran.errLines().size(), json.get("cautions").size());
         assertFalse(Files.readString(home.resolve("out/first-ride.csv")).contains("# caution"));

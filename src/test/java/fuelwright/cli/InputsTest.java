@@ -192,4 +192,24 @@ class InputsTest {
         assertEquals(Exit.INPUT, ran.code(), ran.err());
         ran.has("last digit", "1000 rpm and 0 %, 0.00001");
     }
+
+    @Test
+    void in16_a_unit_that_a_column_cant_have_is_refused() {
+        propose(TABLE, TARGET, RIDE, "--unit", "throttle=kPa")
+                .refused(Exit.INPUT, "kPa", "throttle", "Correct the unit");
+        Ran.of("inspect", "--ride", RIDE, "--unit", "throttle=kPa").refused(Exit.INPUT, "kPa");
+    }
+
+    @Test
+    void in17_a_file_of_which_hardly_a_line_is_a_row_is_refused() throws IOException {
+        StringBuilder text = new StringBuilder();
+        List<String> lines = Files.readAllLines(RIDE);
+        text.append(lines.get(0)).append('\n');
+        for (int i = 1; i < 300; i++) {
+            text.append(lines.get(i).replaceFirst("^[^,]*", (i - 1) * 5e13 + ""))
+                    .append('\n');
+        }
+        propose(TABLE, TARGET, file("clock.csv", text.toString()))
+                .refused(Exit.INPUT, "clock.csv", "of 299 lines could be read as rows");
+    }
 }
