@@ -102,7 +102,8 @@ public final class FirstRide {
                 job.fuelTable().orElseThrow(),
                 target ? Optional.of(Usable.targetLambda(job)) : Optional.empty(),
                 job.machine(),
-                deadTimeMs > 0 ? OptionalDouble.of(deadTimeMs) : OptionalDouble.empty());
+                deadTimeMs > 0 ? OptionalDouble.of(deadTimeMs) : OptionalDouble.empty(),
+                job.hardware().keepsCells() ? job.proposal().step() : 0);
     }
 
     /** Without a target table, which is said in a caution. */
@@ -119,6 +120,17 @@ public final class FirstRide {
      */
     public static Loaded<Outcome> of(
             String name, Table table, Optional<Table> targetLambda, Machine machine, OptionalDouble deadTimeMs) {
+        return of(name, table, targetLambda, machine, deadTimeMs, 0);
+    }
+
+    /** @param step the hardware's smallest step in the table's own unit; 0: as fine as a file shows it */
+    private static Loaded<Outcome> of(
+            String name,
+            Table table,
+            Optional<Table> targetLambda,
+            Machine machine,
+            OptionalDouble deadTimeMs,
+            double step) {
         List<Issue> objections = FuelCells.objections(name, table, deadTimeMs);
         if (!objections.isEmpty()) {
             return Loaded.refused(objections);
@@ -141,7 +153,7 @@ public final class FirstRide {
                 table,
                 forecast,
                 HighLoad.of(machine),
-                ProposalSettings.defaults().withDeadTimeMs(deadTimeMs.orElse(0)));
+                ProposalSettings.defaults().withDeadTimeMs(deadTimeMs.orElse(0)).withStep(step));
         double[] change = new double[table.cells()];
         double[] uncertainty = new double[table.cells()];
         for (int cell = 0; cell < table.cells(); cell++) {
