@@ -5,6 +5,7 @@ import fuelwright.airflow.HighLoad;
 import fuelwright.table.Axis;
 import fuelwright.table.Quantity;
 import fuelwright.table.Table;
+import java.math.BigDecimal;
 
 /**
  * The table for the first ride after a change of bodies, from physics alone: each cell's delivered fuel times
@@ -36,7 +37,7 @@ public final class FirstRideTable {
 
     /**
      * @param before a fuel table indexed by throttle, each cell of which delivers fuel
-     * @param settings dead time and z; its caps don't apply
+     * @param settings dead time, z and step; its caps don't apply
      * @throws IllegalArgumentException if the table isn't one of those
      */
     public static FirstRideTable of(Table before, BoreForecast forecast, HighLoad highLoad, ProposalSettings settings) {
@@ -46,6 +47,7 @@ public final class FirstRideTable {
                     "before " + before + " by " + before.load().kind() + " must be a fuel table indexed by throttle");
         }
         double dead = settings.deadTimeMs();
+        double step = settings.step() > 0 ? settings.step() : before.writtenStep();
         double[] values = new double[before.cells()];
         double[] logs = new double[values.length];
         double[] uncertainties = new double[values.length];
@@ -62,7 +64,7 @@ public final class FirstRideTable {
                     ? 1
                     : shareOfHighLoad(forecast.pressureRatio(speed, throttle));
             double log = logs[cell] + share * settings.richSideZ() * uncertainties[cell];
-            values[cell] = log > 0 ? roundedUp(quantity, quantity.corrected(old, Math.exp(log), dead)) : old;
+            values[cell] = log > 0 ? roundedUp(step, quantity.corrected(old, Math.exp(log), dead)) : old;
         }
         return new FirstRideTable(before, before.withValues(values), dead, logs, uncertainties);
     }
@@ -72,10 +74,11 @@ public final class FirstRideTable {
     }
 
     /** Digits that no hardware takes are dropped, to the rich side. */
-    private static double roundedUp(Quantity quantity, double value) {
-        double steps = quantity == Quantity.VOLUMETRIC_EFFICIENCY || quantity == Quantity.FUEL_TRIM ? 1e3 : 1e4;
+    private static double roundedUp(double step, double value) {
         double noise = 1e-6;
-        return Math.ceil(value * steps - noise) / steps;
+        return BigDecimal.valueOf(Math.ceil(value / step - noise))
+                .multiply(BigDecimal.valueOf(step))
+                .doubleValue();
     }
 
     /** The table to ride with. */

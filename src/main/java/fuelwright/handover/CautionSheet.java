@@ -23,6 +23,9 @@ final class CautionSheet {
 
     private static final CSVFormat FORMAT = CSVFormat.RFC4180;
 
+    /** The rule that is about the target, not about the fuel. */
+    private static final String OF_TARGET = "target-lean";
+
     private CautionSheet() {}
 
     static String write(Handed handed) {
@@ -80,17 +83,14 @@ final class CautionSheet {
         }
         Table table = handed.proposal().before();
         List<Integer> cells = new ArrayList<>(caution.cells());
-        cells.sort(Comparator.comparingDouble((Integer c) -> -weight(handed, c)));
+        cells.sort(Comparator.comparingDouble(
+                (Integer c) -> caution.rule().equals(OF_TARGET) ? -targetLambda(handed, c) : -weight(handed, c)));
         for (int cell : cells) {
-            CellProposal c = handed.proposal().cell(cell);
             places.add(new String[] {
                 number(table.loadAt(cell)),
                 number(table.speedAt(cell)),
                 "",
-                "now " + number(c.before()) + "; proposed " + number(c.after()) + "; change "
-                        + fixed(c.changePercent(), 1)
-                        + " %; uncertainty " + fixed(handed.estimate().uncertaintyPercent(cell), 1) + " %; readings "
-                        + fixed(handed.estimate().independentReadings(cell), 1)
+                caution.rule().equals(OF_TARGET) ? target(handed, cell) : fuel(handed, cell)
             });
         }
         if (places.isEmpty()) {
@@ -99,6 +99,28 @@ final class CautionSheet {
             places.get(0)[3] = "worst of " + count(caution) + ": " + places.get(0)[3];
         }
         return places;
+    }
+
+    private static String fuel(Handed handed, int cell) {
+        CellProposal c = handed.proposal().cell(cell);
+        return "now " + number(c.before()) + "; proposed " + number(c.after()) + "; change "
+                + fixed(c.changePercent(), 1)
+                + " %; uncertainty " + fixed(handed.estimate().uncertaintyPercent(cell), 1) + " %; readings "
+                + fixed(handed.estimate().independentReadings(cell), 1);
+    }
+
+    private static String target(Handed handed, int cell) {
+        double lambda = targetLambda(handed, cell);
+        return Double.isFinite(lambda) ? "target lambda " + fixed(lambda, 3) : "";
+    }
+
+    private static double targetLambda(Handed handed, int cell) {
+        Table table = handed.proposal().before();
+        return handed.job()
+                .targetLambda()
+                .filter(t -> t.load().kind() == table.load().kind())
+                .map(t -> t.value(table.speedAt(cell), table.loadAt(cell)))
+                .orElse(Double.NaN);
     }
 
     private static String count(Caution caution) {

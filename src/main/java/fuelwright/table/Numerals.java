@@ -36,6 +36,13 @@ public final class Numerals {
         return plain(exact.round(new MathContext(17, RoundingMode.HALF_EVEN)));
     }
 
+    /** How many decimals {@link #shortest} gives a figure. */
+    static int decimals(double value) {
+        String text = shortest(value);
+        int point = text.indexOf('.');
+        return point < 0 ? 0 : text.length() - point - 1;
+    }
+
     private static String plain(BigDecimal number) {
         return number.stripTrailingZeros().toPlainString();
     }

@@ -1,5 +1,7 @@
 package fuelwright.table;
 
+import java.math.BigDecimal;
+import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -20,6 +22,8 @@ public final class Table {
         /** One row for each load, engine speed across. */
         SPEED_ACROSS
     }
+
+    private static final double COARSEST_PERCENT = 0.2;
 
     /** Key of the note that says which cylinder a table feeds, and what may stand there. */
     static final String CYLINDER = "cylinder";
@@ -153,6 +157,33 @@ public final class Table {
             fuel[c] = quantity.delivered(fuel[c], deadTimeMs);
         }
         return with(Quantity.MULTIPLIER, fuel);
+    }
+
+    /**
+     * The last digit that a figure worked out from this table is written with: one more than the table's own have, but no finer than its
+     * quantity is worth, and no coarser than {@value #COARSEST_PERCENT} % of a usual cell.
+     */
+    public double writtenStep() {
+        double finest = quantity.finestStep();
+        if (!quantity.isFuel()) {
+            return finest;
+        }
+        int decimals = 0;
+        double[] sizes = new double[values.length];
+        for (int cell = 0; cell < values.length; cell++) {
+            decimals = Math.max(decimals, Numerals.decimals(values[cell]));
+            sizes[cell] = quantity == Quantity.FUEL_TRIM ? 100 + values[cell] : Math.abs(values[cell]);
+        }
+        Arrays.sort(sizes);
+        double coarsest = COARSEST_PERCENT / 100 * sizes[(sizes.length - 1) / 2];
+        double step = 1;
+        for (int digits = 1; digits <= decimals + 1 || step > coarsest; digits++) {
+            step = new BigDecimal(BigInteger.ONE, digits).doubleValue();
+            if (step <= finest) {
+                return finest;
+            }
+        }
+        return step;
     }
 
     /** The same axes, notes and orientation with other cells. */

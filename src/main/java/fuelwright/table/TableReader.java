@@ -89,7 +89,9 @@ public final class TableReader {
         }
         Table table = table(axes.get(), quantity.get().quantity(), cells, notes);
         Plausibility.check(table, problems);
-        oddCells(table, grid, problems);
+        if (!problems.refused()) {
+            oddCells(table, grid, problems);
+        }
         return problems.refused() ? Loaded.refused(problems.issues()) : Loaded.of(table, problems.issues());
     }
 

@@ -20,12 +20,15 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 
 /**
  * The first-ride table: what the bore forecast says before anybody has ridden, so that the first ride isn't lean where a bigger body
  * flows more. The rule is {@link FirstRideTable}'s; here files, objections and what the user is told come to it.
  */
 public final class FirstRide {
+
+    private static final Set<String> OF_NO_RIDE = Set.of("lean-not-checked", "injector-duty-not-checked");
 
     private FirstRide() {}
 
@@ -46,6 +49,19 @@ public final class FirstRide {
             Objects.requireNonNull(uncertainty, "uncertainty");
             Objects.requireNonNull(remark, "remark");
             cautions = List.copyOf(cautions);
+        }
+
+        /** Where there are rides, that there are none is no caution; they are judged with the table they were made with. */
+        private Outcome besideRides() {
+            return new Outcome(
+                    before,
+                    after,
+                    change,
+                    uncertainty,
+                    remark,
+                    cautions.stream()
+                            .filter(c -> !OF_NO_RIDE.contains(c.rule()))
+                            .toList());
         }
 
         /** Most fuel added to a cell, %. */
@@ -97,12 +113,16 @@ public final class FirstRide {
     public static Loaded<Outcome> of(Job job) {
         double deadTimeMs = job.proposal().deadTimeMs();
         boolean target = job.targetTable().filter(t -> t.quantity().isMixture()).isPresent();
-        return of(
+        Loaded<Outcome> outcome = of(
                 job.name(),
                 job.fuelTable().orElseThrow(),
                 target ? Optional.of(Usable.targetLambda(job)) : Optional.empty(),
                 job.machine(),
-                deadTimeMs > 0 ? OptionalDouble.of(deadTimeMs) : OptionalDouble.empty());
+                deadTimeMs > 0 ? OptionalDouble.of(deadTimeMs) : OptionalDouble.empty(),
+                job.hardware().keepsCells() ? job.proposal().step() : 0);
+        return job.rides().isEmpty()
+                ? outcome
+                : new Loaded<>(outcome.value().map(Outcome::besideRides), outcome.issues());
     }
 
     /** Without a target table, which is said in a caution. */
@@ -119,6 +139,17 @@ public final class FirstRide {
      */
     public static Loaded<Outcome> of(
             String name, Table table, Optional<Table> targetLambda, Machine machine, OptionalDouble deadTimeMs) {
+        return of(name, table, targetLambda, machine, deadTimeMs, 0);
+    }
+
+    /** @param step the hardware's smallest step in the table's own unit; 0: as fine as a file shows it */
+    private static Loaded<Outcome> of(
+            String name,
+            Table table,
+            Optional<Table> targetLambda,
+            Machine machine,
+            OptionalDouble deadTimeMs,
+            double step) {
         List<Issue> objections = FuelCells.objections(name, table, deadTimeMs);
         if (!objections.isEmpty()) {
             return Loaded.refused(objections);
@@ -141,7 +172,7 @@ public final class FirstRide {
                 table,
                 forecast,
                 HighLoad.of(machine),
-                ProposalSettings.defaults().withDeadTimeMs(deadTimeMs.orElse(0)));
+                ProposalSettings.defaults().withDeadTimeMs(deadTimeMs.orElse(0)).withStep(step));
         double[] change = new double[table.cells()];
         double[] uncertainty = new double[table.cells()];
         for (int cell = 0; cell < table.cells(); cell++) {

@@ -58,14 +58,14 @@ class FirstRideTableTest {
             double log = forecast.logFactor(n, t);
             double most = log + 1.65 * forecast.logUncertainty(n, t);
             double got = first.table().at(cell);
-            assertTrue(got >= 50 * Math.exp(log) - 1e-9 && got <= 50 * Math.exp(most) + 0.0011);
+            assertTrue(got >= 50 * Math.exp(log) - 1e-9 && got <= 50 * Math.exp(most) + 0.1001);
             assertEquals(100 * (got / 50 - 1), first.changePercent(cell), 1e-9);
             assertEquals(100 * Math.expm1(log), first.forecastPercent(cell), 1e-9);
             if (high.at(n, t, Double.NaN, Double.NaN)) {
-                assertEquals(50 * Math.exp(most), got, 0.0011);
+                assertEquals(50 * Math.exp(most), got, 0.1001);
                 highCells++;
             } else if (forecast.pressureRatio(n, t) <= 0.5) {
-                assertEquals(50 * Math.exp(log), got, 0.0011);
+                assertEquals(50 * Math.exp(log), got, 0.1001);
                 lightCells++;
             }
         }
@@ -85,6 +85,23 @@ class FirstRideTableTest {
         }
     }
 
+    /** One decimal more than the table has, or the step asked for; always up, so at high load never to the lean side. */
+    @Test
+    void figuresHaveAtMostOneDecimalMoreThanTheTableAndAreRoundedUp() {
+        Table old = table(Quantity.VOLUMETRIC_EFFICIENCY, 50.5);
+        BoreForecast forecast = BoreForecast.of(BIGGER).orElseThrow();
+        for (double step : new double[] {0, 0.5}) {
+            FirstRideTable first = first(old, BIGGER, SETTINGS.withStep(step));
+            double grid = step > 0 ? step : 0.01;
+            for (int cell = 0; cell < old.cells(); cell++) {
+                double got = first.table().at(cell);
+                assertEquals(Math.rint(got / grid), got / grid, 1e-6, "cell " + cell);
+                double exact = 50.5 * Math.exp(forecast.logFactor(old.speedAt(cell), old.loadAt(cell)));
+                assertTrue(got >= exact - 1e-6, "cell " + cell);
+            }
+        }
+    }
+
     @Test
     void thePulsesDeadTimeIsNotMultiplied() {
         Table old = table(Quantity.INJECTOR_PULSE, 3);
@@ -92,7 +109,7 @@ class FirstRideTableTest {
         FirstRideTable without = first(old, BIGGER, SETTINGS);
         for (int cell = 0; cell < old.cells(); cell++) {
             double gain = without.table().at(cell) / 3;
-            assertEquals(1 + 2 * gain, with.table().at(cell), 2e-4);
+            assertEquals(1 + 2 * gain, with.table().at(cell), 2e-3);
         }
     }
 

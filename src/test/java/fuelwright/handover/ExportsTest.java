@@ -11,6 +11,7 @@ import fuelwright.table.Table;
 import fuelwright.table.TableReader;
 import java.io.StringReader;
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
@@ -119,6 +120,36 @@ class ExportsTest {
         for (int c = 0; c < readings.cells(); c++) {
             assertEquals(handed.estimate().independentReadings(c) > 0, readings.at(c) > 0);
         }
+    }
+
+    @Test
+    void export06b_a_caution_about_the_target_gives_the_targets_figures() throws Exception {
+        Table fuel = MadeUpHandover.fuelTable();
+        double[] lambda = new double[fuel.cells()];
+        Arrays.fill(lambda, 0.88);
+        lambda[3] = 1.02;
+        lambda[4] = 1.04;
+        Caution lean = new Caution(
+                "target-lean",
+                Caution.Level.STOP,
+                "The target is leaner than safe",
+                "2 cells",
+                "Make it richer",
+                new TreeSet<>(List.of(3, 4)),
+                List.of());
+        Handed made = MadeUpHandover.with("job", List.of(lean));
+        Handed handed = new Handed(
+                made.job().withTargetTable(fuel.with(Quantity.LAMBDA, lambda)),
+                made.screened(),
+                made.estimate(),
+                made.proposal(),
+                made.validation(),
+                made.cautions());
+        List<CSVRecord> lines = CSVFormat.RFC4180
+                .parse(new StringReader(text(Exports.files(handed), Exports.CAUTIONS)))
+                .getRecords();
+        assertEquals("worst of 2 cells: target lambda 1.040", lines.get(1).get(6));
+        assertEquals("target lambda 1.020", lines.get(2).get(6));
     }
 
     @Test

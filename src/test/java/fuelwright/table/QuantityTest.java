@@ -45,4 +45,27 @@ class QuantityTest {
         assertThrows(IllegalStateException.class, () -> Quantity.READINGS.delivered(1, 0));
         assertThrows(IllegalStateException.class, () -> Quantity.AFR.fromDelivered(1, 0));
     }
+
+    /** One decimal more than the table has; finer where that would be coarse for its cells, never finer than the quantity is worth. */
+    @Test
+    void whatIsWorkedOutIsWrittenWithOneDecimalMore() {
+        assertEquals(0.1, step(Quantity.VOLUMETRIC_EFFICIENCY, 62, 80));
+        assertEquals(0.01, step(Quantity.VOLUMETRIC_EFFICIENCY, 62.5, 80));
+        assertEquals(0.01, step(Quantity.VOLUMETRIC_EFFICIENCY, 62.517, 80));
+        assertEquals(0.001, step(Quantity.MULTIPLIER, 1, 1));
+        assertEquals(0.001, step(Quantity.MULTIPLIER, 1.05, 1));
+        assertEquals(0.001, step(Quantity.INJECTOR_PULSE, 3, 6));
+        assertEquals(0.1, step(Quantity.FUEL_TRIM, 0, -4));
+        assertEquals(0.01, step(Quantity.FUEL_TRIM, 0.5, -4));
+        assertEquals(Quantity.AFR.finestStep(), step(Quantity.AFR, 13, 14));
+    }
+
+    private static double step(Quantity quantity, double one, double other) {
+        return Table.of(
+                        quantity,
+                        new Axis(Axis.Kind.ENGINE_SPEED, 1000, 8000),
+                        new Axis(Axis.Kind.THROTTLE, 0, 100),
+                        new double[] {one, other, one, other})
+                .writtenStep();
+    }
 }

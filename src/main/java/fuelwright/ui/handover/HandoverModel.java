@@ -47,6 +47,8 @@ public final class HandoverModel {
         }
     }
 
+    private static final String PDF = ".pdf";
+
     private final Session session;
     private final ObjectProperty<Step> step = new SimpleObjectProperty<>(Step.WRITE);
     private final BooleanProperty stopsRead = new SimpleBooleanProperty();
@@ -235,8 +237,19 @@ public final class HandoverModel {
         if (!mayLeave()) {
             throw new IllegalStateException("a Stop caution is unread");
         }
+        Path named = named(file);
+        if (!named.equals(file) && Files.exists(named)) {
+            outcome.set(Words.of("handover.pdf.exists", named.getFileName()));
+            return;
+        }
         session.outputs()
-                .writePdf(name, file, done -> outcome.set(Words.of("handover.written.one", done.getFileName())));
+                .writePdf(name, named, done -> outcome.set(Words.of("handover.written.one", done.getFileName())));
+    }
+
+    /** A name without an ending gets the usual one. */
+    private static Path named(Path file) {
+        String name = String.valueOf(file.getFileName());
+        return name.toLowerCase(java.util.Locale.ROOT).endsWith(PDF) ? file : file.resolveSibling(name + PDF);
     }
 
     /** Whether an earlier handover lies in that folder. */

@@ -32,6 +32,7 @@ record BoreForecastPicture(Curves curves, HeatMap map, int range, String words) 
     private static final double USUAL_TOP_RPM = 8000;
     private static final double LEAST_RPM = 1500;
     private static final int CURVES = 5;
+    private static final double UNSURE_PERCENT = 5;
     private static final double TINT = 0.65;
 
     /**
@@ -87,7 +88,9 @@ record BoreForecastPicture(Curves curves, HeatMap map, int range, String words) 
             return TableWords.map(axes, cell -> {
                 double factor = 1 + change[cell] / 100;
                 double doubt = 100 * factor * forecast.logUncertainty(axes.speedAt(cell), axes.loadAt(cell));
-                String figure = Figures.signed(change[cell], 0);
+                // What may be either way must not look like a cell that needs no change.
+                boolean open = Math.abs(change[cell]) < 0.5 && doubt >= UNSURE_PERCENT;
+                String figure = open ? "?" : Figures.signed(change[cell], 0);
                 return new HeatCell(
                         figure,
                         Figures.plusMinus(doubt, 0),

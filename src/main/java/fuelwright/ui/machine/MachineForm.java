@@ -10,11 +10,13 @@ import fuelwright.ui.theme.Figures;
 import fuelwright.ui.theme.Words;
 import java.util.EnumMap;
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /**
  * What stands in the form's fields, and the machine that follows from it. Pure.
@@ -25,30 +27,44 @@ record MachineForm(Map<Field, String> texts, Fuel fuel) {
 
     /** The fields, with the span that is let in. */
     enum Field {
-        DISPLACEMENT(20, 20000),
+        DISPLACEMENT(20, 20000, "cm³", "cm3", "ccm", "cc"),
         BODIES(1, 16),
-        REDLINE(500, 25000),
-        BORE_BEFORE(5, 200),
-        SHAFT_BEFORE(0, 50),
-        CLOSED_BEFORE(0, 45),
-        OPEN_BEFORE(1, 90),
-        BORE_AFTER(5, 200),
-        SHAFT_AFTER(0, 50),
-        CLOSED_AFTER(0, 45),
-        OPEN_AFTER(1, 90),
-        ALTITUDE(-400, 6000),
+        REDLINE(500, 25000, "rpm"),
+        BORE_BEFORE(5, 200, "mm"),
+        SHAFT_BEFORE(0, 50, "mm"),
+        CLOSED_BEFORE(0, 45, "°", "deg"),
+        OPEN_BEFORE(1, 90, "°", "deg"),
+        BORE_AFTER(5, 200, "mm"),
+        SHAFT_AFTER(0, 50, "mm"),
+        CLOSED_AFTER(0, 45, "°", "deg"),
+        OPEN_AFTER(1, 90, "°", "deg"),
+        ALTITUDE(-400, 6000, "m"),
         INJECTORS(1, 32),
-        INJECTOR_BEFORE(10, 10_000),
-        INJECTOR_AFTER(10, 10_000),
-        DEAD_TIME(0, 5),
+        INJECTOR_BEFORE(10, 10_000, "cm³/min", "cm3/min", "cc/min"),
+        INJECTOR_AFTER(10, 10_000, "cm³/min", "cm3/min", "cc/min"),
+        DEAD_TIME(0, 5, "ms"),
         INJECTIONS(1, 4);
 
         private final double least;
         private final double most;
+        private final List<String> units;
 
-        Field(double least, double most) {
+        Field(double least, double most, String... units) {
             this.least = least;
             this.most = most;
+            this.units = List.of(units);
+        }
+
+        /** What is typed without the field's own unit behind it. */
+        private String bare(String text) {
+            String typed = text.strip();
+            String small = typed.toLowerCase(java.util.Locale.ROOT);
+            return units.stream()
+                    .filter(small::endsWith)
+                    .findFirst()
+                    .map(unit ->
+                            typed.substring(0, typed.length() - unit.length()).strip())
+                    .orElse(typed);
         }
 
         String key() {
@@ -57,6 +73,7 @@ record MachineForm(Map<Field, String> texts, Fuel fuel) {
     }
 
     private static final Set<Field> WHOLE = EnumSet.of(Field.BODIES, Field.INJECTORS, Field.INJECTIONS);
+    private static final Pattern FIGURE = Pattern.compile("[+-]?(\\d+\\.?\\d*|\\.\\d+)");
     private static final double USUAL_SHAFT_MM = 8;
     private static final double USUAL_CLOSED_DEG = 5;
     private static final double USUAL_OPEN_DEG = 85;
@@ -156,7 +173,7 @@ record MachineForm(Map<Field, String> texts, Fuel fuel) {
 
     private OptionalDouble number(Field field) {
         try {
-            double value = Double.parseDouble(texts.get(field).strip().replace(',', '.'));
+            double value = figure(field.bare(texts.get(field)).replace(',', '.'));
             return Double.isFinite(value) ? OptionalDouble.of(value) : OptionalDouble.empty();
         } catch (NumberFormatException e) {
             return OptionalDouble.empty();
@@ -165,6 +182,25 @@ record MachineForm(Map<Field, String> texts, Fuel fuel) {
 
     private OptionalInt whole(Field field) {
         return number(field).stream().mapToInt(v -> (int) v).findFirst();
+    }
+
+    /** Digits alone: "5d" and "0x1p3" are numbers only to a compiler. */
+    private static double figure(String text) {
+        if (!FIGURE.matcher(text).matches()) {
+            throw new NumberFormatException(text);
+        }
+        return Double.parseDouble(text);
+    }
+
+    /** The form without what can't be: such a field is as good as empty. */
+    MachineForm withoutProblems() {
+        MachineForm form = this;
+        for (Field field : Field.values()) {
+            if (problem(field).isPresent()) {
+                form = form.with(field, "");
+            }
+        }
+        return form;
     }
 
     /** The machine; empty while any field has a problem. */

@@ -79,7 +79,7 @@ public final class MachineModel {
         }
         MachineForm form = form();
         problems.forEach((field, problem) -> problem.set(form.problem(field).orElse("")));
-        form.machine().ifPresent(typed::set);
+        form.withoutProblems().machine().ifPresent(typed::set);
         picture();
     }
 
@@ -110,7 +110,7 @@ public final class MachineModel {
         return before > 0 ? OptionalDouble.of(after / before) : OptionalDouble.empty();
     }
 
-    /** The machine as it is typed: the last that could be. */
+    /** The machine as it is typed; what can't be is as good as not known. */
     ReadOnlyObjectProperty<Machine> typedProperty() {
         return typed.getReadOnlyProperty();
     }

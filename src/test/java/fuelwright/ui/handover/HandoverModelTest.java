@@ -15,10 +15,16 @@ import fuelwright.ui.FixtureServices;
 import fuelwright.ui.plot.HeatCell;
 import fuelwright.ui.session.SameThreadRunner;
 import fuelwright.ui.session.Session;
+import fuelwright.work.Analysis;
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 class HandoverModelTest {
 
@@ -72,6 +78,31 @@ class HandoverModelTest {
         model.pdfProperty().set(true);
         model.export(Path.of("out"), true);
         assertTrue(model.outcomeProperty().get().contains("entry-sheet.pdf"));
+    }
+
+    @Test
+    void aPdfGetsItsEndingAndNeverTakesAnothersPlaceUnasked(@TempDir Path folder) throws IOException {
+        List<Path> written = new ArrayList<>();
+        Session own = new Session(
+                new FixtureServices() {
+                    @Override
+                    public void writePdf(Analysis analysis, String name, Path file) {
+                        written.add(file);
+                    }
+                },
+                new SameThreadRunner());
+        HandoverModel stage = new HandoverModel(own);
+        own.openSample();
+        stage.stopsReadProperty().set(true);
+        stage.writePdf("report.pdf", folder.resolve("my report"));
+        stage.writePdf("report.pdf", folder.resolve("b.PDF"));
+        assertEquals(List.of(folder.resolve("my report.pdf"), folder.resolve("b.PDF")), written);
+        Files.createFile(folder.resolve("old.pdf"));
+        stage.writePdf("report.pdf", folder.resolve("old"));
+        assertEquals(2, written.size());
+        assertTrue(stage.outcomeProperty().get().startsWith("old.pdf is there already"));
+        stage.writePdf("report.pdf", folder.resolve("old.pdf"));
+        assertEquals(3, written.size());
     }
 
     @Test

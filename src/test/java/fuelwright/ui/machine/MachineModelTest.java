@@ -11,6 +11,8 @@ import fuelwright.job.Job;
 import fuelwright.mixture.Fuel;
 import fuelwright.safety.Limit;
 import fuelwright.ui.FixtureServices;
+import fuelwright.ui.plot.HeatCell;
+import fuelwright.ui.plot.HeatMap;
 import fuelwright.ui.session.SameThreadRunner;
 import fuelwright.ui.session.Session;
 import fuelwright.ui.session.Stage;
@@ -105,6 +107,41 @@ class MachineModelTest {
         assertEquals(StageState.DONE, StageState.of(Stage.MACHINE, session.job(), null, false, false));
     }
 
+    @ParameterizedTest
+    @CsvSource({"44 mm", "44mm", "44 MM", "' 44.0 mm '"})
+    void aFigureMayHaveItsOwnUnitBehindIt(String typed) {
+        session.openSample();
+        model.textProperty(MachineForm.Field.BORE_AFTER).set("50");
+        model.textProperty(MachineForm.Field.BORE_AFTER).set(typed);
+        assertEquals("", model.problemProperty(MachineForm.Field.BORE_AFTER).get());
+        assertEquals(44, model.typedProperty().get().after().orElseThrow().boreMm());
+        model.textProperty(MachineForm.Field.DISPLACEMENT).set("720 cm³");
+        model.textProperty(MachineForm.Field.OPEN_AFTER).set("85°");
+        model.commit();
+        assertEquals(720, session.job().machine().displacementCc().orElseThrow());
+        assertEquals(44, session.job().machine().after().orElseThrow().boreMm());
+        model.textProperty(MachineForm.Field.BORE_AFTER).set("44 rpm");
+        assertFalse(model.problemProperty(MachineForm.Field.BORE_AFTER).get().isEmpty());
+    }
+
+    /** Closed, the forecast may be either way by more than most changes: that is no "no change". */
+    @Test
+    void aForecastThatCouldBeEitherWayIsNoZero() {
+        session.openSample();
+        HeatMap map = model.forecastProperty().get().map();
+        int questions = 0;
+        for (int cell = 0; cell < map.cells().size(); cell++) {
+            HeatCell c = map.cells().get(cell);
+            double doubt = Double.parseDouble(c.below().substring(1));
+            boolean zero = c.figure().equals("0")
+                    || c.figure().equals("+0")
+                    || c.figure().equals("−0");
+            assertFalse(zero && doubt >= 5, c.words());
+            questions += c.figure().equals("?") ? 1 : 0;
+        }
+        assertTrue(questions > 0);
+    }
+
     @Test
     void anotherFuelIsTakenAtOnce() {
         session.openSample();
@@ -130,7 +167,10 @@ class MachineModelTest {
         assertEquals(44, session.job().machine().after().orElseThrow().boreMm());
         assertTrue(middle(model.forecastProperty().get()) > middle(before) + 5);
         model.textProperty(MachineForm.Field.BORE_AFTER).set("5o");
-        assertTrue(middle(model.forecastProperty().get()) > middle(before) + 5);
+        assertNull(model.forecastProperty().get(), "what is said to be no number isn't drawn either");
+        assertTrue(model.typedProperty().get().after().isEmpty());
+        model.textProperty(MachineForm.Field.BORE_AFTER).set("50");
+        assertNotNull(model.forecastProperty().get());
         model.textProperty(MachineForm.Field.BORE_AFTER).set("");
         assertNull(model.forecastProperty().get());
     }

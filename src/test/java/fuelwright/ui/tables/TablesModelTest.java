@@ -94,6 +94,21 @@ class TablesModelTest {
     }
 
     @Test
+    void whereRidesAreOpenNothingSaysThatThereIsNone() {
+        session.openSample();
+        model.shownProperty().set(TablesModel.Shown.FIRST_RIDE);
+        var rules = model.firstRideProperty().get().cautions().stream()
+                .map(c -> c.rule())
+                .toList();
+        assertFalse(rules.contains("lean-not-checked") || rules.contains("injector-duty-not-checked"), rules + "");
+        session.edit(job -> job.withRides(List.of()).withMachine(job.machine().with(fuelwright.mixture.Fuel.E5)));
+        rules = model.firstRideProperty().get().cautions().stream()
+                .map(c -> c.rule())
+                .toList();
+        assertTrue(rules.contains("lean-not-checked"), rules + "");
+    }
+
+    @Test
     void aFirstRideTableThatComesLateIsDropped() {
         SameThreadRunner runner = new SameThreadRunner();
         Session slow = new Session(new FixtureServices(), runner);
