@@ -60,8 +60,13 @@ public final class ShellExhibits {
             add("Rail", stage.words(), new Rail(session(s -> s.stageProperty().set(stage))), 160, 620);
         }
         add("NextBox", "empty job", new NextBox(sessions.get()), 160, 0);
-        add("TopBar", "empty job, lambda", new TopBar(sessions.get(), () -> {}, () -> {}), WIDE, 0);
-        add("TopBar", "AFR", new TopBar(session(s -> s.afrProperty().set(true)), () -> {}, () -> {}), WIDE, 0);
+        add("TopBar", "empty job, lambda", new TopBar(sessions.get(), () -> {}, () -> {}, () -> {}), WIDE, 0);
+        add(
+                "TopBar",
+                "AFR",
+                new TopBar(session(s -> s.afrProperty().set(true)), () -> {}, () -> {}, () -> {}),
+                WIDE,
+                0);
         add("ViewMenu", "closed", new ViewMenu(sessions.get()), 0, 0);
         add("StatusLine", "empty job", new StatusLine(sessions.get()), WIDE, 0);
     }
