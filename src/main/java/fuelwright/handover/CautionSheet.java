@@ -77,7 +77,7 @@ final class CautionSheet {
             places.add(new String[] {
                 number(m.load()),
                 number(m.speedRpm()),
-                m.rideName() + " at " + fixed(m.startS(), 1) + " s",
+                m.rideName() + " at " + Figures.moment(m.startS()),
                 m.worstWords() + " for " + fixed(m.lengthS(), 2) + " s"
             });
         }

@@ -2,6 +2,7 @@ package fuelwright.handover;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.Locale;
 
 /** Numbers as people read them: a true minus sign, no exponent, never '−0'. */
 final class Figures {
@@ -15,6 +16,20 @@ final class Figures {
         }
         BigDecimal rounded = new BigDecimal(value).setScale(decimals, RoundingMode.HALF_UP);
         return (rounded.signum() < 0 ? "−" : "") + rounded.abs().toPlainString();
+    }
+
+    /** A time of a ride: seconds, from one hour on a clock of hours, minutes and seconds. */
+    static String moment(double timeS) {
+        double tenths = Math.rint(timeS * 10);
+        long whole = (long) (tenths / 10);
+        return !(tenths >= 36_000)
+                ? plain(timeS, 1) + " s"
+                : String.format(
+                        Locale.ROOT,
+                        "%d:%02d:%04.1f",
+                        whole / 3600,
+                        whole / 60 % 60,
+                        (tenths - 600 * (whole / 60)) / 10);
     }
 
     /** With a sign in front unless it rounds to zero. */

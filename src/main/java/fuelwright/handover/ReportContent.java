@@ -100,7 +100,7 @@ final class ReportContent {
         map.put("todo", StopNotes.ended(caution.todo()));
         List<String> moments = caution.moments().stream()
                 .limit(MOST_MOMENTS)
-                .map(m -> m.rideName() + ", " + Figures.plain(m.startS(), 1) + " s: " + Figures.trimmed(m.worst(), 3)
+                .map(m -> m.rideName() + ", " + Figures.moment(m.startS()) + ": " + Figures.trimmed(m.worst(), 3)
                         + " for " + Figures.plain(m.lengthS(), 1) + " s at " + Figures.plain(m.speedRpm(), 0)
                         + " rpm, load "
                         + Figures.plain(m.load(), 0))

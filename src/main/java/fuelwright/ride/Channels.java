@@ -15,6 +15,7 @@ final class Channels {
     private final RideOptions options;
     private final int headingLine;
     private final List<Issue> issues = new ArrayList<>();
+    private Optional<Unit> temperatures = Optional.empty();
 
     Channels(String file, RideOptions options, int headingLine) {
         this.file = file;
@@ -31,6 +32,7 @@ final class Channels {
         RoleGuess roles = new RoleGuess(file, options, headingLine);
         roles.assign(drafts);
         issues.addAll(roles.issues());
+        temperatures = temperatures(drafts);
         MixtureUnits mixtures = new MixtureUnits(this, options);
         for (Draft draft : drafts) {
             if (draft.role == Role.OTHER) {
@@ -49,6 +51,22 @@ final class Channels {
         }
         new GaugePressure(this).convert(drafts);
         return drafts.stream().map(Draft::channel).toList();
+    }
+
+    /** The unit that temperatures of this file are in, by those that state theirs, or whose figures leave no choice; empty where that isn't one. */
+    private Optional<Unit> temperatures(List<Draft> drafts) {
+        List<Unit> units = drafts.stream()
+                .filter(d -> d.role == Role.COOLANT || d.role == Role.INTAKE_AIR)
+                .filter(d -> d.stats.count() > 0)
+                .flatMap(d -> chosenUnit(d).or(() -> UnitChoice.onlyTemperature(d)).stream())
+                .distinct()
+                .toList();
+        return units.size() == 1 ? Optional.of(units.get(0)) : Optional.empty();
+    }
+
+    /** The unit of the file's other temperatures. */
+    Optional<Unit> temperatures() {
+        return temperatures;
     }
 
     /** A trim that stays about 1 is a factor, not a percentage: 1.08 is 8 % more fuel. */

@@ -50,7 +50,8 @@ final class MixtureUnits {
         if (unit != Unit.AIR_FUEL_RATIO && middle > 5 && middle < 40) {
             channels.doubt(
                     draft,
-                    Say.overruled(
+                    said(
+                            draft,
                             unit == Unit.LAMBDA ? "lambda" : "equivalence ratio",
                             "values about " + Figures.plain(middle) + " are an air–fuel ratio; read as AFR"),
                     "choose the unit by hand if that is wrong");
@@ -64,8 +65,10 @@ final class MixtureUnits {
         } else if (unit == Unit.LAMBDA && middle > LEAST_PERCENT && middle < MOST_PERCENT) {
             channels.doubt(
                     draft,
-                    Say.overruled(
-                            "lambda", "values about " + Figures.plain(middle) + " are percent of it; divided by 100"),
+                    said(
+                            draft,
+                            "lambda",
+                            "values about " + Figures.plain(middle) + " are percent of it; divided by 100"),
                     "choose the unit by hand if that is wrong");
             draft.scale(0.01, 0);
         } else if (!commanded && unit != Unit.AIR_FUEL_RATIO && looksNarrow(draft)) {
@@ -81,6 +84,14 @@ final class MixtureUnits {
                     "choose lambda by hand if the column counts lean as above 1");
         }
         apply(draft, unit);
+    }
+
+    /** Only a heading that names the unit is overruled; one such as "wideband" leaves it open. */
+    private static String said(Draft draft, String unit, String but) {
+        boolean named = draft.said
+                || draft.heading.unit().isPresent()
+                || draft.heading.words().matches(".* (lambda|lam|λ|phi|equivalence)\\d* .*");
+        return named ? Say.overruled(unit, but) : "the heading names no unit; " + but;
     }
 
     private static Unit unitOf(Draft draft) {

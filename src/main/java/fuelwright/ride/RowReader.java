@@ -59,10 +59,10 @@ final class RowReader {
         if (stripped.isEmpty()) {
             return Skip.BLANK;
         }
-        if (stripped.startsWith("#") || stripped.startsWith("//") || stripped.startsWith("\"#")) {
-            return Skip.COMMENT;
-        }
         char delimiter = layout.dialect().delimiter();
+        if (stripped.startsWith("#") || stripped.startsWith("//") || stripped.startsWith("\"#")) {
+            return lineNumber > layout.dataLine() && isAsWideAsRows(line, delimiter) ? Skip.NOT_FIGURES : Skip.COMMENT;
+        }
         String[] fields = alwaysReference ? CsvLine.byReference(line, delimiter) : CsvLine.split(line, delimiter);
         if (fields == null) {
             return Skip.QUOTE;
@@ -82,6 +82,12 @@ final class RowReader {
             return Skip.HEADING;
         }
         return figures(fields, filled, lineNumber, ended, row);
+    }
+
+    /** A comment among rows hardly has as many fields as they have: that is a row with an error for its first figure. */
+    private boolean isAsWideAsRows(String line, char delimiter) {
+        String[] fields = CsvLine.split(line, delimiter);
+        return fields != null && fields.length > 1 && fields.length >= layout.usualWidth();
     }
 
     private Skip figures(String[] fields, int filled, int lineNumber, boolean ended, double[] row) {

@@ -8,6 +8,9 @@ import java.util.Optional;
 /** The unit of a channel: as stated where the values can be that, otherwise the first of the usual ones by which they can. */
 final class UnitChoice {
 
+    private static final double HOT_AIR_C = 45;
+    private static final double HOT_COOLANT_C = 125;
+
     private UnitChoice() {}
 
     static Unit of(Draft draft, Optional<Unit> stated, Channels channels) {
@@ -34,6 +37,16 @@ final class UnitChoice {
                     "check the unit in the heading; choose it by hand if it was right");
             return other.orElse(unit);
         }
+        Optional<Unit> alike = dimension == Dimension.TEMPERATURE
+                ? channels.temperatures().filter(u -> u != usual.get(0) && fits(draft, u))
+                : Optional.empty();
+        if (alike.isPresent() && draft.stats.count() > 0) {
+            channels.doubt(
+                    draft,
+                    "no unit stated: read as " + alike.get().symbol() + ", as temperatures of this file are",
+                    "choose the unit by hand if that is wrong");
+            return alike.get();
+        }
         Optional<Unit> fitting = usual.stream().filter(u -> fits(draft, u)).findFirst();
         Unit unit = fitting.or(() -> usual.stream().findFirst()).orElse(Unit.ONE);
         if (draft.stats.count() > 0 && unit != Unit.ONE) {
@@ -43,12 +56,33 @@ final class UnitChoice {
                 if (draft.role == Role.ROAD_SPEED) {
                     draft.look("could be mph");
                 }
+                if (isHot(draft)) {
+                    channels.doubt(
+                            draft,
+                            Figures.plain(draft.stats.median()) + " °C is hot for " + draft.role.words()
+                                    + ": could it be °F?",
+                            "choose the unit by hand if it is");
+                }
             } else {
                 channels.doubt(
                         draft, "no unit stated: read as " + unit.symbol(), "choose the unit by hand if that is wrong");
             }
         }
         return unit;
+    }
+
+    /** Degrees Celsius that an engine hardly has, and that would be usual as Fahrenheit (common practice, no source). */
+    private static boolean isHot(Draft draft) {
+        return draft.role == Role.INTAKE_AIR && draft.stats.median() > HOT_AIR_C
+                || draft.role == Role.COOLANT && draft.stats.p98() > HOT_COOLANT_C;
+    }
+
+    /** The one unit other than the most usual in which a temperature's figures can be; empty where the most usual does. */
+    static Optional<Unit> onlyTemperature(Draft draft) {
+        List<Unit> usual = usual(draft.role);
+        return fits(draft, usual.get(0))
+                ? Optional.empty()
+                : usual.stream().filter(u -> fits(draft, u)).findFirst();
     }
 
     /** Figures of power and torque look alike in every unit that is in use: without one they aren't used. */

@@ -67,8 +67,11 @@ final class Say {
 
     static String minutes(double seconds) {
         long whole = Math.round(seconds);
-        return String.format(
-                Locale.ROOT, "%s%d:%02d", whole < 0 ? "-" : "", Math.abs(whole) / 60, Math.abs(whole) % 60);
+        long length = Math.abs(whole);
+        String clock = length < 3600
+                ? String.format(Locale.ROOT, "%d:%02d", length / 60, length % 60)
+                : String.format(Locale.ROOT, "%d:%02d:%02d", length / 3600, length / 60 % 60, length % 60);
+        return whole < 0 ? "-" + clock : clock;
     }
 
     static String rpm(double rpm) {

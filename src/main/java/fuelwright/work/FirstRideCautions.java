@@ -42,7 +42,7 @@ final class FirstRideCautions {
                     Caution.Level.NOTE,
                     "Target not checked",
                     "No target table was given, so nobody knows whether it is leaner than safe at high load",
-                    "Give the target table as well",
+                    "Give the target table as well (--target)",
                     new TreeSet<>(),
                     List.of()));
         }

@@ -162,6 +162,46 @@ class RoleSpecTest {
         assertTrue(!ride.mixtures().get(0).values().has(8));
     }
 
+    private static Ride temperatures(String coolant, int coolantAt, String intake, int intakeAt) {
+        StringBuilder text = new StringBuilder("time [s],rpm," + coolant + "," + intake + "\n");
+        for (int i = 0; i < 20; i++) {
+            text.append(String.format(
+                    java.util.Locale.ROOT, "%.1f,%d,%d,%d%n", i / 10.0, 2000 + i, coolantAt + i % 3, intakeAt + i % 2));
+        }
+        return BothWays.ride(text.toString());
+    }
+
+    @Test
+    @DisplayName("R-R-23 a temperature without a unit is in that of the file's others, and is worth a look")
+    void temperaturesAlike() {
+        for (String coolant : new String[] {"coolant [°F]", "coolant"}) {
+            Channel intake = channel(temperatures(coolant, 185, "IAT", 71), "IAT");
+            assertEquals(Unit.FAHRENHEIT, intake.unit(), coolant);
+            assertEquals(Channel.Confidence.LOOK, intake.confidence());
+            assertEquals(21.7, intake.values().at(0), 0.1);
+        }
+        Channel cool = channel(temperatures("coolant [°C]", 85, "IAT", 24), "IAT");
+        assertEquals(Unit.CELSIUS, cool.unit());
+        assertEquals(Channel.Confidence.SURE, cool.confidence());
+    }
+
+    @Test
+    @DisplayName("R-R-24 hot intake air without a unit is worth a look")
+    void hotIntakeAir() {
+        Channel hot = channel(temperatures("coolant [°C]", 85, "IAT", 71), "IAT");
+        assertEquals(Unit.CELSIUS, hot.unit());
+        assertEquals(Channel.Confidence.LOOK, hot.confidence());
+        assertTrue(hot.remark().contains("could it be °F?"), hot.remark());
+    }
+
+    @Test
+    @DisplayName("R-R-25 a heading that names no unit isn't said to name one")
+    void headingWithoutUnit() {
+        Ride ride = read("Wideband", i -> 13 + 0.1 * (i % 3));
+        assertWarns(ride, "the heading names no unit; values about 13.1 are an air–fuel ratio; read as AFR");
+        assertEquals(0, ride.overruledUnits().size());
+    }
+
     @Test
     @DisplayName("R-R-22 lambda in percent, and every heading whose unit was overruled is known as such")
     void percent() {

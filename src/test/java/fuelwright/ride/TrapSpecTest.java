@@ -57,6 +57,15 @@ class TrapSpecTest {
     }
 
     @Test
+    @DisplayName("R-X-01b a row that begins with a hash is no comment where it has the fields of a row")
+    void hashRow() {
+        assertSkipped("#REF,abc,--,x", "Line that isn't figures skipped: line 3");
+        Ride noted = ride(log("# a note, in words"));
+        assertEquals(6, noted.size());
+        assertTrue(BothWays.remarks(noted).contains("1 comment line"), BothWays.remarks(noted));
+    }
+
+    @Test
     @DisplayName("R-X-02 a row cut short")
     void cut() {
         assertSkipped("0.05,1000", "Line cut short skipped: line 3");

@@ -95,7 +95,7 @@ final class TimelinePainter {
             g.strokeLine(x, TOP, x, plotBottom);
             g.setFill(palette.muted());
             String text = Figures.clock(t, tick < 1 ? 1 : 0);
-            g.fillText(text, Math.min(x, width - 18), plotBottom + BAND + BOTTOM / 2);
+            g.fillText(text, Math.min(x, width - Math.max(18, 3.5 * text.length())), plotBottom + BAND + BOTTOM / 2);
         }
     }
 

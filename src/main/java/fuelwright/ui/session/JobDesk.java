@@ -143,6 +143,7 @@ public final class JobDesk {
                     belongsTo(Optional.of(target));
                     saved = job;
                     follow(session.job());
+                    session.say(Words.of("job.saved", target.getFileName()));
                     then.accept(target);
                 });
     }

@@ -30,6 +30,7 @@ import javafx.beans.property.ReadOnlyDoubleProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
+import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.property.SimpleBooleanProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.collections.ObservableList;
@@ -54,6 +55,7 @@ public final class Session {
     private final ReadOnlyObjectWrapper<Job> job = new ReadOnlyObjectWrapper<>(history.now());
     private final ReadOnlyBooleanWrapper canUndo = new ReadOnlyBooleanWrapper();
     private final ReadOnlyBooleanWrapper canRedo = new ReadOnlyBooleanWrapper();
+    private final ReadOnlyStringWrapper said = new ReadOnlyStringWrapper("");
     private final Notices notices = new Notices();
     private final Selection selection = new Selection();
     private final RideBook book = new RideBook();
@@ -264,18 +266,37 @@ public final class Session {
     /** Changes the job. The analysis follows by itself. */
     public void edit(UnaryOperator<Job> change) {
         if (history.put(book.sourced(change.apply(history.now())))) {
+            said.set("");
             publish();
         }
     }
 
     public void undo() {
+        Job before = history.now();
         history.undo();
+        say("change.back", before);
         publish();
     }
 
     public void redo() {
+        Job before = history.now();
         history.redo();
+        say("change.again", before);
         publish();
+    }
+
+    private void say(String key, Job before) {
+        said.set(before == history.now() ? "" : Words.of(key, Changes.words(before, history.now())));
+    }
+
+    /** Says quietly, in the status line, what was done. */
+    void say(String words) {
+        said.set(words);
+    }
+
+    /** What was done last, where it can't be seen; empty where there is nothing to say. */
+    public ReadOnlyStringProperty saidProperty() {
+        return said.getReadOnlyProperty();
     }
 
     private void publish() {

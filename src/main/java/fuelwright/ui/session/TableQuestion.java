@@ -4,6 +4,7 @@ import fuelwright.job.Job;
 import fuelwright.job.JobRide;
 import fuelwright.ride.Ride;
 import fuelwright.table.Table;
+import fuelwright.ui.theme.Words;
 import fuelwright.work.Analysis;
 import fuelwright.work.AnotherTable;
 import fuelwright.work.TableInUnit;
@@ -152,6 +153,7 @@ public final class TableQuestion {
             job = job.withRide(new JobRide(ride, Optional.empty()));
         }
         Job all = job;
+        session.issues().removeIf(i -> i.todo().equals(Words.of("question.waiting.todo")));
         session.edit(old -> all);
     }
 

@@ -82,7 +82,7 @@ public final class Shell {
         // Where there is too little room the work is cut short, not the bars around it.
         place.setMinSize(0, 0);
         middle.setMinSize(0, 0);
-        top = new TopBar(session, finder::show, jobActions::startNew, this::chooseFiles);
+        top = new TopBar(session, finder::show, jobActions::startNew, this::chooseFiles, jobActions::save);
         frame.setTop(top);
         frame.setLeft(rail);
         frame.setCenter(middle);

@@ -38,6 +38,7 @@ final class StatusLine extends HBox {
         bar.setAccessibleText(Words.of("status.progress"));
         getChildren().addAll(bar, what, cancel, Parts.gap(), stop);
         session.workingProperty().addListener((p, old, now) -> refresh());
+        session.saidProperty().addListener((p, old, now) -> refresh());
         session.doingProperty().addListener((p, old, now) -> refresh());
         session.analysisProperty().addListener((p, old, now) -> refresh());
         session.jobProperty().addListener((p, old, now) -> refresh());
@@ -49,10 +50,10 @@ final class StatusLine extends HBox {
         boolean working = session.workingProperty().get();
         Parts.show(bar, working);
         Parts.show(cancel, working);
-        what.setText(
-                working || !session.doingProperty().get().isEmpty()
-                        ? session.doingProperty().get()
-                        : holds());
+        String said = session.saidProperty().get();
+        String doing = session.doingProperty().get();
+        String now = working || !doing.isEmpty() ? doing : said.isEmpty() ? holds() : "";
+        what.setText(said.isEmpty() || now.isEmpty() ? said + now : said + " " + now);
         int stops = session.analysis() == null ? 0 : session.analysis().stops().size();
         Parts.show(stop, stops > 0);
         boolean answered = NextStep.unanswered(session).isEmpty();

@@ -15,14 +15,18 @@ final class TopBar extends HBox {
 
     private final ViewMenu view;
 
-    TopBar(Session session, Runnable find, Runnable begin, Runnable open) {
+    TopBar(Session session, Runnable find, Runnable begin, Runnable open, Runnable save) {
         super(8);
         view = new ViewMenu(session);
         getStyleClass().add("top-bar");
         setAlignment(javafx.geometry.Pos.CENTER_LEFT);
         Label name = Parts.label("", "muted");
         name.textProperty()
-                .bind(Bindings.createStringBinding(() -> session.job().title(), session.jobProperty()));
+                .bind(Bindings.createStringBinding(
+                        () -> session.job().title()
+                                + (session.desk().unsavedProperty().get() ? " · " + Words.of("job.unsaved") : ""),
+                        session.jobProperty(),
+                        session.desk().unsavedProperty()));
         name.setMinWidth(40);
         Button undo = Parts.button("top.undo", session::undo, "compact");
         undo.disableProperty().bind(session.canUndoProperty().not());
@@ -35,6 +39,7 @@ final class TopBar extends HBox {
                         Parts.gap(),
                         Parts.button("top.new", begin, "compact"),
                         Parts.button("top.open", open, "compact"),
+                        Parts.button("top.save", save, "compact"),
                         Parts.button("top.find", find, "compact"),
                         undo,
                         redo,

@@ -56,13 +56,16 @@ public final class Figures {
         return Double.isFinite(value) ? 3 : 0;
     }
 
-    /** A time of a ride as minutes and seconds. */
+    /** A time of a ride as minutes and seconds, from one hour on as hours, minutes and seconds. */
     public static String clock(double timeS, int decimals) {
         double rounded = Math.round(timeS * Math.pow(10, decimals)) / Math.pow(10, decimals);
         long minutes = (long) Math.floor(rounded / 60);
         double seconds = rounded - 60 * minutes;
         int width = decimals > 0 ? 3 + decimals : 2;
-        return String.format(Locale.ROOT, "%d:%0" + width + "." + decimals + "f", minutes, seconds);
+        String rest = String.format(Locale.ROOT, "%0" + width + "." + decimals + "f", seconds);
+        return minutes < 60
+                ? minutes + ":" + rest
+                : String.format(Locale.ROOT, "%d:%02d:%s", minutes / 60, minutes % 60, rest);
     }
 
     /** A length of time in words: seconds below two minutes, minutes above. */

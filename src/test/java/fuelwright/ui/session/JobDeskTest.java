@@ -64,6 +64,7 @@ class JobDeskTest {
         assertTrue(session.desk().unsavedProperty().get());
         assertFalse(session.desk().save(), "it has no file yet");
         session.desk().saveAs(folder.resolve("mine"), done -> {});
+        assertEquals("Saved mine.fwjob.", session.saidProperty().get());
         assertFalse(session.desk().unsavedProperty().get());
         Path file = folder.resolve("mine.fwjob");
         assertEquals(file, session.desk().fileProperty().get().orElseThrow());

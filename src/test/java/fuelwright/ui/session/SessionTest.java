@@ -54,6 +54,29 @@ class SessionTest {
     }
 
     @Test
+    void undoSaysWhatItTookBack() {
+        session.openSample();
+        session.edit(job -> job.withDisplayRatio(14.2));
+        assertEquals("", session.saidProperty().get());
+        session.undo();
+        assertEquals(
+                "Taken back: what the AFR display is set to (stage 3).",
+                session.saidProperty().get());
+        session.redo();
+        assertEquals(
+                "Done again: what the AFR display is set to (stage 3).",
+                session.saidProperty().get());
+        session.edit(job -> job.withRides(List.of()));
+        session.undo();
+        assertTrue(session.saidProperty().get().contains("the rides (stage 3)"));
+        session.startNew();
+        session.undo();
+        assertEquals(
+                "Taken back: another job in place of this one.",
+                session.saidProperty().get());
+    }
+
+    @Test
     void aChangeThatChangesNothingIsNoStep() {
         session.edit(job -> job.withName(job.name()));
         assertFalse(session.canUndoProperty().get());

@@ -165,6 +165,7 @@ class TableQuestionTest {
         assertEquals(1, session.question().waitingProperty().get().size(), "the same log again");
         assertEquals(TableQuestion.Other.HANDED, session.question().other());
         session.question().madeWithOther();
+        assertFalse(said().contains("waits"), said());
         assertEquals(List.of(Optional.of(fuel), Optional.empty()), tables());
         assertTrue(AnotherTable.sameFigures(corrected, session.job().fuelTable().orElseThrow()));
         assertEquals(1, session.job().past().size());

@@ -54,6 +54,10 @@ class FiguresTest {
         assertEquals("1:00.0", Figures.clock(59.96, 1));
         assertEquals("12:41.32", Figures.clock(761.32, 2));
         assertEquals("0:05", Figures.clock(5, 0));
+        assertEquals("59:59", Figures.clock(3599, 0));
+        assertEquals("1:00:00", Figures.clock(3599.6, 0));
+        assertEquals("13:53:20", Figures.clock(50_000, 0));
+        assertEquals("13:53:20.5", Figures.clock(50_000.5, 1));
     }
 
     @Test
