@@ -144,7 +144,7 @@ public final class CautionsView implements StagePane {
                     Parts.text(Parts.sentence(caution.what())),
                     Parts.text(Parts.sentence(caution.todo()), "muted"));
             model.answer(caution).ifPresent(a -> {
-                Label answered = Parts.text(CautionsModel.words(a), "tag");
+                Label answered = Parts.text(CautionsModel.words(a, caution), "tag");
                 text.getChildren().add(answered);
             });
             HBox.setHgrow(text, Priority.ALWAYS);
@@ -153,7 +153,7 @@ public final class CautionsView implements StagePane {
             setGraphic(row);
             setAccessibleText(caution.sentence() + " " + caution.todo()
                     + model.answer(caution)
-                            .map(a -> " " + CautionsModel.words(a))
+                            .map(a -> " " + CautionsModel.words(a, caution))
                             .orElse(""));
         }
     }
