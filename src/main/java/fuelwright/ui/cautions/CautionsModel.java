@@ -152,6 +152,11 @@ public final class CautionsModel {
         return Words.of(answer.holds(caution) ? "cautions.answered" : "cautions.answered.before", said);
     }
 
+    /** What was found, with mixtures as the user wants to see them. */
+    public String what(Caution caution) {
+        return MixtureWords.of(caution, caution.what(), session.mixture());
+    }
+
     /** How many of each level, in words. */
     public String summary() {
         if (session.analysis() == null) {
