@@ -13,7 +13,7 @@ public enum Riding {
     /** Not at all: overrun, where the fuel is usually cut. */
     NOT;
 
-    /** Less throttle than this, %, above {@link #OVERRUN_RPM} is overrun (common practice, no source). */
+    /** Less throttle than this, %, from {@link #OVERRUN_RPM} on is overrun (common practice, no source). */
     private static final double OVERRUN_THROTTLE_PERCENT = 3;
 
     private static final double OVERRUN_RPM = 2500;
@@ -24,7 +24,7 @@ public enum Riding {
     public static Riding of(Table table, int cell, boolean highLoad, OptionalDouble redlineRpm) {
         double speed = table.speedAt(cell);
         boolean closed = table.load().kind() == Axis.Kind.THROTTLE && table.loadAt(cell) < OVERRUN_THROTTLE_PERCENT;
-        if (closed && speed > OVERRUN_RPM) {
+        if (closed && speed >= OVERRUN_RPM) {
             return NOT;
         }
         double top = redlineRpm.orElse(table.speed().at(table.speed().size() - 1));

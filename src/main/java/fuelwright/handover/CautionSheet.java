@@ -59,7 +59,7 @@ final class CautionSheet {
                             harmless(place[2]),
                             harmless(place[3]),
                             first ? harmless(caution.todo()) : "",
-                            first ? answer.map(a -> a.kind().words()).orElse("") : "",
+                            first ? answer.map(a -> a.words(caution)).orElse("") : "",
                             first ? answer.map(a -> harmless(a.note())).orElse("") : "");
                     first = false;
                 }

@@ -112,7 +112,7 @@ final class ReportContent {
                 "answers",
                 handed.job().answers().stream()
                         .filter(a -> a.isFor(caution))
-                        .map(a -> a.kind().words()
+                        .map(a -> a.words(caution)
                                 + (a.note().isBlank() ? "" : ": " + a.note().strip()))
                         .toList());
         return map;

@@ -10,6 +10,7 @@ import fuelwright.airflow.ThrottleBody;
 import fuelwright.estimate.Decision;
 import fuelwright.estimate.ProposalSettings;
 import fuelwright.mixture.Fuel;
+import fuelwright.safety.Caution;
 import fuelwright.safety.Limit;
 import fuelwright.safety.Limits;
 import fuelwright.screen.Screen;
@@ -25,6 +26,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 
 /**
  * Everything of a job but its tables' and rides' contents, as JSON; the fields are documented in {@code docs/job-format.md}. What is read
@@ -217,11 +219,21 @@ final class JobJson {
 
     static ArrayNode answers(List<Answer> answers) {
         ArrayNode all = JsonNodeFactory.instance.arrayNode();
-        answers.forEach(a -> all.addObject()
-                .put("rule", a.rule())
-                .put("title", a.title())
-                .put("kind", a.kind().name())
-                .put("note", a.note()));
+        answers.forEach(a -> {
+            ObjectNode node = all.addObject()
+                    .put("rule", a.rule())
+                    .put("title", a.title())
+                    .put("kind", a.kind().name())
+                    .put("note", a.note());
+            a.basis().ifPresent(b -> {
+                node.put("level", b.level().name());
+                b.cells().forEach(node.putArray("cells")::add);
+                if (Double.isFinite(b.worst())) {
+                    node.put("worst", b.worst());
+                }
+                node.put("what", b.what());
+            });
+        });
         return all;
     }
 
@@ -231,8 +243,22 @@ final class JobJson {
                 a.path("rule").asText(),
                 a.path("title").asText(),
                 Answer.Kind.valueOf(a.path("kind").asText()),
-                a.path("note").asText())));
+                a.path("note").asText(),
+                basis(a))));
         return answers;
+    }
+
+    private static Optional<AnswerBasis> basis(JsonNode answer) {
+        if (!answer.has("level")) {
+            return Optional.empty();
+        }
+        TreeSet<Integer> cells = new TreeSet<>();
+        answer.path("cells").forEach(c -> cells.add(c.asInt()));
+        return Optional.of(new AnswerBasis(
+                Caution.Level.valueOf(answer.path("level").asText()),
+                cells,
+                answer.path("worst").asDouble(Double.NaN),
+                answer.path("what").asText()));
     }
 
     /** JSON has no infinity and no NaN: words stand for them. */

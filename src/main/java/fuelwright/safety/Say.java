@@ -46,6 +46,13 @@ final class Say {
         return String.format(Locale.ROOT, "%.2f", lambda);
     }
 
+    /** A lambda beyond a limit, with as many decimals as it takes to be seen beyond it. */
+    static String lambdaBeyond(double lambda, double limit) {
+        return lambda(lambda).equals(lambda(limit))
+                ? String.format(Locale.ROOT, Math.abs(lambda - limit) < 0.0005 ? "%.4f" : "%.3f", lambda)
+                : lambda(lambda);
+    }
+
     /** A limit without zeros at its end. */
     static String figure(double value) {
         return BigDecimal.valueOf(Math.rint(value * 1e4) / 1e4)

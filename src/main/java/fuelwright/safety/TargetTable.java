@@ -96,7 +96,8 @@ final class TargetTable implements Rule {
         }
         String what = Say.cells(cells.size()) + " at high load " + (cells.size() == 1 ? "has" : "have")
                 + " a target leaner than lambda " + Say.lambda(d.limits.of(Limit.LEAN_CEILING)) + ". Leanest: "
-                + Say.lambda(d.targetAt(worst)) + " at " + Say.cell(d.fuel, worst);
+                + Say.lambdaBeyond(d.targetAt(worst), d.limits.of(Limit.LEAN_CEILING)) + " at "
+                + Say.cell(d.fuel, worst);
         return new Caution("target-lean", level, title, what, todo, cells, List.of());
     }
 }

@@ -98,7 +98,7 @@ class NextRideTest {
             for (int c : r.cells()) {
                 double speed = MADE.old.speedAt(c);
                 double throttle = MADE.old.loadAt(c);
-                assertFalse(throttle < 3 && speed > 2500, r.words());
+                assertFalse(throttle < 3 && speed >= 2500, r.words());
                 assertTrue(r.pulls() || throttle < 60 || speed < 0.85 * 8000, r.words());
             }
             assertEquals(r.pulls(), r.words().contains("never held"), r.words());
@@ -113,7 +113,8 @@ class NextRideTest {
                 new Axis(Axis.Kind.THROTTLE, 0, 3, 100),
                 new double[12]);
         OptionalDouble redline = OptionalDouble.of(8400);
-        assertEquals(Riding.HOLD, Riding.of(table, table.cell(0, 1), false, redline), "idle and walking pace");
+        assertEquals(Riding.HOLD, Riding.of(table, table.cell(0, 0), false, redline), "idle and walking pace");
+        assertEquals(Riding.NOT, Riding.of(table, table.cell(0, 1), false, redline));
         assertEquals(Riding.NOT, Riding.of(table, table.cell(0, 2), false, redline));
         assertEquals(Riding.HOLD, Riding.of(table, table.cell(1, 3), false, redline));
         assertEquals(Riding.HOLD, Riding.of(table, table.cell(2, 1), true, redline));

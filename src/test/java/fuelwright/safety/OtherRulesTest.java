@@ -111,6 +111,15 @@ class OtherRulesTest {
     }
 
     @Test
+    void aTargetJustAboveTheCeilingIsShownAboveIt() {
+        PlantedCase planted = with(ride());
+        planted.target = PlantedCase.table(
+                Quantity.LAMBDA, PlantedCase.THROTTLE, c -> c == cell(6, 4) ? 0.9524 : planted.targetFigure(c));
+        String what = planted.judge("target-lean").orElseThrow().what();
+        assertTrue(what.contains("leaner than lambda 0.95. Leanest: 0.952 at"), what);
+    }
+
+    @Test
     void aTargetOnAnotherFuelsScale() {
         PlantedCase planted = with(ride());
         planted.fuel = Fuel.E85;

@@ -12,6 +12,7 @@ import fuelwright.estimate.Decision;
 import fuelwright.issue.Issue;
 import fuelwright.issue.Loaded;
 import fuelwright.job.Answer;
+import fuelwright.job.AnswerBasis;
 import fuelwright.job.HardwareProfile;
 import fuelwright.job.Job;
 import fuelwright.job.JobFile;
@@ -20,6 +21,7 @@ import fuelwright.job.PastTable;
 import fuelwright.job.Results;
 import fuelwright.job.StoredJob;
 import fuelwright.ride.Channel;
+import fuelwright.safety.Caution;
 import fuelwright.safety.Limit;
 import fuelwright.screen.Screen;
 import fuelwright.table.Axis;
@@ -40,6 +42,8 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Random;
 import java.util.TimeZone;
+import java.util.TreeSet;
+import java.util.stream.Stream;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 import java.util.zip.ZipOutputStream;
@@ -175,6 +179,18 @@ class JobFileTest {
             String name = each.getKey().substring(1, each.getKey().indexOf('"', 1));
             assertTrue(read.issues().get(0).what().contains(name), read.issues().toString());
         }
+    }
+
+    @Test
+    void whatACautionSaidWhenItWasAnsweredComesBack() {
+        AnswerBasis lean = new AnswerBasis(Caution.Level.STOP, new TreeSet<>(List.of(3, 7)), 1.02, "41 times");
+        AnswerBasis none = new AnswerBasis(Caution.Level.NOTE, new TreeSet<>(), Double.NaN, "");
+        Job job = full().withAnswers(Stream.of(lean, none)
+                .map(b -> new Answer("lean-under-load", "Lean", Answer.Kind.SEEN, "", Optional.of(b)))
+                .toList());
+        Path file = folder.resolve("a.fwjob");
+        SaveJob.save(job, file);
+        assertEquals(job.answers(), open(file).value().orElseThrow().answers());
     }
 
     /** One file of each version that was ever written; they must open for ever. Made by saving {@link #full}. */

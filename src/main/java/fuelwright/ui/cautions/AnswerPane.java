@@ -24,6 +24,7 @@ final class AnswerPane {
     private final CautionsModel model;
     private final Map<Answer.Kind, ToggleButton> kinds = new EnumMap<>(Answer.Kind.class);
     private final TextField note = new TextField();
+    private final Label before = Parts.text("", "small");
     private final Button back;
     private final VBox box;
     private boolean filling;
@@ -59,7 +60,13 @@ final class AnswerPane {
         Label stays = Parts.text(Words.of("cautions.answer.stays"), "muted", "small");
         HBox.setHgrow(stays, Priority.ALWAYS);
         stays.setMaxWidth(Double.MAX_VALUE);
-        box = new VBox(8, Parts.label(Words.of("cautions.answer"), "section"), choice, note, Parts.row(8, stays, back));
+        box = new VBox(
+                8,
+                Parts.label(Words.of("cautions.answer"), "section"),
+                before,
+                choice,
+                note,
+                Parts.row(8, stays, back));
         model.selectedProperty().addListener((p, old, now) -> fill());
         model.session().jobProperty().addListener((p, old, now) -> fill());
         fill();
@@ -82,8 +89,11 @@ final class AnswerPane {
         filling = true;
         Caution caution = model.selectedProperty().get();
         Optional<Answer> answer = caution == null ? Optional.empty() : model.answer(caution);
+        Optional<Answer> holding = answer.filter(a -> a.holds(caution));
         kinds.forEach((kind, button) ->
-                button.setSelected(answer.filter(a -> a.kind() == kind).isPresent()));
+                button.setSelected(holding.filter(a -> a.kind() == kind).isPresent()));
+        before.setText(answer.map(a -> CautionsModel.words(a, caution)).orElse(""));
+        Parts.show(before, answer.isPresent() && holding.isEmpty());
         note.setText(answer.map(Answer::note).orElse(""));
         Parts.show(back, answer.isPresent());
         filling = false;

@@ -145,12 +145,16 @@ public final class CautionsModel {
         return answers;
     }
 
-    /** An answer in words: what, and the note where there is one. */
-    public static String words(Answer answer) {
+    /** The answer to a caution in words: what, and the note where there is one; of one that says something else by now, that it was answered before. */
+    public static String words(Answer answer, Caution caution) {
         String kind = Words.of("cautions.answer." + answer.kind().name().toLowerCase(Locale.ROOT));
-        return answer.note().isEmpty()
-                ? Words.of("cautions.answered", kind)
-                : Words.of("cautions.answered.note", kind, answer.note());
+        String said = answer.note().isEmpty() ? kind : kind + " · " + answer.note();
+        return Words.of(answer.holds(caution) ? "cautions.answered" : "cautions.answered.before", said);
+    }
+
+    /** What was found, with mixtures as the user wants to see them. */
+    public String what(Caution caution) {
+        return MixtureWords.of(caution, caution.what(), session.mixture());
     }
 
     /** How many of each level, in words. */

@@ -55,6 +55,7 @@ public final class CautionsView implements StagePane {
         model.cautions().addListener((ListChangeListener<Caution>) c -> summary.setText(model.summary()));
         MomentTrace trace = new MomentTrace(model);
         model.session().jobProperty().addListener((p, old, now) -> list.refresh());
+        model.session().afrProperty().addListener((p, old, now) -> list.refresh());
         VBox found = new VBox(12, list, trace.node());
         Node limits = new LimitsPane(new LimitsModel(model.session())).node();
         StackPane pages = new StackPane(found, limits);
@@ -63,10 +64,15 @@ public final class CautionsView implements StagePane {
         ToggleButton own = new ToggleButton(Words.of("cautions.page.limits"));
         own.setId("cautions-limits");
         findings.setSelected(true);
+        Node aboutFound = new CautionPane(model).node();
+        Node aboutLimits = aboutLimits();
         own.selectedProperty().addListener((p, old, now) -> {
             Parts.show(limits, now);
             Parts.show(found, !now);
+            Parts.show(aboutLimits, now);
+            Parts.show(aboutFound, !now);
         });
+        Parts.show(aboutLimits, false);
         Parts.show(limits, false);
         // On the left: on the right the window says that something is being worked out anew.
         HBox head = new HBox(
@@ -85,9 +91,19 @@ public final class CautionsView implements StagePane {
         root.getChildren().addAll(content, waiting, none);
         root.getStyleClass().add("work");
         explanation = Missing.beside(
-                new CautionPane(model).node(),
+                new StackPane(aboutFound, aboutLimits),
                 "cautions.empty",
                 model.session().analysisProperty().isNotNull());
+    }
+
+    private static Node aboutLimits() {
+        VBox about = new VBox(
+                8,
+                Parts.label(Words.of("cautions.page.limits"), "section"),
+                Parts.text(Words.of("limits.about")),
+                Parts.text(Words.of("limits.about.origin"), "muted"));
+        about.getStyleClass().add("explanation-inner");
+        return about;
     }
 
     /** Enter opens the cell, left and right go through the moments. */
@@ -141,19 +157,20 @@ public final class CautionsView implements StagePane {
             VBox text = new VBox(
                     2,
                     Parts.text(Parts.capital(caution.title()), "strong"),
-                    Parts.text(Parts.sentence(caution.what())),
+                    Parts.text(Parts.sentence(model.what(caution))),
                     Parts.text(Parts.sentence(caution.todo()), "muted"));
             model.answer(caution).ifPresent(a -> {
-                Label answered = Parts.text(CautionsModel.words(a), "tag");
+                Label answered = Parts.text(CautionsModel.words(a, caution), "tag");
                 text.getChildren().add(answered);
             });
             HBox.setHgrow(text, Priority.ALWAYS);
             HBox row = new HBox(12, level(caution), text);
             row.getStyleClass().add("list-row");
             setGraphic(row);
-            setAccessibleText(caution.sentence() + " " + caution.todo()
+            setAccessibleText(caution.level().words() + " · " + caution.title() + ": " + model.what(caution) + " "
+                    + caution.todo()
                     + model.answer(caution)
-                            .map(a -> " " + CautionsModel.words(a))
+                            .map(a -> " " + CautionsModel.words(a, caution))
                             .orElse(""));
         }
     }

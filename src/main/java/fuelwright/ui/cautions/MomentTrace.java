@@ -117,7 +117,8 @@ final class MomentTrace {
     private void mark() {
         Caution.Moment m = model.momentProperty().get();
         if (m != null && timeline.traceProperty().get() != null) {
-            timeline.mark(m.startS(), m.startS() + m.lengthS(), AROUND_S);
+            Caution of = model.selectedProperty().get();
+            timeline.mark(m.startS(), m.startS() + m.lengthS(), AROUND_S, of == null || of.isStop());
         }
     }
 

@@ -58,10 +58,11 @@ public final class EvidenceView implements StagePane {
         legend.setMinHeight(Region.USE_PREF_SIZE);
         VBox content =
                 new VBox(12, Parts.heading(new Label(Words.of("evidence.title")), below), toolbar(), map, legend);
-        content.visibleProperty().bind(model.mapProperty().isNotNull());
+        Node work = Parts.work(content);
+        work.visibleProperty().bind(model.mapProperty().isNotNull());
         Node empty = Missing.instead(
                 model.session(), "evidence.empty", model.mapProperty().isNotNull());
-        root.getChildren().addAll(content, empty);
+        root.getChildren().addAll(work, empty);
         root.getStyleClass().add("work");
         VBox facts = new VBox(12, aboutCell, aboutAll);
         facts.getStyleClass().add("explanation-inner");

@@ -10,6 +10,8 @@ import javafx.scene.layout.StackPane;
 /** A grid that scrolls where its place is too small for its figures to be read; its axes stay in sight. */
 public final class GridScroll extends StackPane {
 
+    private static final double LEAST_HEIGHT = 220;
+
     private final HeatGrid grid;
     private final ScrollPane scroll;
 
@@ -24,7 +26,7 @@ public final class GridScroll extends StackPane {
         scroll.setFitToHeight(true);
         scroll.setFocusTraversable(false);
         scroll.getStyleClass().addAll("plain-scroll", "edge-to-edge");
-        setMinSize(0, 0);
+        setMinSize(0, LEAST_HEIGHT);
         getChildren().add(scroll);
         scroll.hvalueProperty().addListener((p, old, now) -> look());
         scroll.vvalueProperty().addListener((p, old, now) -> look());

@@ -1,5 +1,6 @@
 package fuelwright.ui.plot;
 
+import fuelwright.ui.theme.Palette;
 import fuelwright.ui.theme.Theme;
 import fuelwright.ui.theme.Words;
 import java.util.Comparator;
@@ -48,6 +49,7 @@ public final class Timeline extends Region implements Plot {
     private TimeWindow dragWindow;
     private double markedFromS = Double.NaN;
     private double markedToS = Double.NaN;
+    private boolean markedAsStop = true;
 
     public Timeline() {
         // Not managed: their new size must not ask for another layout in the middle of one, or later wishes to be drawn
@@ -105,8 +107,14 @@ public final class Timeline extends Region implements Plot {
                 : new MarkStrip(trace.get(), window.get(), TimelinePainter.left(), plotWidth()).at(x);
     }
 
-    /** Marks a stretch and shows it with something around it. */
+    /** Marks a stretch of a Stop caution and shows it with something around it. */
     public void mark(double fromS, double toS, double aroundS) {
+        mark(fromS, toS, aroundS, true);
+    }
+
+    /** Marks a stretch of a Stop caution, or of a milder one, and shows it with something around it. */
+    public void mark(double fromS, double toS, double aroundS, boolean stop) {
+        markedAsStop = stop;
         RideClock clock = trace.get() == null ? null : trace.get().clock();
         markedFromS = clock == null ? fromS : clock.shown(fromS);
         markedToS = markedFromS + toS - fromS;
@@ -290,8 +298,9 @@ public final class Timeline extends Region implements Plot {
     @Override
     public void paint(Ink ink, double width, double height) {
         if (trace.get() != null && !trace.get().lanes().isEmpty()) {
-            new TimelinePainter(ink, trace.get(), window.get(), theme.get().palette(), width, height)
-                    .paint(markedFromS, markedToS);
+            Palette palette = theme.get().palette();
+            new TimelinePainter(ink, trace.get(), window.get(), palette, width, height)
+                    .paint(markedFromS, markedToS, markedAsStop ? palette.stop() : palette.check());
         }
     }
 

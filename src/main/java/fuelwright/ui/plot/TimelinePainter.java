@@ -51,10 +51,11 @@ final class TimelinePainter {
         this.lines = new LanePainter(g, trace.clock(), window, left(), plotWidth);
     }
 
-    void paint(double fromS, double toS) {
+    /** @param marking what the stretch that is talked about is painted in */
+    void paint(double fromS, double toS, Color marking) {
         screenedOut();
         times();
-        marked(fromS, toS);
+        marked(fromS, toS, marking);
         double shares = trace.lanes().stream().mapToDouble(Lane::height).sum();
         double share = (plotBottom - TOP - LANE_GAP * trace.lanes().size()) / shares;
         double top = TOP + LANE_GAP / 2;
@@ -100,7 +101,7 @@ final class TimelinePainter {
     }
 
     /** The stretch that is talked about. */
-    private void marked(double fromS, double toS) {
+    private void marked(double fromS, double toS, Color marking) {
         if (Double.isNaN(fromS)) {
             return;
         }
@@ -109,10 +110,9 @@ final class TimelinePainter {
         if (x2 <= left() || x1 >= left() + plotWidth) {
             return;
         }
-        Color stop = palette.stop();
-        g.setFill(Color.color(stop.getRed(), stop.getGreen(), stop.getBlue(), 0.14));
+        g.setFill(Color.color(marking.getRed(), marking.getGreen(), marking.getBlue(), 0.14));
         g.fillRect(x1, TOP, Math.max(3, x2 - x1), plotBottom - TOP);
-        g.setFill(stop);
+        g.setFill(marking);
         g.fillRect(x1, TOP, Math.max(3, x2 - x1), 3);
     }
 

@@ -93,10 +93,11 @@ public final class ProposalView implements StagePane {
                 problem,
                 plots,
                 legend);
-        content.visibleProperty().bind(model.mapProperty().isNotNull());
+        Node work = Parts.work(content);
+        work.visibleProperty().bind(model.mapProperty().isNotNull());
         Node empty = Missing.instead(
                 model.session(), "proposal.empty", model.mapProperty().isNotNull());
-        root.getChildren().addAll(content, empty);
+        root.getChildren().addAll(work, empty);
         root.getStyleClass().add("work");
         ExplanationPane pane = new ExplanationPane(model, () -> first().requestFocus());
         grid.addEventHandler(KeyEvent.KEY_PRESSED, this::selectAll);
@@ -167,8 +168,11 @@ public final class ProposalView implements StagePane {
         words.setMinWidth(Label.USE_PREF_SIZE);
         HBox row = Parts.row(8, words, Parts.choice(new ToggleGroup(), toggles));
         row.setId("proposal-range");
-        // The other maps span what they hold.
-        row.disableProperty().bind(model.shownProperty().isNotEqualTo(ProposalMap.Shown.CHANGE));
+        // The other maps and the curves span what they hold.
+        row.disableProperty()
+                .bind(model.shownProperty()
+                        .isNotEqualTo(ProposalMap.Shown.CHANGE)
+                        .or(grid.visibleProperty().not()));
         return row;
     }
 

@@ -60,7 +60,7 @@ final class ReadingPane {
         HBox.setHgrow(roles, Priority.ALWAYS);
         Label sure = Parts.label(
                 Words.of("rides.confidence." + channel.confidence().name().toLowerCase(Locale.ROOT)), "small");
-        sure.getStyleClass().add(channel.confidence() == Channel.Confidence.LOOK ? "tag" : "muted");
+        sure.getStyleClass().add(channel.confidence() == Channel.Confidence.LOOK ? "strong" : "muted");
         sure.setMinWidth(Region.USE_PREF_SIZE);
         VBox box = new VBox(2, Parts.row(8, roles, sure));
         Label heading = Parts.text("“" + channel.heading() + "”", "muted", "small");

@@ -89,7 +89,8 @@ final class Picture {
         SnapshotParameters how = new SnapshotParameters();
         how.setFill(theme.palette().surface());
         how.setTransform(Transform.scale(SHARPNESS, SHARPNESS));
-        if (stops.height() == 0) {
+        // A grid that scrolls has its axes once more where its edges in sight are.
+        if (stops.height() == 0 && !(plot instanceof HeatGrid)) {
             return ((Node) plot).snapshot(how, null);
         }
         Canvas canvas = new Canvas(plot.getWidth(), height());

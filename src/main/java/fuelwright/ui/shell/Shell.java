@@ -81,6 +81,7 @@ public final class Shell {
         VBox.setVgrow(place, javafx.scene.layout.Priority.ALWAYS);
         // Where there is too little room the work is cut short, not the bars around it.
         place.setMinSize(0, 0);
+        work.setAlignment(Pos.TOP_LEFT);
         middle.setMinSize(0, 0);
         top = new TopBar(session, finder::show, jobActions::startNew, this::chooseFiles, jobActions::save);
         frame.setTop(top);

@@ -166,6 +166,15 @@ public final class Parts {
         return pane;
     }
 
+    /** The work of a stage: fills its place, and scrolls where that is lower than it can be. */
+    public static ScrollPane work(Node content) {
+        WorkPane page = new WorkPane(content);
+        ScrollPane pane = scroll(page);
+        pane.setFocusTraversable(false);
+        pane.viewportBoundsProperty().addListener((p, old, now) -> page.fill(now.getHeight()));
+        return pane;
+    }
+
     /** Shows or removes a node, space and all. */
     public static void show(Node node, boolean shown) {
         node.setVisible(shown);

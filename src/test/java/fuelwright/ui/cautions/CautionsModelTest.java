@@ -108,7 +108,7 @@ class CautionsModelTest {
                 session.job().answers());
         assertEquals(
                 "Answered: Cause found · filter was blocked",
-                CautionsModel.words(model.answer(stop).orElseThrow()));
+                CautionsModel.words(model.answer(stop).orElseThrow(), stop));
         assertEquals("1 Stop, 1 Check, 1 Note. Worst first.", model.summary());
         assertTrue(session.analysis().stops().contains(stop));
         assertTrue(model.answer(model.cautions().get(1)).isEmpty());
@@ -118,6 +118,28 @@ class CautionsModelTest {
         assertEquals(List.of(), session.job().answers());
         session.undo();
         assertEquals(1, session.job().answers().size());
+    }
+
+    @Test
+    void anAnswerToSomethingElseIsShownAsBefore() {
+        session.openSample();
+        Caution stop = model.cautions().get(0);
+        Answer other = Answer.to(
+                new Caution(
+                        stop.rule(),
+                        Caution.Level.CHECK,
+                        stop.title(),
+                        "once",
+                        stop.todo(),
+                        new java.util.TreeSet<>(Set.of(0)),
+                        List.of(),
+                        stop.about()),
+                Answer.Kind.SEEN,
+                "");
+        session.edit(job -> job.withAnswers(List.of(other)));
+        assertEquals(
+                "Answered before, but it says something else now. Look again. Then: Seen",
+                CautionsModel.words(model.answer(stop).orElseThrow(), stop));
     }
 
     @Test

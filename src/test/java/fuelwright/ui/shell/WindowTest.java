@@ -222,6 +222,13 @@ class WindowTest {
     }
 
     @Test
+    void whatIsWorthALookIsNoButton(FxRobot robot) {
+        robot.clickOn("#rail-3");
+        Node look = robot.lookup("? worth a look").query();
+        assertFalse(look.getStyleClass().contains("tag"));
+    }
+
+    @Test
     void aCapThatIsNoNumberIsSaidAndKept(FxRobot robot) {
         robot.clickOn("#rail-5");
         javafx.scene.control.TextField cap =

@@ -1,0 +1,37 @@
+package fuelwright.ui.cautions;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import fuelwright.safety.Caution;
+import fuelwright.ui.session.Mixture;
+import java.util.List;
+import java.util.TreeSet;
+import org.junit.jupiter.api.Test;
+
+class MixtureWordsTest {
+
+    private static final Mixture AFR = new Mixture(true, 14.7);
+
+    private static String shown(String rule, String what, Mixture as) {
+        Caution caution = new Caution(rule, Caution.Level.STOP, "title", what, "", new TreeSet<>(), List.of());
+        return MixtureWords.of(caution, what, as);
+    }
+
+    @Test
+    void mixturesAreShownAsTheUserWantsThem() {
+        String lean = "Worst: lambda 1.02, limit 0.92, for 0.52 s at 4000 rpm, up to lambda 1.1 and 0.95 %";
+        assertEquals(lean, shown("lean-under-load", lean, new Mixture(false, 14.7)));
+        assertEquals(
+                "Worst: AFR 15.0, limit 13.5, for 0.52 s at 4000 rpm, up to lambda 1.1 and 0.95 %",
+                shown("lean-under-load", lean, AFR));
+        assertEquals(
+                "stays 8 % lean, AFR 13.8 for a target of 12.8, limit 13.5",
+                shown("cap", "stays 8 % lean, lambda 0.94 for a target of 0.87, limit 0.92", AFR));
+    }
+
+    @Test
+    void whatIsAboutTheScaleStays() {
+        String scale = "Where the target is lambda 0.87, it reads 1.15";
+        assertEquals(scale, shown("mixture-upside-down", scale, AFR));
+    }
+}
