@@ -64,7 +64,7 @@ public final class ShellExhibits {
         add(
                 "TopBar",
                 "AFR",
-                new TopBar(session(s -> s.afrProperty().set(true)), () -> {}, () -> {}, () -> {}),
+                new TopBar(session(s -> s.afrProperty().set(true)), () -> {}, () -> {}, () -> {}, () -> {}),
                 WIDE,
                 0);
         add("ViewMenu", "closed", new ViewMenu(sessions.get()), 0, 0);
