@@ -10,7 +10,7 @@ import org.junit.jupiter.api.Test;
 
 class MixtureWordsTest {
 
-    private static final Mixture AFR = new Mixture(true, 14.7);
+    private static final Mixture AFR = new Mixture(true, 14.7, 14.7);
 
     private static String shown(String rule, String what, Mixture as) {
         Caution caution = new Caution(rule, Caution.Level.STOP, "title", what, "", new TreeSet<>(), List.of());
@@ -20,7 +20,7 @@ class MixtureWordsTest {
     @Test
     void mixturesAreShownAsTheUserWantsThem() {
         String lean = "Worst: lambda 1.02, limit 0.92, for 0.52 s at 4000 rpm, up to lambda 1.1 and 0.95 %";
-        assertEquals(lean, shown("lean-under-load", lean, new Mixture(false, 14.7)));
+        assertEquals(lean, shown("lean-under-load", lean, new Mixture(false, 14.7, 14.7)));
         assertEquals(
                 "Worst: AFR 15.0, limit 13.5, for 0.52 s at 4000 rpm, up to lambda 1.1 and 0.95 %",
                 shown("lean-under-load", lean, AFR));
