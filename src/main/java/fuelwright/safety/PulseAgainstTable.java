@@ -23,6 +23,9 @@ import java.util.TreeSet;
 final class PulseAgainstTable implements Rule {
 
     private static final int LEAST_ROWS = 15;
+    /** Of a long ride so many rows, spread evenly, are looked at. */
+    private static final int MOST_ROWS = 300_000;
+
     private static final int LEAST_CELLS = 12;
     private static final double SETTLED_S = 0.6;
     private static final double SETTLED_PERCENT = 2;
@@ -135,6 +138,7 @@ final class PulseAgainstTable implements Rule {
         for (int c = 0; c < table.cells(); c++) {
             byCell.add(new ArrayList<>());
         }
+        int stride = 1 + rows.size / MOST_ROWS;
         double held = Double.NaN;
         double sinceS = Double.NaN;
         for (int i = 0; i < rows.size; i++) {
@@ -143,7 +147,8 @@ final class PulseAgainstTable implements Rule {
                 held = rows.load[i];
                 sinceS = rows.timeS[i];
             }
-            if (!rows.isEvidence(i)
+            if (i % stride != 0
+                    || !rows.isEvidence(i)
                     || !(pulse[i] > 0)
                     || !(coolant[i] >= warm)
                     || rows.timeS[i] - sinceS < SETTLED_S

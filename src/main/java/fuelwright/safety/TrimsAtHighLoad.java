@@ -13,6 +13,9 @@ import java.util.TreeSet;
 final class TrimsAtHighLoad implements Rule {
 
     private static final int LEAST_ROWS = 40;
+    /** Of a long ride so many rows, spread evenly, are looked at. */
+    private static final int MOST_ROWS = 300_000;
+
     private static final double FAR_PERCENT = 3;
     private static final double STILL_PERCENT = 0.5;
     private static final double OUTERMOST = 0.05;
@@ -34,8 +37,10 @@ final class TrimsAtHighLoad implements Rule {
             return;
         }
         double[] values = rows.values(trim);
+        int stride = 1 + rows.size / MOST_ROWS;
         double[] high = java.util.stream.IntStream.range(0, rows.size)
-                .filter(i -> rows.isEvidence(i)
+                .filter(i -> i % stride == 0
+                        && rows.isEvidence(i)
                         && Double.isFinite(values[i])
                         && d.isHighLoad(r, rows.speedRpm[i], rows.throttlePercent[i], rows.pressureKpa[i]))
                 .mapToDouble(i -> values[i])

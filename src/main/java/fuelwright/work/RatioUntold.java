@@ -15,6 +15,9 @@ import java.util.stream.Collectors;
 /** Asks for the ratio of the display where an AFR, of a ride or of the target, was taken by the usual one since nobody told it. */
 final class RatioUntold {
 
+    /** A display that may be met, to say what it would mean. */
+    private static final double OTHER_RATIO = 13.2;
+
     private RatioUntold() {}
 
     static Optional<Caution> of(Job job) {
@@ -37,10 +40,11 @@ final class RatioUntold {
                 what
                         + String.format(
                                 Locale.ROOT,
-                                " is divided by %.1f, which nobody said. On a display set to another ratio every mixture"
-                                        + " is wrong by as much, and one that is too lean looks right: 13.2 would make it %.0f %%",
+                                " is divided by %.1f, which nobody said. Were the display set to %.1f, every mixture would be"
+                                        + " %.0f %% leaner than it looks",
                                 MixtureScale.USUAL_DISPLAY_RATIO,
-                                100 * (MixtureScale.USUAL_DISPLAY_RATIO / 13.2 - 1)),
+                                OTHER_RATIO,
+                                100 * (MixtureScale.USUAL_DISPLAY_RATIO / OTHER_RATIO - 1)),
                 "Read in the display's settings what ratio it shows at lambda 1, and give it (--afr-scale RATIO, or on the stage Rides), also where it is 14.7",
                 new TreeSet<>(),
                 List.of()));
