@@ -40,6 +40,23 @@ public interface HighLoad {
         return Basis.ENGINE;
     }
 
+    /** Where either says so; on this one's basis. */
+    default HighLoad or(HighLoad other) {
+        HighLoad one = this;
+        return new HighLoad() {
+            @Override
+            public boolean at(double speedRpm, double throttlePercent, double pressureKpa, double barometerKpa) {
+                return one.at(speedRpm, throttlePercent, pressureKpa, barometerKpa)
+                        || other.at(speedRpm, throttlePercent, pressureKpa, barometerKpa);
+            }
+
+            @Override
+            public Basis basis() {
+                return one.basis();
+            }
+        };
+    }
+
     /**
      * The rule for a machine. Either evidence suffices: a measured pressure, or the throttle; whichever says more counts. The throttle is
      * judged by the intake model where displacement and the body fitted now are known, else by {@link #THROTTLE_PERCENT}; by both where
@@ -69,12 +86,7 @@ public interface HighLoad {
     private static HighLoad modelled(Machine machine) {
         HighLoad model =
                 new ModelledHighLoad(BypassAir.intake(machine, machine.after().orElseThrow()));
-        HighLoad throttle = byThrottle();
-        return machine.bodies().isPresent()
-                ? model
-                : (speedRpm, throttlePercent, pressureKpa, barometerKpa) ->
-                        model.at(speedRpm, throttlePercent, pressureKpa, barometerKpa)
-                                || throttle.at(speedRpm, throttlePercent, pressureKpa, barometerKpa);
+        return machine.bodies().isPresent() ? model : model.or(byThrottle());
     }
 
     /** The rule where neither bodies nor displacement are known. */

@@ -37,7 +37,8 @@ public final class HighLoadOfRides {
      */
     public static HighLoad of(Machine machine, Axis load, Table targetLambda, List<Ride> rides) {
         double stationKpa = StationPressure.ofKpa(machine, load, rides);
-        if (HighLoad.isDescribed(machine)) {
+        boolean described = HighLoad.isDescribed(machine);
+        if (described && machine.bodies().isPresent()) {
             return HighLoad.atStation(HighLoad.of(machine), stationKpa);
         }
         HighLoadSeen seen = new HighLoadSeen();
@@ -47,7 +48,7 @@ public final class HighLoadOfRides {
         HighLoad.Basis basis = pressure.isPresent() ? HighLoad.Basis.PRESSURE : HighLoad.Basis.THROTTLE;
         HighLoad rule = new HighLoadLine(
                 rpm -> Math.min(byPressure.applyAsDouble(rpm), turnsRichPercent(targetLambda, rpm)), basis);
-        return HighLoad.atStation(rule, stationKpa);
+        return HighLoad.atStation(described ? rule.or(HighLoad.of(machine)) : rule, stationKpa);
     }
 
     private static void add(Ride ride, double stationKpa, HighLoadSeen seen) {

@@ -49,7 +49,7 @@ final class GivenRoles {
                             "the unit " + given.getValue().symbol() + " can't be that of '" + c.heading()
                                     + "', which is read as " + c.role().words() + ", "
                                     + c.unit().symbol(),
-                            "Correct the unit, or say with --role what the column means")));
+                            "Correct the unit, or say what the column means (--role \"COLUMN=ROLE\")")));
         }
         return issues;
     }

@@ -5,7 +5,6 @@ import fuelwright.job.JobRide;
 import fuelwright.mixture.MixtureScale;
 import fuelwright.ride.Ride;
 import fuelwright.safety.Caution;
-import fuelwright.table.Quantity;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -26,8 +25,7 @@ final class RatioUntold {
                 .filter(Ride::isRatioUntold)
                 .map(Ride::name)
                 .toList();
-        boolean target =
-                job.targetTable().filter(t -> t.quantity() == Quantity.AFR).isPresent() && !isTold(job);
+        boolean target = job.asksForTargetRatio();
         if (rides.isEmpty() && !target) {
             return Optional.empty();
         }
@@ -45,16 +43,8 @@ final class RatioUntold {
                                 MixtureScale.USUAL_DISPLAY_RATIO,
                                 OTHER_RATIO,
                                 100 * (MixtureScale.USUAL_DISPLAY_RATIO / OTHER_RATIO - 1)),
-                "Read in the display's settings what ratio it shows at lambda 1, and give it (--afr-scale RATIO, or on the stage Rides), also where it is 14.7",
+                "Read in the display's settings what ratio it shows at lambda 1, and say it, also where it is 14.7: for rides (--afr-scale RATIO), for the target (--target-ratio RATIO)",
                 new TreeSet<>(),
                 List.of()));
-    }
-
-    /** The one ratio is for rides and target alike. */
-    private static boolean isTold(Job job) {
-        return job.displayRatio() != MixtureScale.USUAL_DISPLAY_RATIO
-                || job.rides().stream()
-                        .flatMap(r -> r.source().stream())
-                        .anyMatch(s -> s.options().afrScale().isPresent());
     }
 }

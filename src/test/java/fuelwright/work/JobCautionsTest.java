@@ -20,6 +20,7 @@ import fuelwright.table.Table;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
@@ -80,7 +81,7 @@ class JobCautionsTest {
         }
         Job afr = job.withTargetTable(lambda.with(Quantity.AFR, cells));
         assertTrue(RatioUntold.of(afr).orElseThrow().what().startsWith("The AFR of the target table"));
-        assertTrue(RatioUntold.of(afr.withDisplayRatio(13.2)).isEmpty());
+        assertTrue(RatioUntold.of(afr.withTargetRatio(OptionalDouble.of(13.2))).isEmpty());
     }
 
     @Test

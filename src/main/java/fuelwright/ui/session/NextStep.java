@@ -57,7 +57,7 @@ public record NextStep(Stage stage, String words, boolean inCheck) {
         return analysis == null
                 ? List.of()
                 : analysis.stops().stream()
-                        .filter(c -> session.job().answers().stream().noneMatch(a -> a.isFor(c)))
+                        .filter(c -> session.job().answers().stream().noneMatch(a -> a.isFor(c) && a.holds(c)))
                         .toList();
     }
 

@@ -7,6 +7,9 @@ import fuelwright.ui.theme.Fonts;
 import fuelwright.ui.theme.TextSize;
 import java.util.Collections;
 import java.util.List;
+import java.util.concurrent.Callable;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.scene.Scene;
@@ -50,6 +53,15 @@ class GridScrollTest {
                 CELL, grid.boundsOf(0).getWidth(), grid.boundsOf(0).getHeight());
     }
 
+    /** A new size of the window needs some pulses until all is laid out. */
+    private static void settled(Callable<Boolean> condition) {
+        try {
+            WaitForAsyncUtils.waitFor(10, TimeUnit.SECONDS, condition);
+        } catch (TimeoutException e) {
+            // What is asserted next says what is wrong.
+        }
+    }
+
     private static void onWindow(Runnable action) {
         WaitForAsyncUtils.waitForAsyncFx(20_000, action);
         WaitForAsyncUtils.waitForFxEvents();
@@ -66,6 +78,7 @@ class GridScrollTest {
                 grid.getScene().getWindow().setWidth(640 - 100 * size.ordinal());
                 grid.getScene().getWindow().setHeight(420 - 60 * size.ordinal());
             });
+            settled(() -> figure() >= normal);
             assertTrue(figure() >= normal, size + ": " + figure() + " < " + normal);
             assertTrue(GridPainter.hasRoomBelow(CELL, grid.boundsOf(0).getHeight()));
         }

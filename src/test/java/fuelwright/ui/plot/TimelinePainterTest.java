@@ -30,7 +30,7 @@ class TimelinePainterTest {
                 List.of(marks));
         SvgInk ink = new SvgInk(900, 300, Color.WHITE);
         new TimelinePainter(ink, trace, TimeWindow.all(0, ROWS / 20.0), PALETTE, 900, 300)
-                .paint(Double.NaN, Double.NaN);
+                .paint(Double.NaN, Double.NaN, PALETTE.stop());
         return ink.document();
     }
 

@@ -189,7 +189,14 @@ class SessionTest {
         String old = TableWriter.write(session.job().fuelTable().orElseThrow());
         session.outputs().check(old, found -> {});
         assertEquals("Check what was typed", next());
-        session.outputs().check(session.outputs().tableText(), found -> {});
+        // What was read back holds the same figures, but isn't the program's own text.
+        String readBack = session.outputs()
+                .tableText()
+                .lines()
+                .filter(l -> !l.startsWith("#"))
+                .map(l -> l.replace(",", " , "))
+                .collect(java.util.stream.Collectors.joining("\n"));
+        session.outputs().check(readBack, found -> {});
         assertEquals("Deal with the Stop, then ride again and open the new log", next());
         session.edit(job -> job.withName("other"));
         assertEquals("Write the folder", next());
