@@ -60,7 +60,7 @@ public record CellProposal(
         FITTED("fitted with delay, lag and neighbours"),
         OWN_READINGS("its own readings ask for more than its neighbours"),
         RICH_SIDE("rich-side rule: uncertainty adds fuel at high load"),
-        NOT_LEANED("not leaned: not measured well enough at high load"),
+        NOT_LEANED("leaned less: not measured well enough"),
         LEANED_LESS("leaned no further than the plain mean of its readings"),
         CAP_ON_ADDING("capped: most added in one pass"),
         CAP_ON_TAKING("capped: most taken in one pass"),

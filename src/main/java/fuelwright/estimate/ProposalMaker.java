@@ -13,7 +13,7 @@ import java.util.Optional;
 /**
  * From estimate to figures for the hardware, by rules that err to the rich side: doubt adds fuel at high load, and so do a cell's own
  * readings that ask for more than its neighbours; a cell at high load is leaned only where it was measured and surely rich, and no further
- * than the plain mean of its readings; elsewhere a cell that nobody rode is leaned only by what is beyond doubt; caps for
+ * than the plain mean of its readings; elsewhere a cell that wasn't measured is leaned only by what is beyond doubt; caps for
  * one pass; decisions by hand; rounding up at high load, to nearest elsewhere. Every step is kept for the explanation.
  */
 public final class ProposalMaker {
@@ -106,7 +106,7 @@ public final class ProposalMaker {
         double least = Double.NEGATIVE_INFINITY;
         if (high && !(estimate.standing(cell) == Standing.MEASURED && e + SURE_RICH * sd < 0)) {
             least = 0;
-        } else if (estimate.standing(cell) == Standing.INFERRED) {
+        } else if (estimate.standing(cell) != Standing.MEASURED) {
             least = Math.min(0, e + sd);
         }
         if (guarded < least) {
