@@ -78,7 +78,7 @@ public final class ProposalMaker {
             factor = quantity.factor(before, after, settings.deadTimeMs());
             steps.add(new Step(decision.get().kind() == Decision.Kind.HELD ? Kind.HELD : Kind.SET, factor));
         } else {
-            after = rounded(before, after, high);
+            after = rounded(before, after, high || estimate.standing(cell) != Standing.MEASURED);
             factor = quantity.factor(before, after, settings.deadTimeMs());
             if (settings.step() > 0) {
                 steps.add(new Step(Kind.ROUNDED, factor));
@@ -103,10 +103,11 @@ public final class ProposalMaker {
         if (guarded > e) {
             steps.add(new Step(Kind.RICH_SIDE, Math.exp(guarded)));
         }
+        boolean measured = estimate.standing(cell) == Standing.MEASURED;
         double least = Double.NEGATIVE_INFINITY;
-        if (high && !(estimate.standing(cell) == Standing.MEASURED && e + SURE_RICH * sd < 0)) {
+        if (high && !(measured && e + SURE_RICH * sd < 0)) {
             least = 0;
-        } else if (estimate.standing(cell) != Standing.MEASURED) {
+        } else if (!measured) {
             least = Math.min(0, e + sd);
         }
         if (guarded < least) {
@@ -118,8 +119,8 @@ public final class ProposalMaker {
                 0,
                 means.at(cell)
                         .map(m -> Math.log1p(m.meanShortfallPercent() / 100))
-                        .orElse(0.0));
-        if (high && guarded < rows) {
+                        .orElse(high ? 0 : Double.NEGATIVE_INFINITY));
+        if ((high || !measured) && guarded < rows) {
             guarded = rows;
             steps.add(new Step(Kind.LEANED_LESS, Math.exp(guarded)));
         }
@@ -141,15 +142,15 @@ public final class ProposalMaker {
     }
 
     /**
-     * To the hardware's step, or to the last digit that a file shows: up at high load, to nearest elsewhere, but never beyond a cap on
+     * To the hardware's step, or to the last digit that a file shows: up at high load and where a cell wasn't measured, to nearest elsewhere, but never beyond a cap on
      * taking away.
      */
-    private double rounded(double before, double value, boolean high) {
+    private double rounded(double before, double value, boolean up) {
         double step = settings.step() > 0 ? settings.step() : table.quantity().finestStep();
         double steps = value / step;
         double least = table.quantity().corrected(before, 1 - settings.maxCutPercent() / 100, settings.deadTimeMs());
         boolean beyondCap = Math.rint(steps) < least / step - 1e-9;
-        double whole = high || beyondCap ? Math.ceil(steps - 1e-9) : Math.rint(steps);
+        double whole = up || beyondCap ? Math.ceil(steps - 1e-9) : Math.rint(steps);
         // Through a decimal, so that 3 × 0.1 is written as 0.3.
         return java.math.BigDecimal.valueOf(whole)
                 .multiply(java.math.BigDecimal.valueOf(step))
