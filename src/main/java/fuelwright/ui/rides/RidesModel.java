@@ -2,6 +2,7 @@ package fuelwright.ui.rides;
 
 import fuelwright.job.Job;
 import fuelwright.job.JobRide;
+import fuelwright.mixture.MixtureScale;
 import fuelwright.ride.Channel;
 import fuelwright.ride.Ride;
 import fuelwright.ride.RideOptions;
@@ -360,11 +361,17 @@ public final class RidesModel {
                 .isPresent();
     }
 
-    public double displayRatio() {
-        return session.job().displayRatio();
+    /** Whether that was taken over from an earlier log with the same headings. */
+    boolean ratioRemembered() {
+        return ratioSaid() && ride().filter(session.reading()::remembered).isPresent();
     }
 
-    /** Takes the display's ratio as typed, for all rides; false where it can't be one. */
+    /** The ratio by which the selected ride was read. */
+    public double displayRatio() {
+        return options().afrScale().orElse(MixtureScale.USUAL_DISPLAY_RATIO);
+    }
+
+    /** Takes the display's ratio as typed, for the selected ride and those with the same headings; false where it can't be one. */
     public boolean displayRatio(String typed) {
         double ratio;
         try {
@@ -375,7 +382,7 @@ public final class RidesModel {
         if (!(ratio >= LEAST_RATIO && ratio <= MOST_RATIO)) {
             return false;
         }
-        session.reading().setDisplayRatio(ratio);
+        ride().ifPresent(r -> session.reading().setDisplayRatio(r, ratio));
         return true;
     }
 

@@ -3,7 +3,6 @@ package fuelwright.ui.session;
 import fuelwright.issue.Issue;
 import fuelwright.job.Job;
 import fuelwright.job.JobRide;
-import fuelwright.mixture.MixtureScale;
 import fuelwright.ride.Ride;
 import fuelwright.ride.RideOptions;
 import fuelwright.safety.Caution;
@@ -146,16 +145,13 @@ public final class Session {
             desk.open(saved.get(), files.stream().filter(f -> !JobDesk.isJob(f)).toList());
             return;
         }
-        double ratio = job().displayRatio();
-        RideOptions options = ratio == MixtureScale.USUAL_DISPLAY_RATIO
-                ? RideOptions.defaults()
-                : RideOptions.defaults().withAfrScale(ratio);
+        ToldRatios told = ToldRatios.of(job(), book);
         errand.run(
                 "open",
                 Duration.ZERO,
                 Words.of("doing.reading"),
-                (p, c) -> Opened.read(files, options, services, p, c),
-                found -> put(found, options));
+                (p, c) -> Opened.read(files, told, services, p, c),
+                found -> put(found, RideOptions.defaults()));
     }
 
     /** @param options what the user said about all of them */
