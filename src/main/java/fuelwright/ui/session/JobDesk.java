@@ -143,7 +143,9 @@ public final class JobDesk {
                     belongsTo(Optional.of(target));
                     saved = job;
                     follow(session.job());
-                    session.say(Words.of("job.saved", target.getFileName()));
+                    int waiting = waiting();
+                    session.say(Words.of("job.saved", target.getFileName())
+                            + (waiting == 0 ? "" : " " + Words.of("job.saved.waiting", waiting)));
                     then.accept(target);
                 });
     }
@@ -304,6 +306,11 @@ public final class JobDesk {
             lock.close();
             lock = null;
         }
+    }
+
+    /** How many rides wait for their table beside the job: they are never saved with it. */
+    public int waiting() {
+        return session.question().waitingProperty().get().size();
     }
 
     /** Where the job is saved; empty where it never was. */

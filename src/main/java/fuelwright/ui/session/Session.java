@@ -203,8 +203,11 @@ public final class Session {
     private void addTo(Job base, Opened found) {
         boolean asks = !found.rides().isEmpty() && !found.hasFuelTable() && base == job() && question.arises();
         Opened now = asks ? found.without(found.rides()) : found;
-        Opened.Added added = now.addTo(base, question.handed(), found.hasFuelTable() ? question.take() : List.of());
+        Job before = job();
+        List<Ride> waited = found.hasFuelTable() ? question.take() : List.of();
+        Opened.Added added = now.addTo(base, question.handed(), waited);
         edit(job -> added.job());
+        question.answered(before, waited, question.other());
         if (found.hasFuelTable()) {
             question.opened(added.job().fuelTable().orElseThrow());
         }
@@ -270,6 +273,7 @@ public final class Session {
     public void undo() {
         Job before = history.now();
         history.undo();
+        question.stepped(before, history.now());
         say("change.back", before);
         publish();
     }
@@ -277,6 +281,7 @@ public final class Session {
     public void redo() {
         Job before = history.now();
         history.redo();
+        question.stepped(before, history.now());
         say("change.again", before);
         publish();
     }

@@ -11,6 +11,8 @@ import fuelwright.ui.session.SameThreadRunner;
 import fuelwright.ui.session.Session;
 import fuelwright.work.SampleJob;
 import fuelwright.work.StateFolder;
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -31,6 +33,11 @@ class JobActionsTest {
 
     @BeforeEach
     void open() {
+        start();
+        session.openSample();
+    }
+
+    private void start() {
         StateFolder state = StateFolder.at(folder.resolve("state"));
         session = new Session(
                 new FixtureServices() {
@@ -49,7 +56,6 @@ class JobActionsTest {
             asked.add(title);
             return answer;
         });
-        session.openSample();
     }
 
     private void change() {
@@ -92,6 +98,33 @@ class JobActionsTest {
         assertEquals(Job.empty(), session.job());
         session.open(List.of(folder.resolve("mine.fwjob")));
         assertEquals("mine", session.job().name());
+    }
+
+    @Test
+    void aRideThatWaitsForItsTableIsSaidBeforeItIsLost() throws IOException {
+        session.desk().saveAs(folder.resolve("mine"), done -> {});
+        session.close();
+        start();
+        session.open(List.of(folder.resolve("mine.fwjob")));
+        session.open(List.of(Files.writeString(folder.resolve("new.csv"), "time [s],rpm\n0,1000\n")));
+        assertEquals(1, session.desk().waiting());
+        assertFalse(session.desk().unsavedProperty().get());
+        assertFalse(actions.mayClose());
+        actions.startNew();
+        session.open(List.of(folder.resolve("mine.fwjob")));
+        assertEquals(1, session.desk().waiting());
+        assertEquals(List.of("job.close.title", "job.new.title", "job.other.title"), asked);
+        assertTrue(actions.lost().startsWith("A new ride waits until you say"), actions.lost());
+        assertFalse(actions.lost().contains("not saved"), actions.lost());
+        actions.save();
+        String said = session.saidProperty().get();
+        assertTrue(said.startsWith("Saved mine.fwjob. The new ride isn't in it"), said);
+        session.question().madeWithFuelTable();
+        change();
+        assertEquals("What was changed in \"mine\" is not saved.", actions.lost());
+        actions.save();
+        assertEquals("Saved mine.fwjob.", session.saidProperty().get());
+        assertTrue(actions.mayClose());
     }
 
     @Test
