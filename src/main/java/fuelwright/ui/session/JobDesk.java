@@ -280,13 +280,20 @@ public final class JobDesk {
         return services.state().left();
     }
 
-    /** Goes on with it. */
-    public void take(StateFolder.Left work) {
-        open(work.copy(), List.of(), new HashMap<>(), Optional.empty(), job -> {
-            saved = Job.empty();
-            belongsTo(work.file());
-            follow(job);
-            services.state().drop(work.copy());
+    /**
+     * Goes on with it. Undo brings back what was there before.
+     *
+     * @param then told once it may take the job's place
+     */
+    public void take(StateFolder.Left work, Runnable then) {
+        guard.accept(() -> {
+            then.run();
+            open(work.copy(), List.of(), new HashMap<>(), Optional.empty(), job -> {
+                saved = Job.empty();
+                belongsTo(work.file());
+                follow(job);
+                services.state().drop(work.copy());
+            });
         });
     }
 

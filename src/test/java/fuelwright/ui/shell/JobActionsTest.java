@@ -16,6 +16,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import javafx.scene.layout.Pane;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -125,6 +126,23 @@ class JobActionsTest {
         actions.save();
         assertEquals("Saved mine.fwjob.", session.saidProperty().get());
         assertTrue(actions.mayClose());
+    }
+
+    @Test
+    void workThatWasLeftAsksBeforeItTakesThePlaceOfAJob() {
+        String left = session.job().name();
+        session.desk().saveAs(folder.resolve("left"), done -> {});
+        StateFolder.Left work = new StateFolder.Left(folder.resolve("left.fwjob"), left, Optional.empty());
+        change();
+        List<StateFolder.Left> taken = new ArrayList<>();
+        session.desk().take(work, () -> taken.add(work));
+        assertEquals("mine", session.job().name());
+        assertEquals(List.of(), taken, "still offered");
+        assertEquals(List.of("job.other.title"), asked);
+        answer = JobActions.Unsaved.LEAVE;
+        session.desk().take(work, () -> taken.add(work));
+        assertEquals(left, session.job().name());
+        assertEquals(List.of(work), taken);
     }
 
     @Test
