@@ -215,6 +215,16 @@ public final class RidesModel {
         }
     }
 
+    /** Whether a Stop caution has this moment; what no caution has any more counts as one, too. */
+    boolean isOfStop(Caution.Moment moment) {
+        List<Caution> having = session.analysis() == null
+                ? List.of()
+                : session.analysis().cautions().stream()
+                        .filter(c -> c.moments().contains(moment))
+                        .toList();
+        return having.isEmpty() || having.stream().anyMatch(Caution::isStop);
+    }
+
     private String summary(Ride ride, Optional<ScreenedRide> screened) {
         String holds = Words.of(
                 "rides.summary",
