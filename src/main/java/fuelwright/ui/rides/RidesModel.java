@@ -7,6 +7,7 @@ import fuelwright.ride.Channel;
 import fuelwright.ride.Ride;
 import fuelwright.ride.RideOptions;
 import fuelwright.ride.Role;
+import fuelwright.ride.WidebandScale;
 import fuelwright.safety.Caution;
 import fuelwright.screen.ScreenedRide;
 import fuelwright.ui.plot.Trace;
@@ -45,6 +46,16 @@ public final class RidesModel {
     static final int LEAST_RATIO = 6;
 
     static final int MOST_RATIO = 20;
+
+    /** Lambda that a wideband's output can stand for: free air reads as 8 or so. */
+    static final double LEAST_LAMBDA = 0.3;
+
+    static final double MOST_LAMBDA = 10;
+
+    private static final double LEAST_VOLTS_APART = 0.01;
+
+    /** What the reader says of volts whose scale it would have to be told. */
+    static final String SCALE_OPTION = "--volts";
 
     private static final String LANE = Runner.LOOK + "-ride";
 
@@ -394,6 +405,49 @@ public final class RidesModel {
         }
         ride().ifPresent(r -> session.reading().setDisplayRatio(r, ratio));
         return true;
+    }
+
+    /** Whether the selected ride has wideband volts that mean nothing without their scale, or mean what was said. */
+    public boolean asksForScale() {
+        Optional<Ride> ride = ride();
+        boolean leftOut = ride.stream()
+                .flatMap(r -> r.remarks().stream())
+                .anyMatch(remark -> remark.todo().contains(SCALE_OPTION));
+        return leftOut
+                || options().widebandScale().isPresent()
+                        && ride.stream()
+                                .flatMap(r -> r.mixtures().stream())
+                                .anyMatch(c -> c.role() == Role.WIDEBAND_VOLTS);
+    }
+
+    /**
+     * Takes the scale of the selected ride's wideband volts as typed, and reads it again; false where it can't be one.
+     *
+     * @param typed volts and lambda of one point, volts and lambda of another
+     */
+    public boolean widebandScale(List<String> typed) {
+        double[] figures;
+        try {
+            figures = typed.stream()
+                    .mapToDouble(t -> Double.parseDouble(t.strip().replace(',', '.')))
+                    .toArray();
+        } catch (NumberFormatException e) {
+            return false;
+        }
+        double apart = Math.abs(figures[0] - figures[2]);
+        if (!(apart > LEAST_VOLTS_APART && apart < Double.POSITIVE_INFINITY)
+                || !isLambda(figures[1])
+                || !isLambda(figures[3])
+                || figures[1] == figures[3]) {
+            return false;
+        }
+        WidebandScale scale = new WidebandScale(figures[0], figures[1], figures[2], figures[3]);
+        read(options -> options.withWidebandScale(scale));
+        return true;
+    }
+
+    private static boolean isLambda(double figure) {
+        return figure >= LEAST_LAMBDA && figure <= MOST_LAMBDA;
     }
 
     public IntegerProperty selectedProperty() {

@@ -215,6 +215,54 @@ class RideReadingTest {
         assertTrue(model.ride().orElseThrow().remarks().get(0).what().contains("divided by 13.5"));
     }
 
+    /** A log whose mixture is a controller's output: 1.00 V in every seventh row. */
+    private Path voltsLog(String name) throws IOException {
+        StringBuilder text = new StringBuilder("time [s],rpm,throttle [%],wideband [V]\n");
+        for (int i = 0; i < 200; i++) {
+            text.append(String.format(
+                    Locale.ROOT,
+                    "%.2f,%d,%d,%.2f%n",
+                    i / 20.0,
+                    2000 + 10 * i + name.charAt(0) - 'a',
+                    i / 2,
+                    1 + i % 7 / 2.0));
+        }
+        return Files.writeString(folder.resolve(name), text);
+    }
+
+    @Test
+    void theScaleOfWidebandVoltsIsAskedAndTheRideReadByIt() throws IOException {
+        open(log("a.csv"));
+        assertFalse(model.asksForScale());
+        open(voltsLog("b.csv"));
+        select(1);
+        assertTrue(model.asksForScale());
+        assertTrue(model.ride().orElseThrow().mixtures().isEmpty());
+        for (List<String> wrong : List.of(
+                List.of("0.5", "0.7", "", ""),
+                List.of("0.5", "0.7", "0.5", "1.3"),
+                List.of("0.5", "0.7", "4.5", "0.7"),
+                List.of("0.5", "NaN", "4.5", "1.3"),
+                List.of("NaN", "0.7", "4.5", "1.3"),
+                List.of("0", "10", "5", "20"))) {
+            assertFalse(model.widebandScale(wrong), wrong.toString());
+        }
+        assertTrue(model.widebandScale(List.of("0,5", "0,7", "4,5", "1,3")));
+        assertEquals(0.775, lambda(1), 1e-9);
+        assertTrue(model.asksForScale(), "to be changed");
+        assertTrue(model.ride().orElseThrow().remarks().stream()
+                .noneMatch(r -> r.todo().contains("--volts")));
+        open(voltsLog("c.csv"));
+        select(2);
+        assertEquals(0.775, lambda(2), 1e-9);
+        assertTrue(session.reading().remembered(model.ride().orElseThrow()));
+        assertTrue(model.ride().orElseThrow().remarks().get(0).what().contains("with the same headings"));
+        session.undo();
+        session.undo();
+        select(1);
+        assertTrue(model.ride().orElseThrow().mixtures().isEmpty());
+    }
+
     @Test
     void aDialectThatCannotBeLeavesTheRideAsItWas() throws IOException {
         open(log("a.csv"));

@@ -189,6 +189,27 @@ class RidesRobotTest {
     }
 
     @Test
+    void wideBandVoltsCountOnceTheirTwoPointsAreTyped(FxRobot robot) throws IOException {
+        open(robot, log("volts.csv", "wideband [V]", 2));
+        robot.clickOn("#rail-3");
+        assertTrue(session.job().rides().get(0).ride().mixtures().isEmpty());
+        robot.clickOn("#volts-volt1").write("0.5");
+        robot.clickOn("#volts-lambda1").write("0.7");
+        robot.clickOn("#volts-volt2").write("4.5").type(javafx.scene.input.KeyCode.ENTER);
+        assertTrue(robot.lookup(".field-message").queryAllAs(Labeled.class).stream()
+                .anyMatch(m -> m.getText()
+                        .startsWith("Four figures, please: two voltages that differ, and lambda from 0.3 to 10")));
+        robot.clickOn("#volts-lambda2").write("1.3");
+        robot.clickOn("Use these");
+        WaitForAsyncUtils.waitForFxEvents();
+        assertEquals(
+                0.7 + (1.8 - 0.5) * 0.15,
+                session.job().rides().get(0).ride().mixtures().get(0).values().at(0),
+                1e-9);
+        assertEquals("0.5", robot.lookup("#volts-volt1").queryTextInputControl().getText());
+    }
+
+    @Test
     void aLogWithoutTimeIsReadOnceTheRowsASecondAreSaid(FxRobot robot) throws IOException {
         String timed = Files.readString(log("timed.csv", "lambda", 1));
         String bare = timed.lines()
