@@ -62,13 +62,17 @@ final class ChannelsPane {
         if (model.asksForRatio()) {
             box.getChildren().add(ReadingPane.displayRatio(model));
         }
+        if (model.asksForScale()) {
+            box.getChildren().add(VoltsPane.of(model));
+        }
         if (!model.sensorsToChooseFrom().isEmpty()) {
             box.getChildren().add(ReadingPane.cylinder(model));
         }
         List<Issue> doubts = ride.remarks().stream()
                 .filter(r -> r.severity() != Issue.Severity.NOTE)
-                // What the display is set to is asked above, with a field to answer in.
+                // What the display is set to, and what volts mean, is asked above, with fields to answer in.
                 .filter(r -> !(model.asksForRatio() && r.todo().contains("--afr-scale")))
+                .filter(r -> !r.todo().contains(RidesModel.SCALE_OPTION))
                 .toList();
         if (!doubts.isEmpty()) {
             VBox list = new VBox(8, Parts.label(Words.of("rides.doubts", doubts.size()), "section"));

@@ -119,7 +119,9 @@ final class ReadingPane {
         VBox box = Parts.callout(
                 model.ratioSaid() ? "note" : "check",
                 Words.of(
-                        model.ratioSaid() ? "rides.ratio.said" : "rides.ratio.ask",
+                        model.ratioRemembered()
+                                ? "rides.ratio.remembered"
+                                : model.ratioSaid() ? "rides.ratio.said" : "rides.ratio.ask",
                         Figures.shortest(model.displayRatio())),
                 Words.of("rides.ratio.why"));
         box.getChildren().addAll(Parts.row(8, field, Parts.button("rides.ratio.take", take, "compact")), message);

@@ -2,10 +2,12 @@ package fuelwright.ui.rides;
 
 import fuelwright.job.Job;
 import fuelwright.job.JobRide;
+import fuelwright.mixture.MixtureScale;
 import fuelwright.ride.Channel;
 import fuelwright.ride.Ride;
 import fuelwright.ride.RideOptions;
 import fuelwright.ride.Role;
+import fuelwright.ride.WidebandScale;
 import fuelwright.safety.Caution;
 import fuelwright.screen.ScreenedRide;
 import fuelwright.ui.plot.Trace;
@@ -44,6 +46,16 @@ public final class RidesModel {
     static final int LEAST_RATIO = 6;
 
     static final int MOST_RATIO = 20;
+
+    /** Lambda that a wideband's output can stand for: free air reads as 8 or so. */
+    static final double LEAST_LAMBDA = 0.3;
+
+    static final double MOST_LAMBDA = 10;
+
+    private static final double LEAST_VOLTS_APART = 0.01;
+
+    /** What the reader says of volts whose scale it would have to be told. */
+    static final String SCALE_OPTION = "--volts";
 
     private static final String LANE = Runner.LOOK + "-ride";
 
@@ -214,6 +226,16 @@ public final class RidesModel {
         }
     }
 
+    /** Whether a Stop caution has this moment; what no caution has any more counts as one, too. */
+    boolean isOfStop(Caution.Moment moment) {
+        List<Caution> having = session.analysis() == null
+                ? List.of()
+                : session.analysis().cautions().stream()
+                        .filter(c -> c.moments().contains(moment))
+                        .toList();
+        return having.isEmpty() || having.stream().anyMatch(Caution::isStop);
+    }
+
     private String summary(Ride ride, Optional<ScreenedRide> screened) {
         String holds = Words.of(
                 "rides.summary",
@@ -360,11 +382,17 @@ public final class RidesModel {
                 .isPresent();
     }
 
-    public double displayRatio() {
-        return session.job().displayRatio();
+    /** Whether that was taken over from an earlier log with the same headings. */
+    boolean ratioRemembered() {
+        return ratioSaid() && ride().filter(session.reading()::remembered).isPresent();
     }
 
-    /** Takes the display's ratio as typed, for all rides; false where it can't be one. */
+    /** The ratio by which the selected ride was read. */
+    public double displayRatio() {
+        return options().afrScale().orElse(MixtureScale.USUAL_DISPLAY_RATIO);
+    }
+
+    /** Takes the display's ratio as typed, for the selected ride and those with the same headings; false where it can't be one. */
     public boolean displayRatio(String typed) {
         double ratio;
         try {
@@ -375,8 +403,51 @@ public final class RidesModel {
         if (!(ratio >= LEAST_RATIO && ratio <= MOST_RATIO)) {
             return false;
         }
-        session.reading().setDisplayRatio(ratio);
+        ride().ifPresent(r -> session.reading().setDisplayRatio(r, ratio));
         return true;
+    }
+
+    /** Whether the selected ride has wideband volts that mean nothing without their scale, or mean what was said. */
+    public boolean asksForScale() {
+        Optional<Ride> ride = ride();
+        boolean leftOut = ride.stream()
+                .flatMap(r -> r.remarks().stream())
+                .anyMatch(remark -> remark.todo().contains(SCALE_OPTION));
+        return leftOut
+                || options().widebandScale().isPresent()
+                        && ride.stream()
+                                .flatMap(r -> r.mixtures().stream())
+                                .anyMatch(c -> c.role() == Role.WIDEBAND_VOLTS);
+    }
+
+    /**
+     * Takes the scale of the selected ride's wideband volts as typed, and reads it again; false where it can't be one.
+     *
+     * @param typed volts and lambda of one point, volts and lambda of another
+     */
+    public boolean widebandScale(List<String> typed) {
+        double[] figures;
+        try {
+            figures = typed.stream()
+                    .mapToDouble(t -> Double.parseDouble(t.strip().replace(',', '.')))
+                    .toArray();
+        } catch (NumberFormatException e) {
+            return false;
+        }
+        double apart = Math.abs(figures[0] - figures[2]);
+        if (!(apart > LEAST_VOLTS_APART && apart < Double.POSITIVE_INFINITY)
+                || !isLambda(figures[1])
+                || !isLambda(figures[3])
+                || figures[1] == figures[3]) {
+            return false;
+        }
+        WidebandScale scale = new WidebandScale(figures[0], figures[1], figures[2], figures[3]);
+        read(options -> options.withWidebandScale(scale));
+        return true;
+    }
+
+    private static boolean isLambda(double figure) {
+        return figure >= LEAST_LAMBDA && figure <= MOST_LAMBDA;
     }
 
     public IntegerProperty selectedProperty() {

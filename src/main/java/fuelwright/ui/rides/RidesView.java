@@ -95,7 +95,7 @@ public final class RidesView implements StagePane {
         if (moment == null) {
             timeline.unmark();
         } else {
-            timeline.mark(moment.startS(), moment.startS() + moment.lengthS(), AROUND_MOMENT_S);
+            timeline.mark(moment.startS(), moment.startS() + moment.lengthS(), AROUND_MOMENT_S, model.isOfStop(moment));
         }
     }
 

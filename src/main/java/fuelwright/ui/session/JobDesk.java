@@ -143,7 +143,9 @@ public final class JobDesk {
                     belongsTo(Optional.of(target));
                     saved = job;
                     follow(session.job());
-                    session.say(Words.of("job.saved", target.getFileName()));
+                    int waiting = waiting();
+                    session.say(Words.of("job.saved", target.getFileName())
+                            + (waiting == 0 ? "" : " " + Words.of("job.saved.waiting", waiting)));
                     then.accept(target);
                 });
     }
@@ -278,13 +280,20 @@ public final class JobDesk {
         return services.state().left();
     }
 
-    /** Goes on with it. */
-    public void take(StateFolder.Left work) {
-        open(work.copy(), List.of(), new HashMap<>(), Optional.empty(), job -> {
-            saved = Job.empty();
-            belongsTo(work.file());
-            follow(job);
-            services.state().drop(work.copy());
+    /**
+     * Goes on with it. Undo brings back what was there before.
+     *
+     * @param then told once it may take the job's place
+     */
+    public void take(StateFolder.Left work, Runnable then) {
+        guard.accept(() -> {
+            then.run();
+            open(work.copy(), List.of(), new HashMap<>(), Optional.empty(), job -> {
+                saved = Job.empty();
+                belongsTo(work.file());
+                follow(job);
+                services.state().drop(work.copy());
+            });
         });
     }
 
@@ -304,6 +313,11 @@ public final class JobDesk {
             lock.close();
             lock = null;
         }
+    }
+
+    /** How many rides wait for their table beside the job: they are never saved with it. */
+    public int waiting() {
+        return session.question().waitingProperty().get().size();
     }
 
     /** Where the job is saved; empty where it never was. */

@@ -7,8 +7,10 @@ import fuelwright.job.JobRide;
 import fuelwright.ride.Ride;
 import fuelwright.ride.RideOptions;
 import fuelwright.ride.RideReader;
+import fuelwright.ride.Role;
 import fuelwright.table.Quantity;
 import fuelwright.table.Table;
+import fuelwright.ui.theme.Figures;
 import fuelwright.ui.theme.Words;
 import fuelwright.work.Analysis;
 import fuelwright.work.AnotherTable;
@@ -56,21 +58,33 @@ public record Opened(
         refused = List.copyOf(refused);
     }
 
-    /** Reads files, each as what it is. Whatever can't be used is an issue. */
+    /** Reads files, each as what it is and as was said of a log with the same headings. Whatever can't be used is an issue. */
     static Opened read(
-            List<Path> files, RideOptions options, Services services, Progress progress, Cancellation cancellation)
+            List<Path> files, ToldRatios told, Services services, Progress progress, Cancellation cancellation)
             throws IOException {
-        Opened found = readAs(files, file -> services.remembered(file, options), services, progress, cancellation);
+        Opened found =
+                readAs(files, file -> services.remembered(file, told.of(file)), services, progress, cancellation);
         List<Ride> rides = new ArrayList<>();
         for (int i = 0; i < found.rides().size(); i++) {
             Ride ride = found.rides().get(i);
+            RideOptions used = found.rideOptions().get(i);
             rides.add(
-                    found.rideOptions().get(i).equals(options)
+                    used.equals(RideOptions.defaults())
                             ? ride
-                            : ride.remarked(Issue.note(ride.name(), Words.of("rides.remembered"))));
+                            : ride.remarked(Issue.note(ride.name(), remembered(ride, used))));
         }
         return new Opened(
                 found.tables(), rides, found.rideFiles(), found.rideOptions(), found.issues(), found.refused());
+    }
+
+    private static String remembered(Ride ride, RideOptions used) {
+        String words = Words.of("rides.remembered");
+        return used.afrScale().isPresent() && ride.channel(Role.AFR).isPresent()
+                ? words + "; "
+                        + Words.of(
+                                "rides.remembered.ratio",
+                                Figures.shortest(used.afrScale().getAsDouble()))
+                : words;
     }
 
     /** The same, each log as it is said. */

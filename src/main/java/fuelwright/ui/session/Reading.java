@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
 
 /** How the rides of the job were read, and reading them again in another way. */
 public final class Reading {
@@ -120,13 +121,22 @@ public final class Reading {
                 .toList()));
     }
 
-    /** Reads every ride that has an AFR column as one from a display set to this ratio. */
-    public void setDisplayRatio(double ratio) {
+    /** Reads a ride, and those whose logs have the same headings, as ones from an AFR display set to this ratio. */
+    public void setDisplayRatio(Ride ride, double ratio) {
+        List<List<String>> headings = headings(ride);
         List<Ride> rides = session.job().rides().stream()
                 .map(JobRide::ride)
+                .filter(r -> r == ride || r.form().isPresent() && headings(r).equals(headings))
                 .filter(r -> r.channel(Role.AFR).isPresent())
                 .toList();
         again(rides, options -> options.withAfrScale(ratio), job -> job.withDisplayRatio(ratio), read -> {});
+    }
+
+    /** Those of the ride's log and of its second logger's. */
+    private List<List<String>> headings(Ride ride) {
+        return Stream.concat(Stream.of(ride), second(ride).map(SecondLogger::second).stream())
+                .map(r -> r.form().map(LogForm::headings).orElse(List.of()))
+                .toList();
     }
 
     /** Nothing changes where one of them can't be read that way. */

@@ -3,7 +3,6 @@ package fuelwright.ui.session;
 import fuelwright.issue.Issue;
 import fuelwright.job.Job;
 import fuelwright.job.JobRide;
-import fuelwright.mixture.MixtureScale;
 import fuelwright.ride.Ride;
 import fuelwright.ride.RideOptions;
 import fuelwright.safety.Caution;
@@ -146,16 +145,13 @@ public final class Session {
             desk.open(saved.get(), files.stream().filter(f -> !JobDesk.isJob(f)).toList());
             return;
         }
-        double ratio = job().displayRatio();
-        RideOptions options = ratio == MixtureScale.USUAL_DISPLAY_RATIO
-                ? RideOptions.defaults()
-                : RideOptions.defaults().withAfrScale(ratio);
+        ToldRatios told = ToldRatios.of(job(), book);
         errand.run(
                 "open",
                 Duration.ZERO,
                 Words.of("doing.reading"),
-                (p, c) -> Opened.read(files, options, services, p, c),
-                found -> put(found, options));
+                (p, c) -> Opened.read(files, told, services, p, c),
+                found -> put(found, RideOptions.defaults()));
     }
 
     /** @param options what the user said about all of them */
@@ -207,8 +203,11 @@ public final class Session {
     private void addTo(Job base, Opened found) {
         boolean asks = !found.rides().isEmpty() && !found.hasFuelTable() && base == job() && question.arises();
         Opened now = asks ? found.without(found.rides()) : found;
-        Opened.Added added = now.addTo(base, question.handed(), found.hasFuelTable() ? question.take() : List.of());
+        Job before = job();
+        List<Ride> waited = found.hasFuelTable() ? question.take() : List.of();
+        Opened.Added added = now.addTo(base, question.handed(), waited);
         edit(job -> added.job());
+        question.answered(before, waited, question.other());
         if (found.hasFuelTable()) {
             question.opened(added.job().fuelTable().orElseThrow());
         }
@@ -274,6 +273,7 @@ public final class Session {
     public void undo() {
         Job before = history.now();
         history.undo();
+        question.stepped(before, history.now());
         say("change.back", before);
         publish();
     }
@@ -281,6 +281,7 @@ public final class Session {
     public void redo() {
         Job before = history.now();
         history.redo();
+        question.stepped(before, history.now());
         say("change.again", before);
         publish();
     }

@@ -34,7 +34,15 @@ public final class TableQuestion {
         }
     }
 
+    /**
+     * An answer that was given, to be asked again where it is undone.
+     *
+     * @param other what was asked about
+     */
+    private record Given(Job before, Job after, List<Ride> rides, Other other) {}
+
     private final Session session;
+    private final List<Given> given = new ArrayList<>();
     private final ReadOnlyObjectWrapper<List<Ride>> waiting = new ReadOnlyObjectWrapper<>(List.of());
     private Other other;
     private Analysis handed;
@@ -65,6 +73,7 @@ public final class TableQuestion {
     void begin(boolean fromFile) {
         left(fromFile ? Other.PROPOSED : null, null, null);
         waiting.set(List.of());
+        given.clear();
     }
 
     /** A fuel table was opened: it is the newest, and nobody has to be asked whether new rides were made with it. */
@@ -104,6 +113,27 @@ public final class TableQuestion {
         return all;
     }
 
+    /** An answer has made one job out of another. */
+    void answered(Job before, List<Ride> rides, Other asked) {
+        if (!rides.isEmpty()) {
+            given.add(new Given(before, session.job(), rides, asked));
+        }
+    }
+
+    /** Undo or redo has gone from one job to another: where it took an answer back, its rides wait again. */
+    void stepped(Job from, Job to) {
+        for (Given answer : given) {
+            if (answer.after() == from && answer.before() == to) {
+                other = other == null ? answer.other() : other;
+                ask(answer.rides());
+            } else if (answer.before() == from && answer.after() == to) {
+                List<Ride> left = new ArrayList<>(waiting.get());
+                left.removeAll(answer.rides());
+                waiting.set(List.copyOf(left));
+            }
+        }
+    }
+
     /** The other table; empty while it is being worked out. */
     private Optional<Table> table() {
         if (other == Other.FIRST_RIDE) {
@@ -131,10 +161,11 @@ public final class TableQuestion {
 
     /** The rides that wait were made with the job's fuel table. */
     public void madeWithFuelTable() {
+        Other asked = other;
         if (other == Other.PROPOSED) {
             other = null;
         }
-        add(session.job());
+        add(session.job(), asked);
     }
 
     /** The rides that wait were made with the other one: it is the job's fuel table from now on, and earlier rides keep theirs. */
@@ -144,17 +175,21 @@ public final class TableQuestion {
         add(
                 other == Other.FIRST_RIDE
                         ? AnotherTable.opened(job, now).job()
-                        : TableInUnit.after(corrected().orElseThrow(), job));
+                        : TableInUnit.after(corrected().orElseThrow(), job),
+                other);
     }
 
-    private void add(Job base) {
+    private void add(Job base, Other asked) {
+        Job before = session.job();
         Job job = base;
-        for (Ride ride : take()) {
+        List<Ride> rides = take();
+        for (Ride ride : rides) {
             job = job.withRide(new JobRide(ride, Optional.empty()));
         }
         Job all = job;
         session.issues().removeIf(i -> i.todo().equals(Words.of("question.waiting.todo")));
         session.edit(old -> all);
+        answered(before, rides, asked);
     }
 
     /** Rides that wait for an answer. */

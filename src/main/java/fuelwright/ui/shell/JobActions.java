@@ -114,12 +114,25 @@ final class JobActions {
 
     /** Lets another job take this one's place. */
     private void inPlace(String title, Runnable other) {
-        Unsaved answer = desk.unsavedProperty().get() ? question.apply(title) : Unsaved.LEAVE;
+        Unsaved answer = asks() ? question.apply(title) : Unsaved.LEAVE;
         if (answer == Unsaved.SAVE) {
             save(other);
         } else if (answer == Unsaved.LEAVE) {
             other.run();
         }
+    }
+
+    /** Whether something would be lost. */
+    private boolean asks() {
+        return desk.unsavedProperty().get() || desk.waiting() > 0;
+    }
+
+    /** What would be lost, in words. */
+    String lost() {
+        String changed = desk.unsavedProperty().get()
+                ? Words.of("job.close.text", session.job().title()) + " "
+                : "";
+        return (changed + (desk.waiting() == 0 ? "" : Words.of("job.close.waiting", desk.waiting()))).strip();
     }
 
     /** The window's title: the job, whether it is saved, the program. */
@@ -134,7 +147,7 @@ final class JobActions {
 
     /** Asks what to do with what isn't saved. Whether the window may close now. */
     boolean mayClose() {
-        Unsaved answer = desk.unsavedProperty().get() ? question.apply("job.close.title") : Unsaved.LEAVE;
+        Unsaved answer = asks() ? question.apply("job.close.title") : Unsaved.LEAVE;
         if (answer == Unsaved.SAVE) {
             save();
         }
@@ -145,12 +158,7 @@ final class JobActions {
         ButtonType save = new ButtonType(Words.of("job.close.save"), ButtonBar.ButtonData.YES);
         ButtonType leave = new ButtonType(Words.of("job.close.leave"), ButtonBar.ButtonData.NO);
         ButtonType stay = new ButtonType(Words.of("job.close.stay"), ButtonBar.ButtonData.CANCEL_CLOSE);
-        Alert alert = new Alert(
-                Alert.AlertType.CONFIRMATION,
-                Words.of("job.close.text", session.job().title()),
-                save,
-                leave,
-                stay);
+        Alert alert = new Alert(Alert.AlertType.CONFIRMATION, lost(), save, leave, stay);
         alert.initOwner(owner.getScene().getWindow());
         alert.setHeaderText(Words.of(title));
         alert.getDialogPane().getStylesheets().setAll(owner.getScene().getStylesheets());

@@ -6,6 +6,7 @@ import fuelwright.ui.theme.Words;
 import fuelwright.work.StateFolder;
 import java.util.ArrayDeque;
 import java.util.Deque;
+import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import javafx.scene.layout.VBox;
 
@@ -13,15 +14,21 @@ import javafx.scene.layout.VBox;
 final class RecoveryBar extends VBox {
 
     private final Deque<StateFolder.Left> left;
-    private final Consumer<StateFolder.Left> take;
+    private final BiConsumer<StateFolder.Left, Runnable> take;
     private final Consumer<StateFolder.Left> drop;
 
     RecoveryBar(JobDesk desk) {
         this(new ArrayDeque<>(desk.left()), desk::take, desk::drop);
     }
 
-    /** @param left is emptied one by one */
-    RecoveryBar(Deque<StateFolder.Left> left, Consumer<StateFolder.Left> take, Consumer<StateFolder.Left> drop) {
+    /**
+     * @param left is emptied one by one
+     * @param take goes on with it, now, later or never; told what to run once it does
+     */
+    RecoveryBar(
+            Deque<StateFolder.Left> left,
+            BiConsumer<StateFolder.Left, Runnable> take,
+            Consumer<StateFolder.Left> drop) {
         this.left = left;
         this.take = take;
         this.drop = drop;
@@ -42,14 +49,22 @@ final class RecoveryBar extends VBox {
         bar.getChildren()
                 .add(Parts.row(
                         8,
-                        Parts.button("job.recovered.take", () -> settle(take), "primary", "compact"),
-                        Parts.button("job.recovered.drop", () -> settle(drop), "compact")));
+                        Parts.button(
+                                "job.recovered.take",
+                                () -> take.accept(work, () -> settled(work)),
+                                "primary",
+                                "compact"),
+                        Parts.button("job.recovered.drop", () -> drop(work), "compact")));
         getChildren().add(bar);
     }
 
-    private void settle(Consumer<StateFolder.Left> decision) {
-        StateFolder.Left work = left.remove();
+    private void drop(StateFolder.Left work) {
+        settled(work);
+        drop.accept(work);
+    }
+
+    private void settled(StateFolder.Left work) {
+        left.remove(work);
         showNext();
-        decision.accept(work);
     }
 }

@@ -100,7 +100,7 @@ public final class ShellExhibits {
     }
 
     private void recovery(String state, List<StateFolder.Left> left) {
-        add("RecoveryBar", state, new RecoveryBar(new ArrayDeque<>(left), l -> {}, l -> {}), WIDE, 0);
+        add("RecoveryBar", state, new RecoveryBar(new ArrayDeque<>(left), (l, then) -> {}, l -> {}), WIDE, 0);
     }
 
     private void overlays() {

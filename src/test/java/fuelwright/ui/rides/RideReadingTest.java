@@ -141,6 +141,128 @@ class RideReadingTest {
         assertFalse(session.reading().remembered(model.ride().orElseThrow()));
     }
 
+    /** A log whose mixture is AFR, 12.6 in every seventh row. */
+    private Path afrLog(String name, String speed) throws IOException {
+        StringBuilder text = new StringBuilder("time [s];" + speed + ";throttle [%];AFR\n");
+        for (int i = 0; i < 200; i++) {
+            text.append(String.format(
+                    Locale.ROOT,
+                    "%.2f;%d;%d;%.1f%n",
+                    i / 20.0,
+                    2000 + 10 * i + name.charAt(0) - 'a',
+                    i / 2,
+                    12.6 + i % 7 / 10.0));
+        }
+        return Files.writeString(folder.resolve(name), text);
+    }
+
+    private double lambda(int ride) {
+        return model.rides().get(ride).ride().mixtures().get(0).values().at(98);
+    }
+
+    private void select(int ride) {
+        model.selectedProperty().set(ride);
+    }
+
+    @Test
+    void aRatioToldForARideThatIsGoneIsAskedForAgain() throws IOException {
+        open(afrLog("a.csv", "rpm"));
+        assertTrue(model.displayRatio("13,5"));
+        assertEquals(12.6 / 13.5, lambda(0), 1e-9);
+        model.order().remove();
+        open(afrLog("b.csv", "rpm"), afrLog("c.csv", "engine speed [rpm]"));
+        for (int i = 0; i < 2; i++) {
+            select(i);
+            assertEquals(12.6 / 14.7, lambda(i), 1e-9);
+            assertTrue(model.ride().orElseThrow().isRatioUntold());
+            assertTrue(model.asksForRatio());
+            assertFalse(model.ratioSaid());
+            assertEquals(14.7, model.displayRatio());
+        }
+    }
+
+    @Test
+    void aRatioHoldsForLogsWithTheSameHeadingsAndSaysSo() throws IOException {
+        open(afrLog("a.csv", "rpm"));
+        model.displayRatio("13.5");
+        assertFalse(model.ratioRemembered());
+        open(afrLog("b.csv", "rpm"), afrLog("c.csv", "engine speed [rpm]"));
+        select(1);
+        assertEquals(12.6 / 13.5, lambda(1), 1e-9);
+        assertTrue(model.ratioRemembered());
+        String said = model.ride().orElseThrow().remarks().get(0).what();
+        assertTrue(said.contains("with the same headings; its AFR is divided by 13.5"), said);
+        assertTrue(model.rides().get(2).ride().isRatioUntold(), "another logger's display may be set otherwise");
+        select(2);
+        model.displayRatio("14.7");
+        assertFalse(model.ride().orElseThrow().isRatioUntold());
+        assertEquals(12.6 / 13.5, lambda(0), 1e-9);
+        assertEquals(12.6 / 13.5, lambda(1), 1e-9);
+        select(1);
+        model.displayRatio("14.1");
+        assertEquals(12.6 / 14.1, lambda(0), 1e-9, "the same logger");
+        assertEquals(12.6 / 14.7, lambda(2), 1e-9);
+    }
+
+    @Test
+    void aRememberedRatioIsSaid() throws IOException {
+        open(afrLog("a.csv", "rpm"));
+        model.read(options -> options.withAfrScale(13.5));
+        model.order().remove();
+        open(afrLog("b.csv", "rpm"));
+        assertEquals(12.6 / 13.5, lambda(0), 1e-9);
+        assertTrue(model.ratioRemembered());
+        assertTrue(model.ride().orElseThrow().remarks().get(0).what().contains("divided by 13.5"));
+    }
+
+    /** A log whose mixture is a controller's output: 1.00 V in every seventh row. */
+    private Path voltsLog(String name) throws IOException {
+        StringBuilder text = new StringBuilder("time [s],rpm,throttle [%],wideband [V]\n");
+        for (int i = 0; i < 200; i++) {
+            text.append(String.format(
+                    Locale.ROOT,
+                    "%.2f,%d,%d,%.2f%n",
+                    i / 20.0,
+                    2000 + 10 * i + name.charAt(0) - 'a',
+                    i / 2,
+                    1 + i % 7 / 2.0));
+        }
+        return Files.writeString(folder.resolve(name), text);
+    }
+
+    @Test
+    void theScaleOfWidebandVoltsIsAskedAndTheRideReadByIt() throws IOException {
+        open(log("a.csv"));
+        assertFalse(model.asksForScale());
+        open(voltsLog("b.csv"));
+        select(1);
+        assertTrue(model.asksForScale());
+        assertTrue(model.ride().orElseThrow().mixtures().isEmpty());
+        for (List<String> wrong : List.of(
+                List.of("0.5", "0.7", "", ""),
+                List.of("0.5", "0.7", "0.5", "1.3"),
+                List.of("0.5", "0.7", "4.5", "0.7"),
+                List.of("0.5", "NaN", "4.5", "1.3"),
+                List.of("NaN", "0.7", "4.5", "1.3"),
+                List.of("0", "10", "5", "20"))) {
+            assertFalse(model.widebandScale(wrong), wrong.toString());
+        }
+        assertTrue(model.widebandScale(List.of("0,5", "0,7", "4,5", "1,3")));
+        assertEquals(0.775, lambda(1), 1e-9);
+        assertTrue(model.asksForScale(), "to be changed");
+        assertTrue(model.ride().orElseThrow().remarks().stream()
+                .noneMatch(r -> r.todo().contains("--volts")));
+        open(voltsLog("c.csv"));
+        select(2);
+        assertEquals(0.775, lambda(2), 1e-9);
+        assertTrue(session.reading().remembered(model.ride().orElseThrow()));
+        assertTrue(model.ride().orElseThrow().remarks().get(0).what().contains("with the same headings"));
+        session.undo();
+        session.undo();
+        select(1);
+        assertTrue(model.ride().orElseThrow().mixtures().isEmpty());
+    }
+
     @Test
     void aDialectThatCannotBeLeavesTheRideAsItWas() throws IOException {
         open(log("a.csv"));

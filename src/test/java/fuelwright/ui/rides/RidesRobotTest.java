@@ -6,30 +6,40 @@ import static org.junit.jupiter.api.Assertions.assertNotSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fuelwright.issue.Loaded;
+import fuelwright.job.Job;
 import fuelwright.ride.Ride;
 import fuelwright.ride.RideOptions;
+import fuelwright.safety.Caution;
 import fuelwright.table.Table;
 import fuelwright.table.TableWriter;
 import fuelwright.ui.Fixture;
 import fuelwright.ui.FixtureServices;
 import fuelwright.ui.WindowApp;
+import fuelwright.ui.plot.SvgInk;
+import fuelwright.ui.plot.Timeline;
 import fuelwright.ui.session.SameThreadRunner;
 import fuelwright.ui.session.Session;
 import fuelwright.ui.shell.Shell;
+import fuelwright.ui.theme.Palette;
 import fuelwright.ui.theme.Theme;
+import fuelwright.work.Analysis;
 import fuelwright.work.Cancellation;
 import fuelwright.work.OpenRide;
 import fuelwright.work.Progress;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.TreeSet;
+import java.util.regex.Pattern;
 import javafx.application.Application;
 import javafx.scene.Node;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Labeled;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.paint.Color;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
@@ -42,6 +52,8 @@ import org.testfx.util.WaitForAsyncUtils;
 /** The stage Rides in the real window, without a display. */
 @ExtendWith(ApplicationExtension.class)
 class RidesRobotTest {
+
+    private static final Caution.Moment MILD = new Caution.Moment(0, "ride-1.csv", 60, 2, 1.0, 4000, 40);
 
     @TempDir
     Path folder;
@@ -57,6 +69,12 @@ class RidesRobotTest {
                             Path file, RideOptions options, Progress progress, Cancellation cancellation) {
                         return OpenRide.read(file, options, progress, cancellation);
                     }
+
+                    @Override
+                    public Loaded<Analysis> analyse(Job job, Progress progress, Cancellation cancellation) {
+                        Loaded<Analysis> found = super.analyse(job, progress, cancellation);
+                        return new Loaded<>(found.value().map(a -> mildly(a)), found.issues());
+                    }
                 },
                 new SameThreadRunner());
         Application.setUserAgentStylesheet(Theme.LIGHT.base());
@@ -65,6 +83,49 @@ class RidesRobotTest {
         window.setWidth(1280);
         window.setHeight(800);
         window.show();
+    }
+
+    /** With a moment of a caution that is only a Check. */
+    private static Analysis mildly(Analysis a) {
+        List<Caution> cautions = new ArrayList<>(a.cautions());
+        cautions.add(new Caution("mild", Caution.Level.CHECK, "mild", "mild", "look", new TreeSet<>(), List.of(MILD)));
+        return new Analysis(
+                a.job(),
+                a.highLoad(),
+                a.screened(),
+                a.means(),
+                a.estimate(),
+                a.proposal(),
+                a.validation(),
+                a.nextRide(),
+                a.rideToRide(),
+                cautions,
+                a.hardware());
+    }
+
+    /** What the timeline's marked stretch is painted in. */
+    private static boolean markedIn(FxRobot robot, Color colour) {
+        Timeline timeline = robot.lookup("#timeline").queryAs(Timeline.class);
+        SvgInk ink = new SvgInk(800, 400, Color.WHITE);
+        robot.interact(() -> timeline.paint(ink, 800, 400));
+        String hex = colour.toString().substring(2, 8);
+        return Pattern.compile("<rect [^>]*height=\"3\"[^>]*" + hex)
+                .matcher(ink.document())
+                .find();
+    }
+
+    @Test
+    void aMomentIsMarkedByTheLevelOfItsCaution(FxRobot robot) {
+        robot.interact(() -> session.openSample());
+        robot.clickOn("#rail-3");
+        Palette palette = Theme.LIGHT.palette();
+        robot.interact(() -> session.momentProperty().set(MILD));
+        assertTrue(markedIn(robot, palette.check()));
+        assertFalse(markedIn(robot, palette.stop()));
+        Caution.Moment grave = session.analysis().cautions().get(0).moments().get(0);
+        robot.interact(() -> session.momentProperty().set(grave));
+        assertTrue(markedIn(robot, palette.stop()));
+        assertFalse(markedIn(robot, palette.check()));
     }
 
     private Path log(String name, String mixture, double scale) throws IOException {
@@ -125,6 +186,27 @@ class RidesRobotTest {
 
     private static ScrollPane channels(FxRobot robot) {
         return robot.lookup("#rides-channels").queryAs(ScrollPane.class);
+    }
+
+    @Test
+    void wideBandVoltsCountOnceTheirTwoPointsAreTyped(FxRobot robot) throws IOException {
+        open(robot, log("volts.csv", "wideband [V]", 2));
+        robot.clickOn("#rail-3");
+        assertTrue(session.job().rides().get(0).ride().mixtures().isEmpty());
+        robot.clickOn("#volts-volt1").write("0.5");
+        robot.clickOn("#volts-lambda1").write("0.7");
+        robot.clickOn("#volts-volt2").write("4.5").type(javafx.scene.input.KeyCode.ENTER);
+        assertTrue(robot.lookup(".field-message").queryAllAs(Labeled.class).stream()
+                .anyMatch(m -> m.getText()
+                        .startsWith("Four figures, please: two voltages that differ, and lambda from 0.3 to 10")));
+        robot.clickOn("#volts-lambda2").write("1.3");
+        robot.clickOn("Use these");
+        WaitForAsyncUtils.waitForFxEvents();
+        assertEquals(
+                0.7 + (1.8 - 0.5) * 0.15,
+                session.job().rides().get(0).ride().mixtures().get(0).values().at(0),
+                1e-9);
+        assertEquals("0.5", robot.lookup("#volts-volt1").queryTextInputControl().getText());
     }
 
     @Test

@@ -187,7 +187,7 @@ class JobDeskTest {
         Session later = start();
         later.openSample();
         assertEquals(1, later.desk().left().size());
-        later.desk().take(later.desk().left().get(0));
+        later.desk().take(later.desk().left().get(0), () -> {});
         assertEquals("worked on", later.job().name());
         assertEquals(2, later.job().rides().size());
         assertTrue(later.desk().unsavedProperty().get());

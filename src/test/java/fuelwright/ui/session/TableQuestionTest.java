@@ -174,6 +174,50 @@ class TableQuestionTest {
         assertEquals(3, session.job().rides().size(), "the table is the one that was handed over: nothing to ask");
     }
 
+    private List<String> waiting() {
+        return session.question().waitingProperty().get().stream()
+                .map(fuelwright.ride.Ride::name)
+                .toList();
+    }
+
+    @Test
+    void anAnswerThatIsUndoneIsAskedForAgain() throws IOException {
+        session.outputs().export(folder, true, false, files -> {});
+        session.open(List.of(log("ride-2.csv")));
+        session.question().madeWithOther();
+        session.edit(job -> job.withName("mine"));
+        session.undo();
+        assertEquals(List.of(), waiting());
+        session.undo();
+        assertEquals(List.of("ride-2.csv"), waiting());
+        assertTrue(session.question().canBeOther());
+        session.redo();
+        assertEquals(List.of(), waiting());
+        assertEquals(2, session.job().rides().size());
+        session.undo();
+        session.question().madeWithFuelTable();
+        assertEquals(List.of(Optional.empty(), Optional.empty()), tables());
+        session.undo();
+        assertEquals(List.of("ride-2.csv"), waiting());
+        session.open(List.of(file("corrected.csv", corrected())));
+        assertEquals(List.of(), waiting());
+        session.undo();
+        assertEquals(List.of("ride-2.csv"), waiting());
+        session.startNew();
+        session.undo();
+        assertEquals(List.of(), waiting(), "a new job was begun, and that was asked");
+    }
+
+    @Test
+    void whatAJobFromItsFileAskedIsAskedAgainAsWell() throws IOException {
+        session.replace(session.job().withName("from its file"));
+        session.open(List.of(log("ride-2.csv")));
+        session.question().madeWithFuelTable();
+        session.undo();
+        assertEquals(List.of("ride-2.csv"), waiting());
+        assertEquals(TableQuestion.Other.PROPOSED, session.question().other());
+    }
+
     @Test
     void aRideOnTheOldTableAfterAHandoverIsTakenAsThat() throws IOException {
         session.outputs().export(folder, true, false, files -> {});

@@ -11,9 +11,12 @@ import fuelwright.ui.session.SameThreadRunner;
 import fuelwright.ui.session.Session;
 import fuelwright.work.SampleJob;
 import fuelwright.work.StateFolder;
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import javafx.scene.layout.Pane;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -31,6 +34,11 @@ class JobActionsTest {
 
     @BeforeEach
     void open() {
+        start();
+        session.openSample();
+    }
+
+    private void start() {
         StateFolder state = StateFolder.at(folder.resolve("state"));
         session = new Session(
                 new FixtureServices() {
@@ -49,7 +57,6 @@ class JobActionsTest {
             asked.add(title);
             return answer;
         });
-        session.openSample();
     }
 
     private void change() {
@@ -92,6 +99,50 @@ class JobActionsTest {
         assertEquals(Job.empty(), session.job());
         session.open(List.of(folder.resolve("mine.fwjob")));
         assertEquals("mine", session.job().name());
+    }
+
+    @Test
+    void aRideThatWaitsForItsTableIsSaidBeforeItIsLost() throws IOException {
+        session.desk().saveAs(folder.resolve("mine"), done -> {});
+        session.close();
+        start();
+        session.open(List.of(folder.resolve("mine.fwjob")));
+        session.open(List.of(Files.writeString(folder.resolve("new.csv"), "time [s],rpm\n0,1000\n")));
+        assertEquals(1, session.desk().waiting());
+        assertFalse(session.desk().unsavedProperty().get());
+        assertFalse(actions.mayClose());
+        actions.startNew();
+        session.open(List.of(folder.resolve("mine.fwjob")));
+        assertEquals(1, session.desk().waiting());
+        assertEquals(List.of("job.close.title", "job.new.title", "job.other.title"), asked);
+        assertTrue(actions.lost().startsWith("A new ride waits until you say"), actions.lost());
+        assertFalse(actions.lost().contains("not saved"), actions.lost());
+        actions.save();
+        String said = session.saidProperty().get();
+        assertTrue(said.startsWith("Saved mine.fwjob. The new ride isn't in it"), said);
+        session.question().madeWithFuelTable();
+        change();
+        assertEquals("What was changed in \"mine\" is not saved.", actions.lost());
+        actions.save();
+        assertEquals("Saved mine.fwjob.", session.saidProperty().get());
+        assertTrue(actions.mayClose());
+    }
+
+    @Test
+    void workThatWasLeftAsksBeforeItTakesThePlaceOfAJob() {
+        String left = session.job().name();
+        session.desk().saveAs(folder.resolve("left"), done -> {});
+        StateFolder.Left work = new StateFolder.Left(folder.resolve("left.fwjob"), left, Optional.empty());
+        change();
+        List<StateFolder.Left> taken = new ArrayList<>();
+        session.desk().take(work, () -> taken.add(work));
+        assertEquals("mine", session.job().name());
+        assertEquals(List.of(), taken, "still offered");
+        assertEquals(List.of("job.other.title"), asked);
+        answer = JobActions.Unsaved.LEAVE;
+        session.desk().take(work, () -> taken.add(work));
+        assertEquals(left, session.job().name());
+        assertEquals(List.of(work), taken);
     }
 
     @Test
