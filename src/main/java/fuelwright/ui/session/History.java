@@ -4,26 +4,46 @@ import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.Objects;
 
-/** A value with undo and redo: a stack of values, at most {@value #MOST} deep. */
+/**
+ * A value with undo and redo: a stack of values, at most {@value #MOST} deep. Values that came from each other by changes are of one line; one
+ * that took another's place begins a new line.
+ */
 final class History<T> {
 
     private static final int MOST = 20_000;
 
-    private final Deque<T> past = new ArrayDeque<>();
-    private final Deque<T> future = new ArrayDeque<>();
-    private T now;
+    private record Entry<T>(T value, int line) {}
+
+    private final Deque<Entry<T>> past = new ArrayDeque<>();
+    private final Deque<Entry<T>> future = new ArrayDeque<>();
+    private Entry<T> now;
+    private int lines;
 
     History(T now) {
-        this.now = now;
+        this.now = new Entry<>(now, 0);
     }
 
     T now() {
-        return now;
+        return now.value;
+    }
+
+    /** The line that the value is of. */
+    int line() {
+        return now.line;
     }
 
     /** Makes {@code next} the value; whatever was undone before is gone. Equal values change nothing. */
     boolean put(T next) {
-        if (Objects.equals(now, next)) {
+        return put(next, now.line);
+    }
+
+    /** The same, with a value that took the place of the one before. */
+    boolean putAnother(T next) {
+        return put(next, ++lines);
+    }
+
+    private boolean put(T next, int line) {
+        if (Objects.equals(now.value, next)) {
             return false;
         }
         past.push(now);
@@ -31,7 +51,7 @@ final class History<T> {
             past.removeLast();
         }
         future.clear();
-        now = next;
+        now = new Entry<>(next, line);
         return true;
     }
 
@@ -39,7 +59,7 @@ final class History<T> {
     void start(T first) {
         past.clear();
         future.clear();
-        now = first;
+        now = new Entry<>(first, ++lines);
     }
 
     boolean canUndo() {

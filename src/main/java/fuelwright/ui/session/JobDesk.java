@@ -275,6 +275,11 @@ public final class JobDesk {
         settled(session.job());
     }
 
+    /** Another job is shown than the one that the file is of. */
+    void leave() {
+        belongsTo(Optional.empty());
+    }
+
     /** Work that wasn't saved when the program last ended. */
     public List<StateFolder.Left> left() {
         return services.state().left();

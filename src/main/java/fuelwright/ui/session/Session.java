@@ -105,9 +105,11 @@ public final class Session {
                 if (job() == before) {
                     start(value);
                 } else {
-                    edit(now -> before == null ? value : now.withRides(value.rides()));
                     if (before == null) {
+                        another(value);
                         desk.begin();
+                    } else {
+                        edit(now -> now.withRides(value.rides()));
                     }
                 }
             });
@@ -135,7 +137,7 @@ public final class Session {
         selection.clear();
         question.begin(true);
         refused.clear();
-        edit(old -> other);
+        another(other);
     }
 
     /** Reads files, each as what it is, and puts them into the job; a job file takes the job's place. */
@@ -257,7 +259,7 @@ public final class Session {
         selection.clear();
         question.begin(false);
         refused.clear();
-        edit(old -> Job.empty());
+        another(Job.empty());
         desk.begin();
         stage.set(Stage.MACHINE);
     }
@@ -270,19 +272,32 @@ public final class Session {
         }
     }
 
+    /** Another job takes this one's place. */
+    private void another(Job job) {
+        if (history.putAnother(book.sourced(job))) {
+            said.set("");
+            publish();
+        }
+    }
+
     public void undo() {
-        Job before = history.now();
-        history.undo();
-        question.stepped(before, history.now());
-        say("change.back", before);
-        publish();
+        step(history::undo, "change.back");
     }
 
     public void redo() {
+        step(history::redo, "change.again");
+    }
+
+    private void step(Runnable step, String key) {
         Job before = history.now();
-        history.redo();
+        int line = history.line();
+        step.run();
         question.stepped(before, history.now());
-        say("change.again", before);
+        if (history.line() != line) {
+            // Another job is shown: saving must not write it into this one's file.
+            desk.leave();
+        }
+        say(key, before);
         publish();
     }
 

@@ -17,6 +17,7 @@ import fuelwright.work.Progress;
 import fuelwright.work.SampleJob;
 import fuelwright.work.SaveJob;
 import fuelwright.work.StateFolder;
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -55,6 +56,22 @@ class JobDeskTest {
     void open() {
         session = start();
         session.openSample();
+    }
+
+    @Test
+    void anotherJobThatUndoBringsBackIsNotSavedIntoThisOnesFile() throws IOException {
+        session.startNew();
+        session.edit(job -> session.job().withName("twin"));
+        session.edit(job -> SampleJob.load().value().orElseThrow().withName("twin"));
+        Path file = folder.resolve("twin.fwjob");
+        session.desk().saveAs(file, done -> {});
+        byte[] twin = Files.readAllBytes(file);
+        while (session.canUndoProperty().get()) {
+            session.undo();
+        }
+        assertEquals("Sample: V-twin with bigger throttle bodies", session.job().name());
+        assertFalse(session.desk().save(), "this job has no file");
+        assertArrayEquals(twin, Files.readAllBytes(file));
     }
 
     @Test
