@@ -92,12 +92,17 @@ final class ReportContent {
         });
     }
 
+    /** The report is for the owner too: how it is said on a command line stays out. */
+    private static String withoutOptions(String todo) {
+        return todo.replaceAll(" \\(--[^)]*\\)", "");
+    }
+
     private static Map<String, Object> caution(Handed handed, Caution caution) {
         Map<String, Object> map = new LinkedHashMap<>();
         map.put("level", caution.level().words());
         map.put("title", caution.title());
         map.put("what", StopNotes.ended(caution.what()));
-        map.put("todo", StopNotes.ended(caution.todo()));
+        map.put("todo", StopNotes.ended(withoutOptions(caution.todo())));
         List<String> moments = caution.moments().stream()
                 .limit(MOST_MOMENTS)
                 .map(m -> m.rideName() + ", " + Figures.moment(m.startS()) + ": " + Figures.trimmed(m.worst(), 3)

@@ -42,7 +42,13 @@ public final class EntryCheckModel {
     EntryCheckModel(HandoverModel handover) {
         this.handover = handover;
         text.addListener((p, old, now) -> check());
-        handover.sheetProperty().addListener((p, old, now) -> check());
+        // What was read back belongs to the table that was meant then.
+        handover.sheetProperty().addListener((p, old, now) -> {
+            if (old != null && now != null && !old.after().equals(now.after())) {
+                text.set("");
+            }
+            check();
+        });
         session().themeProperty().addListener((p, old, now) -> draw());
         check();
     }

@@ -17,6 +17,7 @@ final class Changes {
             new Part("target", Job::targetTable),
             new Part("rides", Job::rides),
             new Part("ratio", Job::displayRatio),
+            new Part("targetratio", Job::targetRatio),
             new Part("screens", Job::screens),
             new Part("proposal", Job::proposal),
             new Part("limits", Job::limits),

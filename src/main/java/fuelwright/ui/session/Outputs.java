@@ -31,6 +31,7 @@ public final class Outputs {
     private FirstRide.Outcome first;
     private final ReadOnlyObjectWrapper<Job> handedOver = new ReadOnlyObjectWrapper<>();
     private final ReadOnlyObjectWrapper<Job> checked = new ReadOnlyObjectWrapper<>();
+    private final ReadOnlyObjectWrapper<Job> mistyped = new ReadOnlyObjectWrapper<>();
     private final BooleanProperty checking = new SimpleBooleanProperty();
 
     Outputs(Session session, Services services, Errand errand, Notices notices) {
@@ -103,7 +104,10 @@ public final class Outputs {
     public void check(String text, Consumer<Loaded<CheckEntry.Outcome>> done) {
         Analysis what = session.analysis();
         session.look(Runner.LOOK + "-entry", DEBOUNCE, (p, c) -> services.checkEntry(text, what), loaded -> {
-            loaded.value().ifPresent(o -> checked.set(o.differences().isEmpty() ? what.job() : null));
+            loaded.value().ifPresent(o -> {
+                checked.set(o.differences().isEmpty() ? what.job() : null);
+                mistyped.set(o.differences().isEmpty() ? null : what.job());
+            });
             done.accept(loaded);
         });
     }
@@ -148,6 +152,11 @@ public final class Outputs {
     /** The job of which all cells were last found typed as they were meant; null where none was. */
     public ReadOnlyObjectProperty<Job> checkedProperty() {
         return checked.getReadOnlyProperty();
+    }
+
+    /** The job of which something else was read back than what was meant; null where there is none. */
+    public ReadOnlyObjectProperty<Job> mistypedProperty() {
+        return mistyped.getReadOnlyProperty();
     }
 
     /** Whether the handover shows, or shall show, its check of what was typed. */

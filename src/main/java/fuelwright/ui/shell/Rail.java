@@ -37,6 +37,7 @@ final class Rail extends VBox {
         session.analysisProperty().addListener((p, old, now) -> refresh());
         session.workingProperty().addListener((p, old, now) -> refresh());
         session.outputs().handedOverProperty().addListener((p, old, now) -> refresh());
+        session.outputs().mistypedProperty().addListener((p, old, now) -> refresh());
         session.question().waitingProperty().addListener((p, old, now) -> refresh());
         refresh();
     }
@@ -75,7 +76,8 @@ final class Rail extends VBox {
     }
 
     private void refresh() {
-        boolean handed = session.outputs().handedOverProperty().get() == session.job();
+        boolean handed = session.outputs().handedOverProperty().get() == session.job()
+                && session.outputs().mistypedProperty().get() != session.job();
         for (Stage stage : Stage.values()) {
             StageState state = StageState.of(
                     stage,
