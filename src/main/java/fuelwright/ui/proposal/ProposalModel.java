@@ -131,7 +131,7 @@ public final class ProposalModel {
 
     /** How many readings near the cell count, and what was screened out there and why. */
     String outWords(CellReadings near) {
-        String counts = Words.of("strip.counts", Figures.count(near.counting()));
+        String counts = Words.of("strip.counts", near.counting(), Figures.count(near.counting()));
         if (near.screenedOut() == 0) {
             return counts;
         }

@@ -212,7 +212,9 @@ final class EditableGrid extends StackPane {
 
     private void inField(KeyEvent event) {
         KeyCode code = event.getCode();
-        if (code == KeyCode.ESCAPE) {
+        boolean takesBack = code == KeyCode.Z && event.isShortcutDown();
+        // Not the field's own undo: half of what was typed would stay and be taken.
+        if (code == KeyCode.ESCAPE || takesBack) {
             leave(false);
         } else if (code == KeyCode.ENTER || code == KeyCode.TAB) {
             if (model.editor().type(field.getText())) {

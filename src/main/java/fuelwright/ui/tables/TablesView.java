@@ -65,6 +65,14 @@ public final class TablesView implements StagePane {
         facts.getStyleClass().add("explanation-inner");
         model.factsProperty().addListener((p, old, now) -> explain());
         model.cellProperty().addListener((p, old, now) -> explain());
+        model.session().jobProperty().addListener((p, old, now) -> {
+            if (!old.targetRatio().equals(now.targetRatio())) {
+                explain();
+            }
+            if (now.fuelTable().isEmpty() && now.targetTable().isEmpty()) {
+                model.editor().forget();
+            }
+        });
         model.shownProperty().addListener((p, old, now) -> explain());
         model.target().openProperty().addListener((p, old, now) -> explain());
         model.blockProperty().addListener((p, old, now) -> picture());

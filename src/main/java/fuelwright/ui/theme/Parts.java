@@ -1,5 +1,6 @@
 package fuelwright.ui.theme;
 
+import java.util.regex.Pattern;
 import javafx.beans.binding.Bindings;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.value.ObservableBooleanValue;
@@ -19,6 +20,8 @@ import javafx.scene.layout.VBox;
 /** Small parts that every stage is built of. Spacing is 4, 8, 12 or 16. */
 public final class Parts {
 
+    private static final Pattern FILE_NAME_FIRST = Pattern.compile("\\S+\\.[A-Za-z]{2,5}\\b");
+
     private Parts() {}
 
     public static Label label(String text, String... styles) {
@@ -27,9 +30,11 @@ public final class Parts {
         return label;
     }
 
-    /** The words with a capital in front. */
+    /** The words with a capital in front, unless a file's name stands there. */
     public static String capital(String words) {
-        return words.isEmpty() ? words : words.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + words.substring(1);
+        return words.isEmpty() || FILE_NAME_FIRST.matcher(words).lookingAt()
+                ? words
+                : words.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + words.substring(1);
     }
 
     /** The words as a sentence: a capital in front, a full stop behind. */

@@ -116,6 +116,16 @@ class TablesRobotTest {
     }
 
     @Test
+    void takingBackWhileTypingLeavesTheCellAsItWas(FxRobot robot) {
+        Table before = fuel();
+        select(robot, 100);
+        robot.write("x12").type(KeyCode.ENTER);
+        with(robot, KeyCode.CONTROL, KeyCode.Z);
+        robot.type(KeyCode.RIGHT);
+        assertEquals(before, fuel());
+    }
+
+    @Test
     void everyCellIsSelectedAndChangedAtOnce(FxRobot robot) {
         Table before = fuel();
         select(robot, 3);
