@@ -54,13 +54,7 @@ final class MoreCautionCases {
     }
 
     private static Job fuel(Job job, Fuel fuel) {
-        return job.withMachine(new fuelwright.airflow.Machine(
-                job.machine().displacementCc(),
-                job.machine().bodies().orElseThrow(),
-                job.machine().before(),
-                job.machine().after(),
-                fuel,
-                job.machine().redlineRpm()));
+        return job.withMachine(job.machine().with(fuel));
     }
 
     static List<CautionCase> clean() {
