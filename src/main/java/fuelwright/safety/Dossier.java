@@ -34,6 +34,12 @@ final class Dossier {
     /** One sensor of one ride. */
     record Trace(int ride, int sensor, BurntTrace burnt, LeanScan scan) {}
 
+    /** Where lateness is told, and from when on it is more than usual, s. */
+    private static final double LATE_RPM = 4000;
+
+    private static final double LATE_FLOW = 15;
+    private static final double LATE_S = 0.2;
+
     private static final double TRACED_SHARE = 0.4;
 
     final CaseFile file;
@@ -119,6 +125,21 @@ final class Dossier {
     /** The same for later, when nobody waits for it any more. */
     Dossier kept() {
         return new Dossier(this, file);
+    }
+
+    /** A trace as the usual sensor would have made it; empty where the sensor is about usual. */
+    Optional<Trace> usual(Trace of) {
+        double later = sensor.delayS(LATE_RPM, LATE_FLOW)
+                + sensor.lagS()
+                - USUAL_SENSOR.delayS(LATE_RPM, LATE_FLOW)
+                - USUAL_SENSOR.lagS();
+        return later < LATE_S
+                ? Optional.empty()
+                : Optional.of(new Trace(
+                        of.ride(),
+                        of.sensor(),
+                        BurntTrace.of(ride(of.ride()), of.sensor(), fuel.load().kind(), USUAL_SENSOR, flow),
+                        of.scan()));
     }
 
     private void readTraces(int r) {

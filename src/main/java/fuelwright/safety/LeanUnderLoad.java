@@ -42,7 +42,10 @@ final class LeanUnderLoad implements Rule {
                 continue;
             }
             boolean suspect = seen.stream().filter(e -> isAtHighFlow(d, e)).count() >= AGAIN;
-            Optional<FuelFading> fading = suspect ? FuelFading.of(d, trace) : Optional.empty();
+            // Fuel that fades can be taken for a late sensor, and is then only seen without that.
+            Optional<FuelFading> fading = suspect
+                    ? FuelFading.of(d, trace).or(() -> d.usual(trace).flatMap(usual -> FuelFading.of(d, usual)))
+                    : Optional.empty();
             for (LeanEvent event : seen) {
                 LeanEvent checked = faded(d, recheck(d, event), fading);
                 (isCured(d, checked) ? cured : events).add(checked);
