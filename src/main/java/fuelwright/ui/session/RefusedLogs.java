@@ -33,6 +33,8 @@ public final class RefusedLogs {
     private final Services services;
     private final Errand errand;
     private final ObservableList<Refused> all = FXCollections.observableArrayList();
+    /** Held on to: it hears of changes only as long as somebody does. */
+    private final ObservableList<Refused> seen = FXCollections.unmodifiableObservableList(all);
 
     RefusedLogs(Session session, Services services, Errand errand) {
         this.session = session;
@@ -42,7 +44,7 @@ public final class RefusedLogs {
 
     /** What can be read again after more is said. */
     public ObservableList<Refused> all() {
-        return FXCollections.unmodifiableObservableList(all);
+        return seen;
     }
 
     void add(List<Refused> more) {
