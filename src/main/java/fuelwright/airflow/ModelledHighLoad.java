@@ -10,19 +10,14 @@ final class ModelledHighLoad implements HighLoad {
     /** Throttle, %, from which on load is high whatever the model says of a throttling body. */
     static final double WIDE_OPEN_PERCENT = 90;
 
-    private static final double STEP_RPM = 100;
-    private static final int SPEEDS = 201;
-
-    private final double[] thresholdPercent = new double[SPEEDS];
+    private final HighLoadLine line;
 
     ModelledHighLoad(IntakeModel model) {
         double[] areas = new double[(int) WIDE_OPEN_PERCENT * 4 + 1];
         for (int i = 0; i < areas.length; i++) {
             areas[i] = PlateArea.atThrottle(model.body(), i / 4.0) + model.bypassMm2();
         }
-        for (int i = 0; i < SPEEDS; i++) {
-            thresholdPercent[i] = threshold(areas, model.areaMm2For(PRESSURE_SHARE, i * STEP_RPM));
-        }
+        line = new HighLoadLine(rpm -> threshold(areas, model.areaMm2For(PRESSURE_SHARE, rpm)), Basis.ENGINE);
     }
 
     private static double threshold(double[] areas, double wanted) {
@@ -39,18 +34,11 @@ final class ModelledHighLoad implements HighLoad {
 
     /** The throttle from which on load is high at an engine speed, %. */
     double thresholdPercent(double speedRpm) {
-        double position = Math.min(Math.max(speedRpm / STEP_RPM, 0), SPEEDS - 1.0);
-        int low = Math.min((int) position, SPEEDS - 2);
-        double fraction = position - low;
-        return (1 - fraction) * thresholdPercent[low] + fraction * thresholdPercent[low + 1];
+        return line.percentAt(speedRpm);
     }
 
     @Override
     public boolean at(double speedRpm, double throttlePercent, double pressureKpa, double barometerKpa) {
-        if (HighLoad.measured(pressureKpa, barometerKpa)) {
-            return true;
-        }
-        double threshold = Double.isNaN(speedRpm) ? THROTTLE_PERCENT : thresholdPercent(speedRpm);
-        return throttlePercent >= threshold;
+        return line.at(speedRpm, throttlePercent, pressureKpa, barometerKpa);
     }
 }

@@ -30,7 +30,7 @@ record Encoded(ByteSource bytes, long start, Charset charset, String words) {
     /** A log whose first line is longer than this isn't one. */
     static final int LONGEST_FIRST_LINE = 1024 * 1024;
 
-    private static final String TODO = "choose the log as the logger exported it: a text file with one row a sample";
+    private static final String INSTEAD = "choose the log as the logger exported it: a text file with one row a sample";
 
     private record Magic(String words, int... bytes) {
         boolean starts(byte[] head) {
@@ -61,7 +61,7 @@ record Encoded(ByteSource bytes, long start, Charset charset, String words) {
         }
         for (Magic magic : MAGICS) {
             if (magic.starts(head)) {
-                return refused(name, "this is " + magic.words() + ", not a log", TODO);
+                return refused(name, "this is " + magic.words() + ", not a log", INSTEAD);
             }
         }
         Optional<Charset> wide = options.charset().filter(c -> !isAscii(c));
@@ -104,7 +104,7 @@ record Encoded(ByteSource bytes, long start, Charset charset, String words) {
                     name, "the file holds nothing but NUL bytes", "the logger didn't finish writing it: copy it again");
         }
         if (controls * 50L > head.length || nuls * 2L > head.length && !feed) {
-            return refused(name, "this is not text, so it is not a log", TODO);
+            return refused(name, "this is not text, so it is not a log", INSTEAD);
         }
         if (!feed && carriage) {
             byte[] all = encoded.bytes().bytes(encoded.start(), Integer.MAX_VALUE - 16);
@@ -122,7 +122,8 @@ record Encoded(ByteSource bytes, long start, Charset charset, String words) {
                 found |= b == '\n';
             }
             if (!found) {
-                return refused(name, "the first line is longer than a million characters, so this is not a log", TODO);
+                return refused(
+                        name, "the first line is longer than a million characters, so this is not a log", INSTEAD);
             }
         }
         return Loaded.of(encoded, List.of());

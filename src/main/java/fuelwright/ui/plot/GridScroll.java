@@ -3,6 +3,7 @@ package fuelwright.ui.plot;
 import javafx.beans.value.ObservableValue;
 import javafx.geometry.Dimension2D;
 import javafx.geometry.Rectangle2D;
+import javafx.scene.Node;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.StackPane;
@@ -15,10 +16,14 @@ public final class GridScroll extends StackPane {
     private final HeatGrid grid;
     private final ScrollPane scroll;
 
-    /** @param textSize how large text is: with it grows what a cell needs */
-    public GridScroll(HeatGrid grid, ObservableValue<?> textSize) {
+    /**
+     * @param textSize how large text is: with it grows what a cell needs
+     * @param over what lies over the grid and scrolls with it
+     */
+    public GridScroll(HeatGrid grid, ObservableValue<?> textSize, Node... over) {
         this.grid = grid;
         StackPane sheet = new StackPane(grid);
+        sheet.getChildren().addAll(over);
         // Else the scroll pane would take the keyboard away from the cell that was clicked.
         sheet.addEventHandler(MouseEvent.MOUSE_PRESSED, MouseEvent::consume);
         scroll = new ScrollPane(sheet);

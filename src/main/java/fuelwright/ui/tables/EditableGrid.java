@@ -1,10 +1,9 @@
 package fuelwright.ui.tables;
 
+import fuelwright.ui.plot.GridScroll;
 import fuelwright.ui.plot.HeatGrid;
 import fuelwright.ui.theme.Words;
-import javafx.geometry.Dimension2D;
 import javafx.geometry.Rectangle2D;
-import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextField;
 import javafx.scene.input.Clipboard;
 import javafx.scene.input.ClipboardContent;
@@ -27,8 +26,6 @@ final class EditableGrid extends StackPane {
     private final TablesModel model;
     private final HeatGrid grid = new HeatGrid();
     private final TextField field = new TextField();
-    private final Pane over = new Pane(field);
-    private final ScrollPane scroll;
 
     EditableGrid(TablesModel model) {
         this.model = model;
@@ -36,25 +33,16 @@ final class EditableGrid extends StackPane {
         field.setId("tables-cell");
         field.setVisible(false);
         field.getStyleClass().add("cell-field");
+        Pane over = new Pane(field);
         over.setPickOnBounds(false);
         grid.mapProperty().bind(model.mapProperty());
         grid.viewProperty().bind(model.viewProperty());
         grid.themeProperty().bind(model.session().themeProperty());
         grid.selectedProperty().bindBidirectional(model.cellProperty());
         grid.blockProperty().bindBidirectional(model.blockProperty());
-        StackPane sheet = new StackPane(grid, over);
-        // Else the scroll pane would take the keyboard away from the cell that was clicked.
-        sheet.addEventHandler(MouseEvent.MOUSE_PRESSED, MouseEvent::consume);
-        scroll = new ScrollPane(sheet);
-        scroll.setFitToWidth(true);
-        scroll.setFitToHeight(true);
-        scroll.setFocusTraversable(false);
-        scroll.getStyleClass().addAll("plain-scroll", "edge-to-edge");
+        GridScroll scroll = new GridScroll(grid, model.session().textSizeProperty(), over);
+        scroll.setMinSize(0, 0);
         getChildren().add(scroll);
-        scroll.hvalueProperty().addListener((p, old, now) -> look());
-        scroll.vvalueProperty().addListener((p, old, now) -> look());
-        scroll.viewportBoundsProperty().addListener((p, old, now) -> look());
-        grid.layoutBoundsProperty().addListener((p, old, now) -> look());
         grid.addEventHandler(KeyEvent.KEY_PRESSED, this::pressed);
         grid.addEventHandler(KeyEvent.KEY_TYPED, this::typed);
         grid.addEventHandler(MouseEvent.MOUSE_CLICKED, e -> {
@@ -68,69 +56,10 @@ final class EditableGrid extends StackPane {
                 leave(true);
             }
         });
-        model.mapProperty().addListener((p, old, now) -> size());
-        model.viewProperty().addListener((p, old, now) -> size());
-        model.session().textSizeProperty().addListener((p, old, now) -> size());
-        model.cellProperty().addListener((p, old, now) -> reveal());
-        size();
     }
 
     HeatGrid grid() {
         return grid;
-    }
-
-    /** Never smaller than can be read. */
-    private void size() {
-        if (model.mapProperty().get() == null) {
-            return;
-        }
-        Dimension2D least = grid.readableSize();
-        grid.setMinSize(least.getWidth(), least.getHeight());
-        grid.setPrefSize(least.getWidth(), least.getHeight());
-    }
-
-    /** Tells the map which part of it is in sight. */
-    private void look() {
-        double width = Math.min(scroll.getViewportBounds().getWidth(), grid.getWidth());
-        double height = Math.min(scroll.getViewportBounds().getHeight(), grid.getHeight());
-        double x = Math.rint(scroll.getHvalue() * (grid.getWidth() - width));
-        double y = Math.rint(scroll.getVvalue() * (grid.getHeight() - height));
-        grid.seenProperty().set(new Rectangle2D(x, y, width, height));
-    }
-
-    /** Scrolls until the selected cell is seen. */
-    private void reveal() {
-        int cell = model.cellProperty().get();
-        if (cell < 0
-                || model.mapProperty().get() == null
-                || cell >= model.mapProperty().get().cells().size()) {
-            return;
-        }
-        Rectangle2D at = grid.boundsOf(cell);
-        // The axes cover the left and the lower edge of what is in sight.
-        scroll.setHvalue(scrolled(
-                scroll.getHvalue(),
-                at.getMinX() - HeatGrid.AXIS_WIDTH,
-                at.getMaxX(),
-                grid.getWidth(),
-                scroll.getViewportBounds().getWidth()));
-        scroll.setVvalue(scrolled(
-                scroll.getVvalue(),
-                at.getMinY(),
-                at.getMaxY() + HeatGrid.AXIS_HEIGHT,
-                grid.getHeight(),
-                scroll.getViewportBounds().getHeight()));
-    }
-
-    /** Where a scroll bar (0 to 1) must stand so that low to high is seen; where it stands if it is. */
-    static double scrolled(double now, double low, double high, double whole, double seen) {
-        double hidden = whole - seen;
-        if (hidden <= 0) {
-            return 0;
-        }
-        double start = now * hidden;
-        double moved = low < start ? low : high > start + seen ? high - seen : start;
-        return Math.min(1, Math.max(0, moved / hidden));
     }
 
     private void pressed(KeyEvent event) {
