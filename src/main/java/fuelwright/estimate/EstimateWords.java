@@ -13,12 +13,19 @@ final class EstimateWords {
     private static final double FLOW_G_PER_S = DelayProfile.FLOW_G_PER_S;
     /** Share of the usual uncertainty below which the rides have told. */
     private static final double FOUND = 0.5;
+    /** Unevenness of a table below which it isn't spoken of. */
+    private static final double WORTH_SAYING = 0.003;
 
     private EstimateWords() {}
 
     /** Noise of each ride, smoothness, and what the rides say of the forecast. */
     static List<String> remarks(
-            List<Readings> readings, List<NoiseModel> noise, Smoothness smoothness, Crowding crowding, Prior prior) {
+            List<Readings> readings,
+            List<NoiseModel> noise,
+            Smoothness smoothness,
+            Crowding crowding,
+            Prior prior,
+            Posterior posterior) {
         List<String> remarks = new ArrayList<>();
         for (int i = 0; i < readings.size(); i++) {
             NoiseModel model = noise.get(i);
@@ -40,6 +47,14 @@ final class EstimateWords {
                     "The rides bear out %.0f %% of the bore forecast, with %.1f times its stated uncertainty",
                     100 * smoothness.trust(),
                     smoothness.spread()));
+        }
+        if (prior.unevenness() > WORTH_SAYING) {
+            remarks.add(String.format(
+                    Locale.ROOT,
+                    "In the old table cells stand out from their neighbours by ± %.1f %%: %.0f %% ± %.0f of it is the table's own fault, so that much is smoothed away",
+                    100 * prior.unevenness(),
+                    100 * Prior.UNEVEN_FAULT * posterior.common(),
+                    100 * Prior.UNEVEN_FAULT * posterior.commonUncertainty()));
         }
         return remarks;
     }

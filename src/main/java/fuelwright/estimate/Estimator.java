@@ -105,7 +105,10 @@ public final class Estimator {
         Table first = (sources.isEmpty() ? table : sources.get(0).madeWith()).delivered(deadTimeMs);
         Optional<BoreForecast> forecast =
                 table.load().kind() == Axis.Kind.THROTTLE ? BoreForecast.of(machine) : Optional.empty();
-        this.priors = of -> forecast.map(f -> Prior.of(f, of, first)).orElseGet(() -> Prior.unknown(of));
+        this.priors = of -> {
+            Prior all = forecast.map(f -> Prior.of(f, of, first)).orElseGet(() -> Prior.unknown(of));
+            return off.contains(Part.UNEVENNESS) ? all.withoutUnevenness() : all;
+        };
         this.prior = priors.apply(delivered);
         this.order = new CellOrder(table);
         this.crowding = Crowding.none(table.cells());
@@ -187,7 +190,7 @@ public final class Estimator {
                 order.toTable(leftOver(last)),
                 EstimateWords.sensorFit(Nuisance.sensor(nuisances), posterior),
                 tipIn.made(),
-                EstimateWords.remarks(readings, noise, smoothness, crowding, prior));
+                EstimateWords.remarks(readings, noise, smoothness, crowding, prior, posterior));
     }
 
     /** The mean residual of the readings at each cell after the last step, less its standard error, where that is lean. */

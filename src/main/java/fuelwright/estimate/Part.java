@@ -14,6 +14,8 @@ enum Part {
     CROWDING,
     /** Smoothness is the usual one instead of the one that the rides speak for. */
     CHOSEN_SMOOTHNESS,
+    /** What stands out in the old table says nothing. */
+    UNEVENNESS,
     /** Every cell stands alone. */
     NEIGHBOURS;
 

@@ -53,7 +53,14 @@ record Smoothness(double spread, double rangeSpeed, double rangeLoad, double own
         SymmetricBand precision =
                 SmoothPrior.precision(table.speed(), table.load(), rangeSpeed, rangeLoad, prior.spreads(spread));
         return new Posterior(
-                sums, pointCells, pointNuisances, precision, own, prior.means(trust), prior.nuisanceSpreads());
+                sums,
+                pointCells,
+                pointNuisances,
+                precision,
+                prior.own(own),
+                prior.means(trust),
+                prior.nuisanceSpreads(),
+                prior.common());
     }
 
     /**

@@ -124,8 +124,10 @@ class CommandsTest {
         }
         assertEquals(stops > 0 ? Exit.STOP : Exit.DONE, ran.code());
         assertEquals(ran.code(), json.get("exit").asInt());
-        // Too short a ride for any cell or opening to be judged: nothing is made up.
-        assertEquals(0, json.get("leftOutCheck").get("cells").size(), ran.out());
+        for (JsonNode cell : json.get("leftOutCheck").get("cells")) {
+            assertTrue(cell.get("independentReadings").asDouble() >= 2, "" + cell);
+        }
+        // Too short a ride for any opening to be judged: nothing is made up.
         assertEquals(0, json.get("tipIn").get("openings").asInt(), ran.out());
         assertTrue(json.get("tipIn").get("leftOut").asInt() > 0, ran.out());
         List<String> keys = new ArrayList<>();

@@ -78,7 +78,17 @@ class MetamorphicTest {
         for (Row r : rows) {
             sums.add(r.nodes, r.shares, 4, r.byNuisance, r.residual, r.weight, r.weight > 0 ? 1 : 0);
         }
-        return new Posterior(sums, new double[CELLS], Nuisance.starts(), precision, OWN, new double[CELLS]);
+        double[] own = new double[CELLS];
+        Arrays.fill(own, OWN);
+        return new Posterior(
+                sums,
+                new double[CELLS],
+                Nuisance.starts(),
+                precision,
+                own,
+                new double[CELLS],
+                Nuisance.spreads(),
+                new double[CELLS]);
     }
 
     private static void assertSame(Posterior expected, Posterior got) {

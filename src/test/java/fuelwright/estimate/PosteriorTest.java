@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import fuelwright.table.Axis;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
@@ -32,7 +33,6 @@ class PosteriorTest {
     private static final Axis SPEED = new Axis(Axis.Kind.ENGINE_SPEED, 1000, 2500, 4000, 7000);
     private static final Axis LOAD = new Axis(Axis.Kind.THROTTLE, 0, 8, 30, 100);
     private static final int CELLS = SPEED.size() * LOAD.size();
-    private static final double OWN = 0.02;
 
     /** Solution and standard deviations of a stacked least-squares system. */
     private record Solved(RealVector x, RealVector sd) {}
@@ -89,6 +89,8 @@ class PosteriorTest {
         final double[] pointCells;
         final double[] pointNuisances = Nuisance.starts();
         final double[] mean;
+        final double[] own;
+        final double[] common;
         final SymmetricBand precision;
 
         Case(long seed, int readings) {
@@ -100,6 +102,8 @@ class PosteriorTest {
             }
             precision = SmoothPrior.precision(
                     SPEED, LOAD, 1, 1.2, random.doubles(CELLS, 0.05, 0.2).toArray());
+            own = random.doubles(CELLS, 0.01, 0.03).toArray();
+            common = random.doubles(CELLS, -0.1, 0.1).toArray();
             for (int i = 0; i < readings; i++) {
                 Row row = new Row(random);
                 rows.add(row);
@@ -108,13 +112,17 @@ class PosteriorTest {
         }
 
         Posterior posterior() {
-            return new Posterior(sums, pointCells, pointNuisances, precision, OWN, mean);
+            return posterior(sums, pointCells, pointNuisances);
         }
 
-        /** Surface, cells, nuisances stacked in one vector of unknowns. */
+        Posterior posterior(Sums around, double[] cells, double[] nuisances) {
+            return new Posterior(around, cells, nuisances, precision, own, mean, Nuisance.spreads(), common);
+        }
+
+        /** Surface, cells, nuisances and the common departure stacked in one vector of unknowns. */
         Solved dense(Reference reference) {
             int p = Nuisance.COUNT;
-            int unknowns = 2 * CELLS + p;
+            int unknowns = 2 * CELLS + p + 1;
             RealMatrix a = new Array2DRowRealMatrix(rows.size() + unknowns, unknowns);
             RealVector b = new ArrayRealVector(rows.size() + unknowns);
             int at = 0;
@@ -138,15 +146,17 @@ class PosteriorTest {
                 }
             }
             for (int c = 0; c < CELLS; c++, at++) {
-                a.setEntry(at, CELLS + c, 1 / OWN);
-                a.setEntry(at, c, -1 / OWN);
-                b.setEntry(at, mean[c] / OWN);
+                a.setEntry(at, CELLS + c, 1 / own[c]);
+                a.setEntry(at, c, -1 / own[c]);
+                a.setEntry(at, 2 * CELLS + p, -common[c] / own[c]);
+                b.setEntry(at, mean[c] / own[c]);
             }
             for (int q = 0; q < p; q++, at++) {
                 Nuisance nuisance = Nuisance.values()[q];
                 a.setEntry(at, 2 * CELLS + q, 1 / nuisance.spread);
                 b.setEntry(at, nuisance.start / nuisance.spread);
             }
+            a.setEntry(at, 2 * CELLS + p, 1);
             return reference.solve(a, b);
         }
 
@@ -173,7 +183,9 @@ class PosteriorTest {
                 noise.setEntry(i, i, 1 / row.weight);
             }
             RealMatrix prior = MatrixUtils.inverse(full(precision))
-                    .add(MatrixUtils.createRealIdentityMatrix(CELLS).scalarMultiply(OWN * OWN));
+                    .add(MatrixUtils.createRealDiagonalMatrix(
+                            Arrays.stream(own).map(v -> v * v).toArray()))
+                    .add(new ArrayRealVector(common).outerProduct(new ArrayRealVector(common)));
             RealMatrix all = cells.multiply(prior)
                     .multiply(cells.transpose())
                     .add(nuisances.multiply(nuisances.transpose()))
@@ -253,6 +265,9 @@ class PosteriorTest {
                     posterior.nuisanceUncertainties(),
                     TOLERANCE,
                     which);
+            int common = 2 * CELLS + Nuisance.COUNT;
+            assertEquals(dense.x().getEntry(common), posterior.common(), TOLERANCE, which);
+            assertEquals(dense.sd().getEntry(common), posterior.commonUncertainty(), TOLERANCE, which);
         }
     }
 
@@ -300,7 +315,7 @@ class PosteriorTest {
             }
             around.add(row.nodes, row.shares, row.nodes.length, row.byNuisance, residual, row.weight, 0.5);
         }
-        Posterior other = new Posterior(around, moved, movedNuisances, fit.precision, OWN, fit.mean);
+        Posterior other = fit.posterior(around, moved, movedNuisances);
         assertArrayEquals(fit.posterior().cells(), other.cells(), TOLERANCE);
         assertArrayEquals(fit.posterior().nuisances(), other.nuisances(), TOLERANCE);
         assertEquals(fit.posterior().deviance(), other.deviance(), 1e-6);

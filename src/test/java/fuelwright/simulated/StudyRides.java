@@ -16,6 +16,8 @@ public final class StudyRides {
             trials.add(Trial.withOldTable(machine.name(), machine, seed, seed % 3 == 0 ? road.cold(20) : road));
             seed++;
         }
+        Machine resonant = SimulatedMachines.resonant();
+        trials.add(Trial.withOldTable(resonant.name(), resonant, 40, RideProfile.road(18)));
         Machine twin = SimulatedMachines.vTwin720();
         trials.add(Trial.withOldTable("demo machine, 14 minutes", twin, 41, RideProfile.road(14)));
         trials.add(Trial.withOldTable(

@@ -21,7 +21,7 @@ public final class Trial {
     }
 
     /** With the table from before the parts change. */
-    static Trial withOldTable(String name, Machine machine, long seed, RideProfile... profiles) {
+    public static Trial withOldTable(String name, Machine machine, long seed, RideProfile... profiles) {
         return new Trial(name, machine, null, List.of(profiles), seed);
     }
 
