@@ -14,9 +14,21 @@ public final class CellMeans {
      * @param spreadPercent weighted standard deviation of the readings around that mean, %
      * @param meanLambda weighted mean of the readings themselves, lambda
      * @param readings number of readings that touched the cell
+     * @param commandRicherPercent weighted mean of how much richer than the target the control unit asked for, %; 0 where it asked for no more
      */
     public record Mean(
-            double weight, double meanShortfallPercent, double spreadPercent, double meanLambda, int readings) {}
+            double weight,
+            double meanShortfallPercent,
+            double spreadPercent,
+            double meanLambda,
+            int readings,
+            double commandRicherPercent) {
+
+        /** What the control unit asked for isn't known, or was the target. */
+        public Mean(double weight, double meanShortfallPercent, double spreadPercent, double meanLambda, int readings) {
+            this(weight, meanShortfallPercent, spreadPercent, meanLambda, readings, 0);
+        }
+    }
 
     private final Mean[] means;
 

@@ -14,6 +14,7 @@ final class CellMeansMaker {
     private final double[] mean;
     private final double[] squares;
     private final double[] lambda;
+    private final double[] commandRicher;
     private final int[] count;
     private final int[] cells = new int[4];
     private final double[] shares = new double[4];
@@ -26,6 +27,7 @@ final class CellMeansMaker {
         mean = new double[n];
         squares = new double[n];
         lambda = new double[n];
+        commandRicher = new double[n];
         count = new int[n];
     }
 
@@ -38,13 +40,18 @@ final class CellMeansMaker {
                 double load = readings.load[row];
                 double rebased = rebase.ln(rpm, load);
                 double shortfall = 100 * Math.expm1(readings.reading[row] - readings.commanded[row] + rebased);
-                add(rpm, load, shortfall, Math.exp(readings.reading[row]));
+                add(
+                        rpm,
+                        load,
+                        shortfall,
+                        Math.exp(readings.reading[row]),
+                        100 * Math.expm1(readings.commandRicher(row)));
             }
         }
     }
 
     /** Weighted mean and sum of squared departures, updated one value at a time (West, Comm. ACM 22 (1979) 532). */
-    private void add(double rpm, double load, double shortfallPercent, double reading) {
+    private void add(double rpm, double load, double shortfallPercent, double reading, double commandRicherPercent) {
         if (Double.isNaN(shortfallPercent)) {
             return;
         }
@@ -58,6 +65,7 @@ final class CellMeansMaker {
                 mean[c] += w / weight[c] * step;
                 squares[c] += w * step * (shortfallPercent - mean[c]);
                 lambda[c] += w / weight[c] * (reading - lambda[c]);
+                commandRicher[c] += w / weight[c] * (commandRicherPercent - commandRicher[c]);
                 count[c]++;
             }
         }
@@ -67,8 +75,8 @@ final class CellMeansMaker {
         CellMeans.Mean[] means = new CellMeans.Mean[weight.length];
         for (int c = 0; c < means.length; c++) {
             if (weight[c] > 0) {
-                means[c] =
-                        new CellMeans.Mean(weight[c], mean[c], Math.sqrt(squares[c] / weight[c]), lambda[c], count[c]);
+                means[c] = new CellMeans.Mean(
+                        weight[c], mean[c], Math.sqrt(squares[c] / weight[c]), lambda[c], count[c], commandRicher[c]);
             }
         }
         return new CellMeans(means);

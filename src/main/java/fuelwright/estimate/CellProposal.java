@@ -62,6 +62,7 @@ public record CellProposal(
         RICH_SIDE("rich-side rule: uncertainty adds fuel at high load"),
         NOT_LEANED("leaned less: not measured well enough"),
         LEANED_LESS("leaned no further than the plain mean of its readings"),
+        COMMANDED_RICHER("leaned no further than what the control unit asked for: richer than the target"),
         CAP_ON_ADDING("capped: most added in one pass"),
         CAP_ON_TAKING("capped: most taken in one pass"),
         HELD("held by hand"),

@@ -16,15 +16,15 @@ final class Crowding {
     private final double[] sum;
     private final double misfit;
 
-    private Crowding(double[] weight, double misfit) {
+    private Crowding(double[] weight, double[] sum, double misfit) {
         this.weight = weight;
-        this.sum = new double[weight.length];
+        this.sum = sum;
         this.misfit = misfit;
     }
 
     /** Before anything was measured: no reading is crowded. */
     static Crowding none(int cells) {
-        return new Crowding(new double[4 * cells], START);
+        return new Crowding(new double[4 * cells], new double[4 * cells], START);
     }
 
     /** A counter for one pass. */
@@ -56,11 +56,21 @@ final class Crowding {
         for (int i = 0; i < more.length; i++) {
             more[i] *= times;
         }
-        return new Crowding(more, misfit);
+        double[] sums = sum.clone();
+        for (int i = 0; i < sums.length; i++) {
+            sums[i] *= times;
+        }
+        return new Crowding(more, sums, misfit);
     }
 
     double misfit() {
         return misfit;
+    }
+
+    /** What the table's straight lines miss in a place, ln: the mean residual there, as far as it is more than noise. */
+    double missed(int place) {
+        double squared = misfit * misfit;
+        return weight[place] > 0 ? squared / (squared + 1 / weight[place]) * sum[place] / weight[place] : 0;
     }
 
     /** The same counts with the misfit that they show: the mean square of the quarters' means less what noise explains. */
@@ -77,6 +87,6 @@ final class Crowding {
             }
         }
         double found = total > 0 ? Math.sqrt(Math.max(0, excess / total)) : START;
-        return new Crowding(weight, Math.max(LEAST, Math.min(MOST, found)));
+        return new Crowding(weight, sum, Math.max(LEAST, Math.min(MOST, found)));
     }
 }

@@ -12,38 +12,46 @@ public final class Estimate {
     private final Table table;
     private final double[] logFactors;
     private final double[] uncertainties;
+    private final double[] disagreements;
     private final double[] independentReadings;
     private final double[] leftOver;
     private final SensorFit sensor;
     private final TipIn tipIn;
+    private final boolean forecastLeftOut;
     private final List<String> remarks;
 
     /**
      * @param table the table that is to be corrected
      * @param logFactors ln of the factor for each cell
      * @param uncertainties standard error of the above for each cell
+     * @param disagreements least standard error for each cell where parts of the rides disagree, 0 where they agree
      * @param independentReadings for each cell, 0 where nobody rode
      * @param leftOver what each cell's own readings surely ask for beyond the above, ln; 0 or more
      * @param sensor delay and lag used, and how sure they are
      * @param tipIn what the table alone leaves unexplained as the throttle opens
+     * @param forecastLeftOut whether the rides contradict the bore forecast, so that it was left out
      * @param remarks what was decided on the way, one sentence each
      */
     Estimate(
             Table table,
             double[] logFactors,
             double[] uncertainties,
+            double[] disagreements,
             double[] independentReadings,
             double[] leftOver,
             SensorFit sensor,
             TipIn tipIn,
+            boolean forecastLeftOut,
             List<String> remarks) {
         this.table = table;
         this.logFactors = logFactors.clone();
         this.uncertainties = uncertainties.clone();
+        this.disagreements = disagreements.clone();
         this.independentReadings = independentReadings.clone();
         this.leftOver = leftOver.clone();
         this.sensor = sensor;
         this.tipIn = tipIn;
+        this.forecastLeftOut = forecastLeftOut;
         this.remarks = List.copyOf(remarks);
     }
 
@@ -65,8 +73,18 @@ public final class Estimate {
         return logFactors[cell];
     }
 
-    /** Standard error of {@link #logFactor}. */
+    /** Standard error of {@link #logFactor}; more than the readings' number and noise alone say where parts of the rides disagree. */
     public double logUncertainty(int cell) {
+        return Math.max(disagreements[cell], uncertainties[cell]);
+    }
+
+    /** Whether parts of the rides ask for different fuel here, by more than noise explains. */
+    public boolean isDisputed(int cell) {
+        return disagreements[cell] > uncertainties[cell];
+    }
+
+    /** What {@link #logUncertainty} would be if all parts of the rides asked for the same. */
+    public double undisputedUncertainty(int cell) {
         return uncertainties[cell];
     }
 
@@ -77,7 +95,7 @@ public final class Estimate {
 
     /** Standard error of {@link #shortfallPercent}, %. */
     public double uncertaintyPercent(int cell) {
-        return 100 * Math.exp(logFactors[cell]) * uncertainties[cell];
+        return 100 * Math.exp(logFactors[cell]) * logUncertainty(cell);
     }
 
     /** Independent readings behind the cell; 0 where nobody rode it. */
@@ -96,6 +114,11 @@ public final class Estimate {
     /** The lean or rich moments as the throttle opened; nothing where no ride has a measured mixture. */
     public TipIn tipIn() {
         return tipIn;
+    }
+
+    /** Whether the rides contradict the bore forecast, so that it was left out. */
+    public boolean forecastLeftOut() {
+        return forecastLeftOut;
     }
 
     public List<String> remarks() {

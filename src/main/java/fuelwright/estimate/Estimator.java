@@ -26,6 +26,9 @@ public final class Estimator {
     /** Rounds on samples of the rides, in which noise, delay and smoothness settle; short rides are sampled whole. */
     private static final int ROUNDS = 4;
 
+    /** Difference of deviance by which the rides must speak against the forecast: 10 is very strong evidence (Kass and Raftery, J. Am. Stat. Assoc. 90 (1995) 773). */
+    private static final double CONTRADICTED = 10;
+
     private static final int ROUNDS_ON_ALL = 1;
     private static final int SAMPLED_ROWS = 60_000;
     /** Rows on which delays and lags are tried. */
@@ -70,12 +73,16 @@ public final class Estimator {
     private final List<List<Stretch>> all;
     private final List<List<Stretch>> some;
     private final List<List<Stretch>> few;
+    /** Evidence by what is left out together, and that again by ride. */
     private List<Sums> blocks = List.of();
+
+    private List<Chunk> chunks = List.of();
     private Pace pace = Pace.unheard();
     /** What the last sums say. */
     private Posterior posterior;
 
     private double[] nuisances;
+    private boolean forecastLeftOut;
     private Smoothness smoothness = Smoothness.usual();
 
     /**
@@ -166,6 +173,7 @@ public final class Estimator {
             startCoarse();
         } else {
             search();
+            weighForecast();
         }
         crowding = crowding.scaled((double) rows(all) / rows(some));
         double[] doubts = new double[table.cells()];
@@ -177,24 +185,43 @@ public final class Estimator {
         }
         pace.next(SOLVED_SHARE, steps(all));
         TipInMaker tipIn = new TipInMaker(readings, noise, nuisances, doubts);
-        blocks = sumsOfBlocks(tipIn);
+        collectBlocks(tipIn);
         pace.next(1, 1);
         Sums last = total(blocks);
         posterior = smoothness.posterior(last, cells, nuisances, table, prior);
         pace.step();
+        Disagreement disagreement = disagreement();
         return new Estimate(
                 table,
                 order.toTable(posterior.cells()),
                 order.toTable(posterior.cellUncertainties()),
+                order.toTable(disagreement.uncertainties()),
                 order.toTable(last.independentReadings),
-                order.toTable(leftOver(last)),
+                order.toTable(leftOver(last, disagreement.richest())),
                 EstimateWords.sensorFit(Nuisance.sensor(nuisances), posterior),
                 tipIn.made(),
+                forecastLeftOut,
                 EstimateWords.remarks(readings, noise, smoothness, crowding, prior, posterior));
     }
 
-    /** The mean residual of the readings at each cell after the last step, less its standard error, where that is lean. */
-    private double[] leftOver(Sums last) {
+    private Disagreement disagreement() {
+        double calmest = noise.stream().mapToDouble(NoiseModel::still).min().orElse(0);
+        double soonest =
+                noise.stream().mapToDouble(NoiseModel::correlationS).min().orElse(0);
+        List<Disagreement.Heard> heard = chunks.stream()
+                .map(c -> new Disagreement.Heard(c.sums, noise.get(c.ride).correlationS() / soonest))
+                .toList();
+        return new Disagreement(heard, step(posterior.cells(), cells), calmest, crowding.misfit());
+    }
+
+    /** A part of one ride. */
+    private record Chunk(int ride, Sums sums) {}
+
+    /**
+     * The mean residual of the readings at each cell after the last step, less its standard error, where that is lean; at least what the
+     * leanest part of rides that disagree says.
+     */
+    private double[] leftOver(Sums last, double[] least) {
         double[] residuals =
                 last.cellResidualAfter(step(posterior.cells(), cells), step(posterior.nuisances(), nuisances));
         double[] ones = new double[cells.length];
@@ -202,7 +229,7 @@ public final class Estimator {
         double[] weights = last.cellCell.times(ones);
         double[] left = new double[cells.length];
         for (int c = 0; c < left.length; c++) {
-            left[c] = weights[c] > 0 ? Math.max(0, residuals[c] / weights[c] - 1 / Math.sqrt(weights[c])) : 0;
+            left[c] = weights[c] > 0 ? Math.max(least[c], residuals[c] / weights[c] - 1 / Math.sqrt(weights[c])) : 0;
         }
         return left;
     }
@@ -235,6 +262,23 @@ public final class Estimator {
                     : unusual.noise.get(i);
         }
         take(misfitOf(usual, calmer) <= misfitOf(unusual, calmer) ? usual : unusual);
+    }
+
+    /** Leaves the forecast out if the rides contradict it: what they say is then far likelier where nothing was known of the change. */
+    private void weighForecast() {
+        if (!prior.isForecast() || !smoothness.doubtsForecast()) {
+            return;
+        }
+        Sums sums = sums(some, nuisances);
+        Prior without = prior.withoutForecast();
+        Smoothness free = Smoothness.usual().chosen(sums, cells, nuisances, table, without, pace);
+        forecastLeftOut = free.deviance(sums, cells, nuisances, table, without) + CONTRADICTED
+                < smoothness.deviance(sums, cells, nuisances, table, prior);
+        if (forecastLeftOut) {
+            prior = without;
+            smoothness = free;
+            moveTo(smoothness.posterior(sums, cells, nuisances, table, prior));
+        }
     }
 
     /** Rounds on samples until noise, delay, lag and smoothness have settled. */
@@ -303,6 +347,9 @@ public final class Estimator {
     private void startCoarse() {
         Estimator coarse = new Estimator(this);
         coarse.search();
+        coarse.weighForecast();
+        forecastLeftOut = coarse.forecastLeftOut;
+        prior = forecastLeftOut ? prior.withoutForecast() : prior;
         for (int i = 0; i < noise.size(); i++) {
             noise.set(i, coarse.noise.get(i));
         }
@@ -381,8 +428,8 @@ public final class Estimator {
                 .toList();
     }
 
-    /** All rides, by the block that is to be left out together. */
-    private List<Sums> sumsOfBlocks(TipInMaker tipIn) {
+    /** All rides, by the block that is to be left out together, and by ride within it. */
+    private void collectBlocks(TipInMaker tipIn) {
         EvidencePass pass = new EvidencePass(delivered, cells, nuisances, pace);
         long rows = readings.stream().mapToLong(Readings::size).sum();
         long[] first = new long[readings.size()];
@@ -391,27 +438,38 @@ public final class Estimator {
         }
         List<Sums[]> parts = all.parallelStream()
                 .map(part -> {
-                    Sums[] own = new Sums[Stretch.PARTS];
+                    Sums[] own = new Sums[Stretch.PARTS * readings.size()];
                     for (Stretch stretch : part) {
                         collect(pass, stretch, tipIn.of(stretch.ride()), row -> {
                             int block = (int) ((first[stretch.ride()] + row) * Stretch.PARTS / rows);
-                            if (own[block] == null) {
-                                own[block] = new Sums(table.cells(), halfBandwidth);
+                            int chunk = stretch.ride() * Stretch.PARTS + block;
+                            if (own[chunk] == null) {
+                                own[chunk] = new Sums(table.cells(), halfBandwidth);
                             }
-                            return own[block];
+                            return own[chunk];
                         });
                     }
                     return own;
                 })
                 .toList();
-        List<Sums> sums = new ArrayList<>();
+        chunks = new ArrayList<>();
+        blocks = new ArrayList<>();
         for (int b = 0; b < Stretch.PARTS; b++) {
-            int block = b;
-            List<Sums> here =
-                    parts.stream().map(p -> p[block]).filter(Objects::nonNull).toList();
-            sums.add(here.size() == 1 ? here.get(0) : total(here));
+            List<Sums> block = new ArrayList<>();
+            for (int i = b; i < readings.size() * Stretch.PARTS; i += Stretch.PARTS) {
+                int chunk = i;
+                List<Sums> here = parts.stream()
+                        .map(p -> p[chunk])
+                        .filter(Objects::nonNull)
+                        .toList();
+                if (!here.isEmpty()) {
+                    Sums sums = here.size() == 1 ? here.get(0) : total(here);
+                    block.add(sums);
+                    chunks.add(new Chunk(i / Stretch.PARTS, sums));
+                }
+            }
+            blocks.add(block.size() == 1 ? block.get(0) : total(block));
         }
-        return sums;
     }
 
     /** Added up in order, so that the result doesn't depend on which was ready first. */
@@ -575,40 +633,42 @@ public final class Estimator {
 
     private void measureNoise() {
         EvidencePass pass = new EvidencePass(delivered, cells, nuisances, pace);
-        List<Measured> parts = some.parallelStream()
+        List<Measured[]> parts = some.parallelStream()
                 .map(part -> {
-                    Measured own = new Measured(
-                            readings.stream()
-                                    .map(r -> new Residuals(r.track.timeS))
-                                    .toList(),
-                            Crowding.counter(table.cells()));
+                    Measured[] own = new Measured[readings.size()];
                     part.forEach(stretch -> measure(pass, stretch, own));
                     return own;
                 })
                 .toList();
+        Crowding crowded = Crowding.counter(table.cells());
         for (int i = 0; i < readings.size(); i++) {
             int ride = i;
+            List<Measured> ofRide =
+                    parts.stream().map(p -> p[ride]).filter(Objects::nonNull).toList();
+            Crowding its = Crowding.counter(table.cells());
+            ofRide.forEach(m -> its.add(m.crowding));
+            crowded.add(its);
             double least = readings.get(i).measured ? 2 * nuisances[Nuisance.LAG.ordinal()] : 2;
+            // By its own places: a ride that contradicts the others isn't noisy for that.
             noise.set(
-                    i,
-                    Residuals.noise(
-                            parts.stream().map(p -> p.residuals.get(ride)).toList(), least));
+                    i, Residuals.noise(ofRide.stream().map(Measured::residuals).toList(), its.measured(), least));
         }
-        Crowding crowded = Crowding.counter(table.cells());
-        parts.forEach(p -> crowded.add(p.crowding));
         crowding = crowded.measured();
     }
 
-    /** What one part of the rides shows of noise: residuals of each ride, and of each quarter of a cell. */
-    private record Measured(List<Residuals> residuals, Crowding crowding) {}
+    /** What one part of the rides shows of one ride's noise: its residuals, and those of each quarter of a cell. */
+    private record Measured(Residuals residuals, Crowding crowding) {}
 
-    private void measure(EvidencePass pass, Stretch stretch, Measured own) {
+    private void measure(EvidencePass pass, Stretch stretch, Measured[] rides) {
         Readings ride = readings.get(stretch.ride());
         NoiseModel model = noise.get(stretch.ride());
-        Residuals residuals = own.residuals.get(stretch.ride());
+        if (rides[stretch.ride()] == null) {
+            rides[stretch.ride()] = new Measured(new Residuals(ride.track.timeS), Crowding.counter(table.cells()));
+        }
+        Measured own = rides[stretch.ride()];
         pass.run(ride, stretch, (row, burntS, stepS, residual, film, place, lag, byNuisance) -> {
             if (ride.screened.counts(row)) {
-                residuals.add(residual, film, row, stepS);
+                own.residuals.add(residual, film, row, stepS, place);
                 own.crowding.count(place, model.independence(stepS) * worth(model, residual, film), residual);
             }
         });

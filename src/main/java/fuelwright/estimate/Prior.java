@@ -91,6 +91,13 @@ final class Prior {
         return new Prior(base, mean, spread, forecast, spreads, common);
     }
 
+    /** The same if nothing were known of the change. */
+    Prior withoutForecast() {
+        double[] unknown = new double[spread.length];
+        Arrays.fill(unknown, UNKNOWN_SPREAD);
+        return new Prior(base, new double[mean.length], unknown, false, nuisanceSpreads, common);
+    }
+
     /** The same if the old table's unevenness said nothing. */
     Prior withoutUnevenness() {
         return new Prior(base, mean, spread, forecast, nuisanceSpreads, new double[common.length]);

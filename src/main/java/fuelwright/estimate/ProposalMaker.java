@@ -99,7 +99,10 @@ public final class ProposalMaker {
         double sd = estimate.logUncertainty(cell);
         boolean edge = !high && isHighLoad(highLoad, table, cell, EDGE);
         double z = high ? settings.richSideZ() : edge ? settings.richSideZ() / 2 : 0;
-        double guarded = e + z * Math.max(0, sd - TOLD_APART);
+        // Where parts of the rides disagree the richest has been believed: their doubt isn't added to it once more.
+        double guarded = Math.max(
+                e + z * Math.max(0, estimate.undisputedUncertainty(cell) - TOLD_APART),
+                fitted + z * Math.max(0, sd - TOLD_APART));
         if (guarded > e) {
             steps.add(new Step(Kind.RICH_SIDE, Math.exp(guarded)));
         }
@@ -115,14 +118,22 @@ public final class ProposalMaker {
             steps.add(new Step(Kind.NOT_LEANED, Math.exp(guarded)));
         }
         // Whatever film and delay explain away: nobody takes fuel where the rows themselves show none to spare.
+        Optional<CellMeans.Mean> mean = means.at(cell);
+        double unridden = high ? 0 : Double.NEGATIVE_INFINITY;
         double rows = Math.min(
-                0,
-                means.at(cell)
-                        .map(m -> Math.log1p(m.meanShortfallPercent() / 100))
-                        .orElse(high ? 0 : Double.NEGATIVE_INFINITY));
+                0, mean.map(m -> Math.log1p(m.meanShortfallPercent() / 100)).orElse(unridden));
         if ((high || !measured) && guarded < rows) {
             guarded = rows;
             steps.add(new Step(Kind.LEANED_LESS, Math.exp(guarded)));
+        }
+        // A mixture richer than the target because the unit asked for it is no fault of this table.
+        double asked = Math.min(
+                0,
+                mean.map(m -> Math.log1p((m.meanShortfallPercent() + m.commandRicherPercent()) / 100))
+                        .orElse(unridden));
+        if (high && guarded < asked) {
+            guarded = asked;
+            steps.add(new Step(Kind.COMMANDED_RICHER, Math.exp(guarded)));
         }
         return Math.exp(guarded);
     }

@@ -19,6 +19,8 @@ final class Readings {
     private static final double WARM_C = 90;
 
     private static final double WARM_UNIT_K = 20;
+    /** A command richer than this is none. */
+    private static final double LEAST_COMMAND = 0.5;
 
     final ScreenedRide screened;
     final RideTrack track;
@@ -32,6 +34,11 @@ final class Readings {
     final double[] reading;
     /** Warm-up enrichment that may be left, in units of {@link Nuisance#WARM_UP}. */
     final double[] warmUp;
+    /** Lambda that the control unit meant to reach; NaN where that wasn't logged. */
+    private final double[] unitsCommand;
+
+    /** ln of the target lambda. */
+    private final double[] target;
     /** Whether lambda was measured; otherwise the trims are the reading, with neither delay nor lag. */
     final boolean measured;
     /** Whether delivered fuel is to be multiplied by manifold pressure to give fuel per cycle. */
@@ -54,13 +61,14 @@ final class Readings {
         this.commanded = new double[n];
         double[] lnTrims = lnTrims(track);
         double[] targetLoad = track.load(targetLambda.load().kind());
-        double[] target = new double[n];
+        target = new double[n];
         Arrays.parallelSetAll(target, i -> Math.log(targetLambda.value(track.speedRpm[i], targetLoad[i])));
         Arrays.parallelSetAll(commanded, i -> target[i] - lnTrims[i]);
         this.reading = screened.ride().mixture().map(Column::toArray).orElse(target);
         if (measured) {
             Arrays.parallelSetAll(reading, i -> reading[i] > 0 ? Math.log(reading[i]) : Double.NaN);
         }
+        this.unitsCommand = track.bridged(Role.COMMANDED_LAMBDA);
         this.warmUp = new double[n];
         double[] coolantC = track.bridged(Role.COOLANT);
         for (int i = 0; i < n; i++) {
@@ -92,6 +100,12 @@ final class Readings {
 
     private static double lnTrim(double percent) {
         return Double.isNaN(percent) ? 0 : Math.log1p(percent / 100);
+    }
+
+    /** How much richer than the target the control unit asked for in a row, ln; 0 where it asked for no more or that wasn't logged. */
+    double commandRicher(int row) {
+        double command = unitsCommand[row];
+        return command > LEAST_COMMAND ? Math.max(0, target[row] - Math.log(command)) : 0;
     }
 
     int size() {

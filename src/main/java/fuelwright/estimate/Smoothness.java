@@ -28,6 +28,8 @@ record Smoothness(double spread, double rangeSpeed, double rangeLoad, double own
 
     private static final double[] WIDTH = {0.4, 0.35, 0.35, 0.5, 0.4};
     private static final double BOUND = 2.5;
+    private static final double DOUBTFUL_SPREAD = 1.3;
+    private static final double DOUBTFUL_TRUST = 0.4;
     /** Differences of deviance below this say nothing: 1 is what one unneeded number gains by chance. */
     private static final double SETTLED = 0.2;
 
@@ -63,6 +65,31 @@ record Smoothness(double spread, double rangeSpeed, double rangeLoad, double own
                 prior.common());
     }
 
+    /** How implausible this smoothness and this prior are: twice the negative log of their posterior density, but for a constant. */
+    double deviance(Sums sums, double[] pointCells, double[] pointNuisances, Table table, Prior prior) {
+        return deviance(toPoint(), sums, pointCells, pointNuisances, table, prior);
+    }
+
+    private static double deviance(
+            double[] x, Sums sums, double[] pointCells, double[] pointNuisances, Table table, Prior prior) {
+        double penalty = 0;
+        double[] bounded = x.clone();
+        for (int i = 0; i < x.length; i++) {
+            double off = (x[i] - MIDDLE[i]) / WIDTH[i];
+            penalty += off * off;
+            bounded[i] = MIDDLE[i] + WIDTH[i] * Math.max(-BOUND, Math.min(BOUND, off));
+        }
+        return penalty
+                + of(bounded)
+                        .posterior(sums, pointCells, pointNuisances, table, prior)
+                        .deviance();
+    }
+
+    /** Whether the rides had to stretch this far to bear out a forecast that they may rather contradict. */
+    boolean doubtsForecast() {
+        return spread > DOUBTFUL_SPREAD || Math.abs(trust - 1) > DOUBTFUL_TRUST;
+    }
+
     /**
      * The most plausible smoothness for this evidence, by simplex search from here.
      *
@@ -71,17 +98,7 @@ record Smoothness(double spread, double rangeSpeed, double rangeLoad, double own
     Smoothness chosen(Sums sums, double[] pointCells, double[] pointNuisances, Table table, Prior prior, Pace pace) {
         MultivariateFunction deviance = x -> {
             pace.check();
-            double penalty = 0;
-            double[] bounded = x.clone();
-            for (int i = 0; i < x.length; i++) {
-                double off = (x[i] - MIDDLE[i]) / WIDTH[i];
-                penalty += off * off;
-                bounded[i] = MIDDLE[i] + WIDTH[i] * Math.max(-BOUND, Math.min(BOUND, off));
-            }
-            return penalty
-                    + of(bounded)
-                            .posterior(sums, pointCells, pointNuisances, table, prior)
-                            .deviance();
+            return deviance(x, sums, pointCells, pointNuisances, table, prior);
         };
         double[] steps = WIDTH.clone();
         if (!prior.isForecast()) {

@@ -25,6 +25,8 @@ final class Sums {
     final double[] nuisanceResidual = new double[Nuisance.COUNT];
     /** Independent readings of each cell. */
     final double[] independentReadings;
+    /** Σ of the residuals near each cell, as many times as they are independent readings of it: no reading counts less for what it reads. */
+    final double[] plainResidual;
     /** Σ w·r². */
     double residualResidual;
     /** Σ w. */
@@ -38,6 +40,7 @@ final class Sums {
         this.cellNuisance = new double[cells][Nuisance.COUNT];
         this.cellResidual = new double[cells];
         this.independentReadings = new double[cells];
+        this.plainResidual = new double[cells];
     }
 
     /** Adds {@code factor} times another evidence around the same point. */
@@ -46,6 +49,7 @@ final class Sums {
         for (int c = 0; c < cells; c++) {
             cellResidual[c] += factor * other.cellResidual[c];
             independentReadings[c] += factor * other.independentReadings[c];
+            plainResidual[c] += factor * other.plainResidual[c];
             for (int p = 0; p < Nuisance.COUNT; p++) {
                 cellNuisance[c][p] += factor * other.cellNuisance[c][p];
             }
@@ -106,6 +110,7 @@ final class Sums {
             double wa = weight * shares[a];
             cellResidual[na] += wa * residual;
             independentReadings[na] += independence * shares[a];
+            plainResidual[na] += independence * shares[a] * residual;
             double[] row = cellNuisance[na];
             for (int p = 0; p < Nuisance.COUNT; p++) {
                 row[p] += wa * byNuisance[p];

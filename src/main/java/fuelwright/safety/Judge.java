@@ -21,6 +21,8 @@ public final class Judge {
             new MixtureAsAsked(),
             new ProposalShape(),
             new PulseAgainstTable(),
+            new ForecastContradicted(),
+            new CommandRicher(),
             new HighLoadUnknown(),
             new NotRidden(),
             new SensorsCompared(),

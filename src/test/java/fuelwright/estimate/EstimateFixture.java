@@ -21,10 +21,12 @@ public final class EstimateFixture {
                 table,
                 logFactors,
                 uncertainties,
+                new double[readings.length],
                 readings,
                 new double[readings.length],
                 sensor,
                 tipIn(),
+                false,
                 List.of("wall film left out"));
     }
 

@@ -40,10 +40,12 @@ public final class MadeUpEstimates {
                 table,
                 factors,
                 errors,
+                new double[counts.length],
                 counts,
                 left,
                 sensor,
                 TipIn.none(),
+                false,
                 List.of("Smoothing was chosen by marginal likelihood."));
     }
 

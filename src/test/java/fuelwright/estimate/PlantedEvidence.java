@@ -9,15 +9,22 @@ public final class PlantedEvidence {
     private PlantedEvidence() {}
 
     public static Estimate estimate(
-            Table table, double[] logFactors, double[] logUncertainties, double[] readings, SensorFit sensor) {
+            Table table,
+            double[] logFactors,
+            double[] logUncertainties,
+            double[] readings,
+            SensorFit sensor,
+            boolean forecastLeftOut) {
         return new Estimate(
                 table,
                 logFactors,
                 logUncertainties,
+                new double[readings.length],
                 readings,
                 new double[readings.length],
                 sensor,
                 TipIn.none(),
+                forecastLeftOut,
                 List.of());
     }
 

@@ -117,6 +117,18 @@ class ProposalMakerTest {
     }
 
     @Test
+    void atHighLoadACellIsNotLeanedForWhatTheControlUnitAskedFor() {
+        CellProposal asked = atFullLoad(-0.06, 0, new CellMeans.Mean(MANY, -6, 1, 0.82, 50, 5));
+        assertEquals(0.99, asked.factor(), 2.1e-4);
+        assertEquals(List.of(Kind.FITTED, Kind.COMMANDED_RICHER), kinds(asked));
+        assertEquals(
+                1,
+                atFullLoad(-0.06, 0, new CellMeans.Mean(MANY, -6, 1, 0.82, 50, 7))
+                        .factor(),
+                1e-12);
+    }
+
+    @Test
     void atLightLoadOnlyAMeasuredCellIsLeanedAgainstItsRows() {
         double[] values = new double[SPEED.size() * LOAD.size()];
         Arrays.fill(values, 50);

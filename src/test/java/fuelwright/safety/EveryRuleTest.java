@@ -496,6 +496,17 @@ class EveryRuleTest {
         all.add(new Spec(
                 "injectors-changed", NOTE, injectors(240, 300), injectors(240, 244), injectors(Double.NaN, 300)));
         all.add(new Spec("carried-stop", CHECK, note("caution"), note("remark"), null));
+        all.add(new Spec("forecast-contradicted", CHECK, s -> s.planted.forecastLeftOut = true, s -> {}, s -> {
+            s.planted.forecastLeftOut = true;
+            s.planted.withEstimate = false;
+        }));
+        Consumer<Spoilt> asked = cell(PlantedCase.cell(6, 4), 1, 0.93, Standing.MEASURED, Kind.COMMANDED_RICHER);
+        all.add(new Spec(
+                "command-richer",
+                CHECK,
+                asked,
+                cell(PlantedCase.cell(6, 4), 1, 0.99, Standing.MEASURED, Kind.LEANED_LESS),
+                and(asked, NO_PROPOSAL)));
         all.add(new Spec(
                 "high-load-unknown",
                 CHECK,

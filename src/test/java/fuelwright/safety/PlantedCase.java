@@ -47,6 +47,7 @@ final class PlantedCase {
     double[] readings;
     SensorFit sensor = new SensorFit(new SensorModel(0.04, 1, 0, 0.1), true, 0.01, 0.01, "");
     boolean withEstimate = true;
+    boolean forecastLeftOut;
     List<CellProposal> proposed;
     Limits limits = Limits.usual(Fuel.PETROL);
     HighLoad highLoad = HIGH_LOAD;
@@ -143,7 +144,8 @@ final class PlantedCase {
                 : new Machine(
                         OptionalDouble.of(720), 2, Optional.empty(), Optional.empty(), fuel, OptionalDouble.of(8000));
         Optional<Estimate> estimate = withEstimate
-                ? Optional.of(PlantedEvidence.estimate(fuelTable, logFactors, uncertainties, readings, sensor))
+                ? Optional.of(PlantedEvidence.estimate(
+                        fuelTable, logFactors, uncertainties, readings, sensor, forecastLeftOut))
                 : Optional.empty();
         Optional<Proposal> proposal = proposed == null
                 ? Optional.empty()
