@@ -244,6 +244,11 @@ public final class Fixture {
                 decision.map(d -> d.kind() == Decision.Kind.HELD ? CellProposal.Kind.HELD : CellProposal.Kind.SET)
                         .orElse(CellProposal.Kind.ROUNDED),
                 factor));
+        if (job.proposal().leanNoCell() && factor < 1) {
+            after = before;
+            factor = 1;
+            steps.add(new CellProposal.Step(CellProposal.Kind.NO_CELL_LEANED, factor));
+        }
         return new CellProposal(cell, before, after, factor, needed, estimate.standing(cell), high, decision, steps);
     }
 

@@ -65,9 +65,9 @@ public record CellExplanation(
                 standing(c, analysis.estimate().independentReadings(cell), uncertainty),
                 ProposalMap.unknown(c) ? ProposalMap.UNKNOWN : Figures.signed(c.changePercent(), 1),
                 c.decision().isPresent() ? "" : Figures.plusMinus(uncertainty, 1),
-                TableWords.figure(table, c.before()) + " → " + TableWords.figure(table, c.after()),
+                figure(analysis, c.before()) + " → " + figure(analysis, c.after()),
                 c.steps().stream()
-                        .map(s -> new Step(s.kind().words(), Figures.signed(s.changePercent(), 1) + " %"))
+                        .map(s -> new Step(words(analysis, c, s), Figures.signed(s.changePercent(), 1) + " %"))
                         .toList(),
                 analysis.means().at(cell).map(m -> readings(m, notation)).orElse(""),
                 c.leftLeanPercent() > SAID_FROM_PERCENT
@@ -78,6 +78,21 @@ public record CellExplanation(
                 analysis.cautions().stream()
                         .filter(x -> x.cells().contains(cell))
                         .toList());
+    }
+
+    private static String figure(Analysis analysis, double value) {
+        String unit = analysis.proposal().before().quantity().unit();
+        return Figures.plain(value, ProposalMap.decimals(analysis)) + (unit.equals("1") ? "" : " " + unit);
+    }
+
+    /** Of rounding it is said by how much and which way, and why. */
+    private static String words(Analysis analysis, CellProposal c, CellProposal.Step step) {
+        double by = analysis.proposal().settings().step();
+        if (step.kind() != CellProposal.Kind.ROUNDED || by <= 0) {
+            return step.kind().words();
+        }
+        String key = c.highLoad() ? "high" : c.standing() == Standing.MEASURED ? "nearest" : "unmeasured";
+        return Words.of("explain.rounded." + key, Figures.shortest(by));
     }
 
     private static String standing(CellProposal c, double independent, double uncertainty) {

@@ -78,17 +78,32 @@ public final class ProposalMap {
         Table table = analysis.proposal().before();
         Set<Integer> stops = stopCells(analysis);
         double[] span = span(analysis, shown);
-        return TableWords.map(table, cell -> cell(analysis, shown, range, palette, cell, stops.contains(cell), span));
+        int decimals = decimals(analysis);
+        return TableWords.map(
+                table, cell -> cell(analysis, shown, range, palette, cell, stops.contains(cell), span, decimals));
+    }
+
+    /** As many as the figures before and after need: a table in whole numbers stays one. */
+    static int decimals(Analysis analysis) {
+        return analysis.proposal().cells().stream()
+                .mapToInt(c -> Math.max(Figures.decimals(c.before()), Figures.decimals(c.after())))
+                .max()
+                .orElse(0);
     }
 
     private static HeatCell cell(
-            Analysis analysis, Shown shown, int range, Palette palette, int cell, boolean stop, double[] span) {
+            Analysis analysis,
+            Shown shown,
+            int range,
+            Palette palette,
+            int cell,
+            boolean stop,
+            double[] span,
+            int decimals) {
         CellProposal c = analysis.proposal().cell(cell);
         double uncertainty = analysis.estimate().uncertaintyPercent(cell);
         DivergingScale diverging = palette.diverging();
         SequentialScale sequential = palette.sequential();
-        Table table = analysis.proposal().before();
-        int decimals = TableWords.decimals(table);
         javafx.scene.paint.Color fill;
         String figure;
         String below = "";

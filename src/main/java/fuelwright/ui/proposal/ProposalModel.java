@@ -285,6 +285,11 @@ public final class ProposalModel {
         }
     }
 
+    /** The step of the table's own figures, which counts where none is told; empty where the hardware's own cells are rounded instead. */
+    Optional<Double> ownStep() {
+        return session.job().hardware().keepsCells() ? session.job().fuelTable().map(Table::ownStep) : Optional.empty();
+    }
+
     public ProposalSettings settings() {
         return session.job().proposal();
     }

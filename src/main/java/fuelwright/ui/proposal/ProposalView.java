@@ -27,6 +27,7 @@ import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
+import javafx.scene.control.Tooltip;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.FlowPane;
@@ -77,6 +78,8 @@ public final class ProposalView implements StagePane {
         slice.addEventHandler(KeyEvent.KEY_PRESSED, this::sliceKey);
         byRule.setId("proposal-byrule");
         add.setId("proposal-most");
+        step.setTooltip(new Tooltip(Words.of("proposal.step.tip")));
+        step.setAccessibleHelp(Words.of("proposal.step.tip"));
         FlowPane legend = legend();
         legend.visibleProperty().bind(grid.visibleProperty());
         GridScroll map = new GridScroll(grid, model.session().textSizeProperty());
@@ -283,10 +286,11 @@ public final class ProposalView implements StagePane {
         add.setText(Figures.shortest(s.maxAddPercent()));
         cut.setText(Figures.shortest(s.maxCutPercent()));
         step.setText(s.step() > 0 ? Figures.shortest(s.step()) : "");
-        step.setPromptText(Words.of("proposal.step.none"));
+        step.setPromptText(model.ownStep().map(Figures::shortest).orElseGet(() -> Words.of("proposal.step.none")));
         String unit =
                 model.session().job().fuelTable().map(t -> t.quantity().unit()).orElse("1");
-        stepUnit.setText(unit.equals("1") ? "" : unit);
+        boolean own = s.step() == 0 && model.ownStep().isPresent();
+        stepUnit.setText((unit.equals("1") ? "" : unit) + (own ? Words.of("proposal.step.own") : ""));
     }
 
     /** Takes what is typed; what can't be is said and stays to be mended. */
