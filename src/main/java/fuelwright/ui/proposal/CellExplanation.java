@@ -30,6 +30,7 @@ import java.util.Optional;
  * @param left what stays lean with the proposal; empty where nothing does
  * @param next what to do to know more
  * @param decision what the user fixed
+ * @param far what is asked about a typed figure; empty where nothing is
  * @param cautions those that concern the cell
  */
 public record CellExplanation(
@@ -43,6 +44,7 @@ public record CellExplanation(
         String left,
         String next,
         Optional<Decision.Kind> decision,
+        String far,
         List<Caution> cautions) {
 
     /** A step in words. */
@@ -75,6 +77,7 @@ public record CellExplanation(
                         : "",
                 next(analysis, c, uncertainty),
                 c.decision().map(Decision::kind),
+                FarFigure.of(c).map(FarFigure::words).orElse(""),
                 analysis.cautions().stream()
                         .filter(x -> x.cells().contains(cell))
                         .toList());

@@ -164,7 +164,9 @@ public final class ProposalMap {
 
     private static HeatCell.Mark mark(CellProposal c) {
         return c.decision()
-                .map(d -> d.kind() == Decision.Kind.HELD ? HeatCell.Mark.HELD : HeatCell.Mark.SET)
+                .map(d -> d.kind() == Decision.Kind.HELD
+                        ? HeatCell.Mark.HELD
+                        : FarFigure.of(c).isPresent() ? HeatCell.Mark.FAR : HeatCell.Mark.SET)
                 .orElse(HeatCell.Mark.NONE);
     }
 
@@ -184,7 +186,8 @@ public final class ProposalMap {
                         change,
                         Figures.plain(analysis.estimate().uncertaintyPercent(cell), 1),
                         c.standing().words()));
-        return stop ? text + " " + Words.of("proposal.cell.stop") : text;
+        String all = FarFigure.of(c).map(f -> text + " " + f.words()).orElse(text);
+        return stop ? all + " " + Words.of("proposal.cell.stop") : all;
     }
 
     /** Least and greatest figure of a map of amounts; of differences, what holds them all in both directions. */

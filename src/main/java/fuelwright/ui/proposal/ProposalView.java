@@ -3,7 +3,9 @@ package fuelwright.ui.proposal;
 import fuelwright.estimate.Decision;
 import fuelwright.estimate.ProposalSettings;
 import fuelwright.ui.plot.GridScroll;
+import fuelwright.ui.plot.HeatCell;
 import fuelwright.ui.plot.HeatGrid;
+import fuelwright.ui.plot.HeatMap;
 import fuelwright.ui.plot.ScaleBar;
 import fuelwright.ui.plot.SlicePlot;
 import fuelwright.ui.session.Missing;
@@ -57,6 +59,7 @@ public final class ProposalView implements StagePane {
     private final Label stepUnit = Parts.label("", "muted");
     private final HBox held = sign("■", "legend.held");
     private final HBox set = sign("□", "legend.set");
+    private final HBox far = sign("□!", "legend.far", "strong");
     private final Label problem = Parts.text("", "field-message");
     private final Button byRule = Parts.button("proposal.byrule", this::chooseByRule, "compact");
     private final List<ToggleButton> looks = new ArrayList<>();
@@ -113,7 +116,10 @@ public final class ProposalView implements StagePane {
         for (ObservableValue<?> value : watched) {
             value.addListener((p, old, now) -> key());
         }
-        model.mapProperty().addListener((p, old, now) -> drawSlice());
+        model.mapProperty().addListener((p, old, now) -> {
+            drawSlice();
+            decided();
+        });
         model.session().cellProperty().addListener((p, old, now) -> drawSlice());
         model.session().jobProperty().addListener((p, old, now) -> {
             fillRules();
@@ -329,6 +335,8 @@ public final class ProposalView implements StagePane {
                 .collect(Collectors.toSet());
         Parts.show(held, kinds.contains(Decision.Kind.HELD));
         Parts.show(set, kinds.contains(Decision.Kind.SET));
+        HeatMap map = model.mapProperty().get();
+        Parts.show(far, map != null && map.cells().stream().anyMatch(c -> c.mark() == HeatCell.Mark.FAR));
     }
 
     private FlowPane legend() {
@@ -343,7 +351,8 @@ public final class ProposalView implements StagePane {
                 sign("◢", "legend.stop", "legend-stop"),
                 sign("━", "legend.highload"),
                 held,
-                set);
+                set,
+                far);
         row.setRowValignment(VPos.CENTER);
         row.setMinHeight(Region.USE_PREF_SIZE);
         return row;

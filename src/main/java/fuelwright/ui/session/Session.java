@@ -306,7 +306,7 @@ public final class Session {
     }
 
     /** Says quietly, in the status line, what was done. */
-    void say(String words) {
+    public void say(String words) {
         said.set(words);
     }
 
