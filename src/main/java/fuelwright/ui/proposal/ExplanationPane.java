@@ -152,6 +152,8 @@ final class ExplanationPane {
                     r.uncertaintyPercent());
             part.getChildren().addAll(Parts.label(Words.of("strip.title"), "section"), strip);
             part.getChildren().add(Parts.text(model.outWords(r), "muted", "small"));
+            r.rebasedWords(model.session().job())
+                    .ifPresent(words -> part.getChildren().add(Parts.text(words, "strong", "small")));
         }
         Parts.show(part, !part.getChildren().isEmpty());
         return part;
