@@ -7,6 +7,7 @@ import fuelwright.ui.theme.Parts;
 import fuelwright.ui.theme.Words;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import javafx.scene.Node;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.StackPane;
@@ -59,9 +60,10 @@ final class ChannelsPane {
             return;
         }
         Ride ride = picture.ride();
-        if (model.asksForRatio()) {
-            box.getChildren().add(ReadingPane.displayRatio(model));
-        }
+        List<DisplayRatio> ratios = Stream.of(model.ratio(), model.secondRatio())
+                .filter(DisplayRatio::asked)
+                .toList();
+        ratios.forEach(r -> box.getChildren().add(ReadingPane.displayRatio(r)));
         if (model.asksForScale()) {
             box.getChildren().add(VoltsPane.of(model));
         }
@@ -71,7 +73,7 @@ final class ChannelsPane {
         List<Issue> doubts = ride.remarks().stream()
                 .filter(r -> r.severity() != Issue.Severity.NOTE)
                 // What the display is set to, and what volts mean, is asked above, with fields to answer in.
-                .filter(r -> !(model.asksForRatio() && r.todo().contains("--afr-scale")))
+                .filter(r -> !(!ratios.isEmpty() && r.todo().contains("--afr-scale")))
                 .filter(r -> !r.todo().contains(RidesModel.SCALE_OPTION))
                 .toList();
         if (!doubts.isEmpty()) {
