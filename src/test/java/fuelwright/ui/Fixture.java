@@ -290,7 +290,7 @@ public final class Fixture {
                         "lean-under-load",
                         Caution.Level.STOP,
                         "lean under load",
-                        "Between 5500 and 6000 rpm above 85 % throttle λ was 1.02 for 1.4 s, where the target is 0.87.",
+                        "Between 5500 and 6000 rpm above 85 % throttle: lambda 1.02, limit 0.92, for 1.4 s.",
                         "Don't ride it like this: look at pump and filter before adding fuel.",
                         lean,
                         List.of(new Caution.Moment(0, "ride-1.csv", 112.4, 1.4, 1.02, 5740, 91))),

@@ -8,6 +8,7 @@ import fuelwright.estimate.Standing;
 import fuelwright.safety.Caution;
 import fuelwright.table.Table;
 import fuelwright.ui.session.Mixture;
+import fuelwright.ui.session.MixtureWords;
 import fuelwright.ui.session.StandingWords;
 import fuelwright.ui.session.TableWords;
 import fuelwright.ui.theme.Figures;
@@ -80,6 +81,7 @@ public record CellExplanation(
                 FarFigure.of(c).map(FarFigure::words).orElse(""),
                 analysis.cautions().stream()
                         .filter(x -> x.cells().contains(cell))
+                        .map(x -> MixtureWords.in(x, notation))
                         .toList());
     }
 

@@ -97,7 +97,7 @@ public final class ProposalModel {
                 && cell >= 0
                 && cell < analysis.proposal().cells().size();
         SortedSet<Integer> cells = session.selection().cells();
-        block.set(there && cells.size() > 1 ? BlockExplanation.of(analysis, cells) : null);
+        block.set(there && cells.size() > 1 ? BlockExplanation.of(analysis, cells, session.mixture()) : null);
         explanation.set(there ? CellExplanation.of(analysis, cell, session.mixture()) : null);
     }
 

@@ -12,6 +12,7 @@ import fuelwright.estimate.Standing;
 import fuelwright.table.Table;
 import fuelwright.ui.FixtureServices;
 import fuelwright.ui.plot.HeatCell;
+import fuelwright.ui.session.MixtureWords;
 import fuelwright.ui.session.SameThreadRunner;
 import fuelwright.ui.session.Session;
 import fuelwright.ui.theme.Colours;
@@ -331,6 +332,20 @@ class ProposalModelTest {
                 Optional.of(new Decision(Decision.Kind.SET, 70)),
                 List.of());
         assertTrue(FarFigure.of(needy).isEmpty(), "the rides ask for it");
+    }
+
+    @Test
+    void cautionsOfTheCellAreInTheNotationThatWasChosen() {
+        session.cellProperty().set(session.analysis().stops().get(0).cells().first());
+        session.afrProperty().set(true);
+        var shown = model.explanationProperty().get().cautions().get(0);
+        assertEquals(MixtureWords.in(session.analysis().stops().get(0), session.mixture()), shown);
+        session.selection().select(CellRule.all().cells(session.analysis()));
+        assertEquals(shown, model.blockProperty().get().cautions().get(0));
+        session.afrProperty().set(false);
+        assertEquals(
+                session.analysis().stops().get(0),
+                model.blockProperty().get().cautions().get(0));
     }
 
     @Test
