@@ -120,6 +120,9 @@ public record CellExplanation(
         if (c.standing() == Standing.MEASURED) {
             return Words.of("explain.next.measured", now);
         }
+        if (analysis.nextRide().beyond().contains(c.cell())) {
+            return Words.of("explain.next.beyond", now);
+        }
         Riding riding = Riding.of(
                 analysis.proposal().before(),
                 c.cell(),
