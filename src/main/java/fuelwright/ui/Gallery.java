@@ -64,7 +64,7 @@ final class Gallery {
     }
 
     /** What is shown: a new set for every theme, since controls are told theirs. */
-    List<Exhibit> exhibits() {
+    List<Exhibit> exhibits(int room) {
         if (room == 0) {
             return controls();
         }
@@ -157,7 +157,7 @@ final class Gallery {
         rooms.getStyleClass().add("work");
         FlowPane room = null;
         String control = "";
-        for (Exhibit exhibit : exhibits()) {
+        for (Exhibit exhibit : exhibits(this.room)) {
             if (!exhibit.control().equals(control)) {
                 control = exhibit.control();
                 room = new FlowPane(16, 16);

@@ -146,8 +146,8 @@ class GalleryTest {
         awaitStages();
         List<Exhibit> exhibits = new ArrayList<>();
         for (int room = 0; room < Gallery.roomCount(); room++) {
-            enter(room);
-            exhibits.addAll(WaitForAsyncUtils.waitForAsyncFx(60_000, gallery::exhibits));
+            int which = room;
+            exhibits.addAll(WaitForAsyncUtils.waitForAsyncFx(60_000, () -> gallery.exhibits(which)));
         }
         Set<String> names =
                 exhibits.stream().map(e -> e.control() + ": " + e.state()).collect(Collectors.toSet());

@@ -5,6 +5,9 @@ import fuelwright.ride.Channel;
 import fuelwright.ride.Ride;
 import fuelwright.ui.theme.Parts;
 import fuelwright.ui.theme.Words;
+import java.time.Duration;
+import java.util.ArrayDeque;
+import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -19,11 +22,15 @@ import javafx.scene.layout.VBox;
  */
 final class ChannelsPane {
 
+    private static final Duration AFTER_FIRST_FRAME = Duration.ofMillis(40);
+
     private final RidesModel model;
     private final StackPane pane = new StackPane();
     private ScrollPane scroll = Parts.scroll(new VBox());
     private VBox box;
     private int shown = -1;
+    /** What still has to be made, in order. */
+    private final Deque<Runnable> waiting = new ArrayDeque<>();
 
     ChannelsPane(RidesModel model) {
         this.model = model;
@@ -31,6 +38,7 @@ final class ChannelsPane {
         model.session()
                 .themeProperty()
                 .addListener((p, old, now) -> fill(model.pictureProperty().get()));
+        pane.sceneProperty().addListener((p, old, now) -> more(AFTER_FIRST_FRAME));
         fill(model.pictureProperty().get());
     }
 
@@ -42,13 +50,38 @@ final class ChannelsPane {
     private void fill(RidePicture picture) {
         box = new VBox(16);
         box.getStyleClass().add("explanation-inner");
+        waiting.clear();
         write(picture);
-        double at = shown == model.index() ? scroll.getVvalue() : 0;
+        boolean same = shown == model.index();
+        double at = same ? scroll.getVvalue() : 0;
         shown = model.index();
+        if (same && pane.getScene() != null) {
+            // Where the user is reading nothing must move.
+            waiting.forEach(Runnable::run);
+            waiting.clear();
+        }
         scroll = Parts.scroll(box);
         scroll.setId("rides-channels");
         scroll.setVvalue(at);
         pane.getChildren().setAll(scroll);
+        more(Duration.ZERO);
+    }
+
+    /**
+     * Makes a part and lets the window draw it before the next: made at once, and styled in one frame, they would hold up the change of stage.
+     * While the stage isn't shown they wait.
+     */
+    private void more(Duration delay) {
+        if (pane.getScene() == null || waiting.isEmpty()) {
+            return;
+        }
+        VBox filled = box;
+        model.session().look("look-channels", delay, (p, c) -> filled, done -> {
+            if (done == box && pane.getScene() != null && !waiting.isEmpty()) {
+                waiting.poll().run();
+                more(Duration.ZERO);
+            }
+        });
     }
 
     private void write(RidePicture picture) {
@@ -84,21 +117,24 @@ final class ChannelsPane {
         VBox channels = new VBox(
                 Parts.label(Words.of("rides.channels"), "section"),
                 Parts.text(Words.of("rides.channels.change"), "muted", "small"));
+        box.getChildren().add(channels);
         for (Channel channel : model.channelsByDoubt(ride)) {
             int at = ride.channels().indexOf(channel);
             Optional<RidePicture.Spark> spark =
                     at < picture.sparks().size() ? Optional.of(picture.sparks().get(at)) : Optional.empty();
-            channels.getChildren().add(ReadingPane.channel(model, channel, spark));
+            waiting.add(() -> channels.getChildren().add(ReadingPane.channel(model, channel, spark)));
         }
-        box.getChildren().add(channels);
-        ride.form().ifPresent(form -> {
-            box.getChildren().add(FilePane.of(model, ride, form));
-            if (!form.leftOut().isEmpty()) {
-                box.getChildren().add(FilePane.leftOut(form));
-            }
+        ride.form()
+                .ifPresent(form -> waiting.add(() -> {
+                    box.getChildren().add(FilePane.of(model, ride, form));
+                    if (!form.leftOut().isEmpty()) {
+                        box.getChildren().add(FilePane.leftOut(form));
+                    }
+                }));
+        waiting.add(() -> {
+            box.getChildren().add(SecondPane.of(model));
+            notes(ride);
         });
-        box.getChildren().add(SecondPane.of(model));
-        notes(ride);
     }
 
     private void notes(Ride ride) {
