@@ -5,12 +5,12 @@ import fuelwright.ride.Channel;
 import fuelwright.ride.Ride;
 import fuelwright.ui.theme.Parts;
 import fuelwright.ui.theme.Words;
-import java.time.Duration;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import javafx.animation.AnimationTimer;
 import javafx.scene.Node;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.StackPane;
@@ -22,8 +22,6 @@ import javafx.scene.layout.VBox;
  */
 final class ChannelsPane {
 
-    private static final Duration AFTER_FIRST_FRAME = Duration.ofMillis(40);
-
     private final RidesModel model;
     private final StackPane pane = new StackPane();
     private ScrollPane scroll = Parts.scroll(new VBox());
@@ -32,13 +30,15 @@ final class ChannelsPane {
     /** What still has to be made, in order. */
     private final Deque<Runnable> waiting = new ArrayDeque<>();
 
+    private final Parting parting = new Parting();
+
     ChannelsPane(RidesModel model) {
         this.model = model;
         model.pictureProperty().addListener((p, old, now) -> fill(now));
         model.session()
                 .themeProperty()
                 .addListener((p, old, now) -> fill(model.pictureProperty().get()));
-        pane.sceneProperty().addListener((p, old, now) -> more(AFTER_FIRST_FRAME));
+        pane.sceneProperty().addListener((p, old, now) -> more());
         fill(model.pictureProperty().get());
     }
 
@@ -64,24 +64,37 @@ final class ChannelsPane {
         scroll.setId("rides-channels");
         scroll.setVvalue(at);
         pane.getChildren().setAll(scroll);
-        more(Duration.ZERO);
+        more();
     }
 
     /**
-     * Makes a part and lets the window draw it before the next: made at once, and styled in one frame, they would hold up the change of stage.
-     * While the stage isn't shown they wait.
+     * Makes a part in each frame: made at once, and styled in one frame, they would hold up the change of stage. While the stage isn't shown
+     * they wait.
      */
-    private void more(Duration delay) {
-        if (pane.getScene() == null || waiting.isEmpty()) {
-            return;
+    private final class Parting extends AnimationTimer {
+        private boolean first = true;
+
+        @Override
+        public void start() {
+            first = true;
+            super.start();
         }
-        VBox filled = box;
-        model.session().look("look-channels", delay, (p, c) -> filled, done -> {
-            if (done == box && pane.getScene() != null && !waiting.isEmpty()) {
+
+        @Override
+        public void handle(long now) {
+            if (pane.getScene() == null || waiting.isEmpty()) {
+                stop();
+            } else if (!first) {
                 waiting.poll().run();
-                more(Duration.ZERO);
             }
-        });
+            first = false;
+        }
+    }
+
+    private void more() {
+        if (pane.getScene() != null && !waiting.isEmpty()) {
+            parting.start();
+        }
     }
 
     private void write(RidePicture picture) {
