@@ -3,6 +3,7 @@ package fuelwright.cli;
 import fuelwright.estimate.CellProposal;
 import fuelwright.estimate.ExpectedMixture;
 import fuelwright.estimate.NextRide;
+import fuelwright.estimate.Proposal;
 import fuelwright.estimate.Standing;
 import fuelwright.estimate.Validation;
 import fuelwright.issue.Issue;
@@ -19,7 +20,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalInt;
 
 /** A short account of a proposal: for a person, or the same for a script. */
 final class ProposalSummary {
@@ -27,27 +27,21 @@ final class ProposalSummary {
     private final String command;
     private final Analysis analysis;
     private final List<ExpectedMixture.Summary> expected;
-    private final OptionalInt notLeaned;
     private final List<Issue> remarks;
     private final Path folder;
     private final List<String> written;
 
-    /**
-     * @param expected mixture of each ride with the proposed table
-     * @param notLeaned how many cells kept their old figure because nothing was to be leaned; empty where that wasn't asked for
-     */
+    /** @param expected mixture of each ride with the proposed table */
     ProposalSummary(
             String command,
             Analysis analysis,
             List<ExpectedMixture.Summary> expected,
-            OptionalInt notLeaned,
             List<Issue> remarks,
             Path folder,
             List<String> written) {
         this.command = command;
         this.analysis = analysis;
         this.expected = List.copyOf(expected);
-        this.notLeaned = notLeaned;
         this.remarks = List.copyOf(remarks);
         this.folder = folder;
         this.written = written.stream().sorted().toList();
@@ -67,6 +61,13 @@ final class ProposalSummary {
         Said.stops(analysis.cautions(), err);
     }
 
+    /** How many cells kept their old figure because nothing was to be leaned; empty where that wasn't asked for. */
+    private Optional<Integer> notLeaned() {
+        return Optional.of(analysis.proposal())
+                .filter(p -> p.settings().leanNoCell())
+                .map(Proposal::notLeaned);
+    }
+
     private List<String> lines() {
         List<String> lines = new ArrayList<>();
         Table table = analysis.proposal().before();
@@ -82,8 +83,9 @@ final class ProposalSummary {
         lines.add("Cells: " + count(Standing.MEASURED) + " measured, " + count(Standing.THIN) + " thin, "
                 + count(Standing.INFERRED) + " inferred");
         lines.add("Proposed change: " + signed(leastChange()) + " to " + signed(mostChange()) + " %");
-        notLeaned.ifPresent(cells -> lines.add("Only richer: " + cells + (cells == 1 ? " cell" : " cells")
-                + " that would be leaned " + (cells == 1 ? "keeps its" : "keep their") + " old figure"));
+        notLeaned()
+                .ifPresent(cells -> lines.add("Only richer: " + cells + (cells == 1 ? " cell" : " cells")
+                        + " that would be leaned " + (cells == 1 ? "keeps its" : "keep their") + " old figure"));
         checked()
                 .ifPresentOrElse(
                         v -> lines.add(validation(v)),
@@ -216,7 +218,7 @@ final class ProposalSummary {
         change.put("leastPercent", rounded(leastChange()));
         change.put("mostPercent", rounded(mostChange()));
         map.put("change", change);
-        notLeaned.ifPresent(n -> map.put("onlyRicher", Map.of("cellsKept", n)));
+        notLeaned().ifPresent(n -> map.put("onlyRicher", Map.of("cellsKept", n)));
         checked().ifPresent(v -> {
             Map<String, Object> check = new LinkedHashMap<>();
             check.put("blocks", v.blocks());

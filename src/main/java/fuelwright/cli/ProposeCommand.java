@@ -1,7 +1,6 @@
 package fuelwright.cli;
 
 import fuelwright.airflow.Machine;
-import fuelwright.estimate.Decision;
 import fuelwright.estimate.ProposalSettings;
 import fuelwright.handover.Handed;
 import fuelwright.issue.Issue;
@@ -22,7 +21,6 @@ import fuelwright.work.Workbench;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
@@ -102,7 +100,7 @@ final class ProposeCommand implements Callable<Integer> {
     @Option(
             names = "--only-richer",
             description =
-                    "lean no cell: those that would be leaned keep their old figure; for while a Stop caution stands")
+                    "lean no cell: those that would be leaned keep their old figure, rounded up to the step; for while a Stop caution stands")
     private boolean onlyRicher;
 
     @Mixin
@@ -231,25 +229,18 @@ final class ProposeCommand implements Callable<Integer> {
             boolean json) {
         Job usable = CommandFailed.valueOf(job);
         HandOver.check(output.folder(), output.replace());
-        Workbench bench = new Workbench();
-        Loaded<Analysis> analysed = bench.analyse(usable, Progress.NONE, Cancellation.NEVER);
-        Analysis analysis = CommandFailed.valueOf(analysed);
-        OptionalInt kept = OptionalInt.empty();
         if (onlyRicher) {
-            Map<Integer, Decision> decisions = analysis.proposal().onlyRicher();
-            kept = OptionalInt.of(
-                    decisions.size() - usable.proposal().decisions().size());
-            analysed = bench.analyse(
-                    usable.withProposal(usable.proposal().withDecisions(decisions)), Progress.NONE, Cancellation.NEVER);
-            analysis = CommandFailed.valueOf(analysed);
+            usable = usable.withProposal(usable.proposal().withLeanNoCell(true));
         }
+        Loaded<Analysis> analysed = new Workbench().analyse(usable, Progress.NONE, Cancellation.NEVER);
+        Analysis analysis = CommandFailed.valueOf(analysed);
         List<Issue> remarks = new ArrayList<>(job.issues());
         TargetRatio.remark(usable).ifPresent(remarks::add);
         remarks.addAll(analysed.issues());
         Handed handed = HandOver.of(analysis);
         List<String> written = HandOver.write(analysis, handed, output.folder(), output.replace(), pdf);
         ProposalSummary summary =
-                new ProposalSummary(command, analysis, handed.expected(), kept, remarks, output.folder(), written);
+                new ProposalSummary(command, analysis, handed.expected(), remarks, output.folder(), written);
         summary.print(spec.commandLine().getOut(), spec.commandLine().getErr(), json);
         return summary.exitCode();
     }

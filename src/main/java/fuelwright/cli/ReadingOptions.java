@@ -62,7 +62,7 @@ final class ReadingOptions {
         RideOptions options = RideOptions.defaults();
         OptionalDouble ratio = ratio("--afr-scale", afrScale);
         if (ratio.isPresent()) {
-            options = options.withAfrScale(ratio.getAsDouble());
+            options = options.withAfrScale(ratio.getAsDouble()).withSecondAfrScale(ratio);
         }
         if (rateHz != null) {
             if (!(rateHz > 0 && rateHz <= 2000)) {

@@ -67,7 +67,8 @@ public record CellProposal(
         CAP_ON_TAKING("capped: most taken in one pass"),
         HELD("held by hand"),
         SET("set by hand"),
-        ROUNDED("rounded to the hardware's step");
+        ROUNDED("rounded to the step of the figures"),
+        NO_CELL_LEANED("not leaned: chosen for this handover");
 
         private final String words;
 

@@ -576,14 +576,7 @@ public final class Estimator {
             return NextRide.none();
         }
         int newest = readings.size() - 1;
-        return new NextRideSearch(
-                        posterior,
-                        estimate,
-                        highLoad,
-                        redlineRpm,
-                        readings.stream().map(r -> r.track).toList(),
-                        noise.get(newest))
-                .found();
+        return new NextRideSearch(posterior, estimate, highLoad, redlineRpm, readings, noise.get(newest)).found();
     }
 
     /** What speaks for the delay that was found. To be called after {@link #run}: some passes over a sample of the rides. */

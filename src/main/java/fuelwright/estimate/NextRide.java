@@ -12,16 +12,19 @@ import java.util.Optional;
  * @param regions what helps most first; empty where another ride would hardly tell more
  * @param uncertaintyPercent weighted root-mean-square uncertainty of the cells now, %
  * @param uncertaintyAfterPercent the same when all regions have been ridden, %
+ * @param beyond cells that can't be ridden, by what the rides show: never asked for
  */
-public record NextRide(List<Region> regions, double uncertaintyPercent, double uncertaintyAfterPercent) {
+public record NextRide(
+        List<Region> regions, double uncertaintyPercent, double uncertaintyAfterPercent, List<Integer> beyond) {
 
     public NextRide {
         regions = List.copyOf(regions);
+        beyond = List.copyOf(beyond);
     }
 
     /** Nothing to suggest. */
     public static NextRide none() {
-        return new NextRide(List.of(), 0, 0);
+        return new NextRide(List.of(), 0, 0, List.of());
     }
 
     /**

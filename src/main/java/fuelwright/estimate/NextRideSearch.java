@@ -10,10 +10,12 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * Greedy search for the regions that shrink the weighted variance Σ wᵢ·Σᵢᵢ of the cells' ln factors most (A-optimality: Chaloner and
@@ -34,8 +36,14 @@ final class NextRideSearch {
 
     private static final double GOAL = 0.01;
     private static final double WORTHWHILE = 0.03;
-    /** Time in or beside a cell from which on it can be held, s. */
+    /** Time in or beside a cell from which on it is asked for below high load, s. */
     private static final double REACHED_S = 1;
+    /** What nobody rides for lack of daring isn't what matters least. */
+    private static final double LEAST_HIGH = 0.5;
+    /** From so many times the lowest speed on a gear is told (common practice, no source). */
+    private static final double HELD_IN_GEAR = 2;
+    /** Of the regions, so many at most may need a dynamometer or a closed course. */
+    private static final int MOST_HIGH = 3;
 
     private final Posterior posterior;
     private final Table table;
@@ -43,6 +51,7 @@ final class NextRideSearch {
     private final HighLoad highLoad;
     private final OptionalDouble redlineRpm;
     private final Gearing gearing;
+    private final Rideable rideable;
     private final double[] nearS;
     private final double[] weights;
     private final double[] variances;
@@ -54,21 +63,22 @@ final class NextRideSearch {
             Estimate estimate,
             HighLoad highLoad,
             OptionalDouble redlineRpm,
-            List<RideTrack> tracks,
+            List<Readings> rides,
             NoiseModel noise) {
         this.posterior = posterior;
         this.table = estimate.table();
         this.order = new CellOrder(table);
         this.highLoad = highLoad;
         this.redlineRpm = redlineRpm;
-        this.gearing = Gearing.of(tracks.stream().map(t -> t.ride).toList());
-        this.nearS = near(tracks);
+        this.gearing = Gearing.of(rides.stream().map(r -> r.track.ride).toList());
+        this.rideable = Rideable.of(table, rides, this::isHighLoad, redlineRpm);
+        this.nearS = rideable.nearS();
         this.weights = weights(estimate);
         this.variances = new double[table.cells()];
         for (int c = 0; c < variances.length; c++) {
             variances[c] = estimate.logUncertainty(c) * estimate.logUncertainty(c);
         }
-        double stepS = stepS(tracks.get(tracks.size() - 1));
+        double stepS = stepS(rides.get(rides.size() - 1).track);
         this.informationPerS = noise.independence(stepS) / stepS / (noise.sd(0) * noise.sd(0));
     }
 
@@ -82,54 +92,20 @@ final class NextRideSearch {
         return Math.max(1e-3, steps[steps.length / 2]);
     }
 
-    /** Seconds in each cell and those beside it, fuel on. */
-    private double[] near(List<RideTrack> tracks) {
-        double[] in = new double[table.cells()];
-        for (RideTrack track : tracks) {
-            double[] load = track.load(table.load().kind());
-            for (int i = 1; i < track.size(); i++) {
-                double step = track.timeS[i] - track.timeS[i - 1];
-                double x = table.speed().position(track.speedRpm[i]);
-                double y = table.load().position(load[i]);
-                if (step > 0 && step < 1 && !track.fuelCut[i] && !Double.isNaN(x + y)) {
-                    in[(int) Math.round(x) + (int) Math.round(y) * table.speed().size()] += step;
-                }
-            }
-        }
-        double[] near = new double[in.length];
-        for (int c = 0; c < in.length; c++) {
-            for (int n : around(c)) {
-                near[c] += in[n];
-            }
-        }
-        return near;
-    }
-
-    /** The cell and those beside it, corners too. */
-    private List<Integer> around(int cell) {
-        List<Integer> around = new ArrayList<>();
-        int speeds = table.speed().size();
-        for (int y = -1; y <= 1; y++) {
-            for (int x = -1; x <= 1; x++) {
-                int i = table.speedIndex(cell) + x;
-                int j = table.loadIndex(cell) + y;
-                if (i >= 0 && i < speeds && j >= 0 && j < table.load().size()) {
-                    around.add(j * speeds + i);
-                }
-            }
-        }
-        return around;
-    }
-
-    /** What doubt in a cell matters: by time near it, three times at high load, twice beside cells measured lean. */
+    /**
+     * What doubt in a cell matters: by time near it, at high load by no less than {@value #LEAST_HIGH} of the most and three times, twice
+     * beside cells measured lean.
+     */
     private double[] weights(Estimate estimate) {
         double most = Math.max(1e-9, Arrays.stream(nearS).max().orElse(0));
         double[] w = new double[table.cells()];
         for (int c = 0; c < w.length; c++) {
-            boolean lean = around(c).stream()
+            boolean lean = Rideable.around(table, c).stream()
                     .anyMatch(n -> estimate.standing(n) == Standing.MEASURED
                             && estimate.shortfallPercent(n) > Math.max(1, 2 * estimate.uncertaintyPercent(n)));
-            w[c] = (0.1 + Math.sqrt(nearS[c] / most)) * (isHighLoad(c) ? 3 : 1) * (lean ? 2 : 1);
+            boolean high = isHighLoad(c);
+            double near = Math.max(Math.sqrt(nearS[c] / most), high && rideable.can(c) ? LEAST_HIGH : 0);
+            w[c] = (0.1 + near) * (high ? 3 : 1) * (lean ? 2 : 1);
         }
         return w;
     }
@@ -159,7 +135,9 @@ final class NextRideSearch {
             int[] best = null;
             double gain = 0;
             for (int[] block : blocks) {
-                double here = Arrays.stream(block).anyMatch(taken::contains) || largest(block) < GOOD
+                boolean enough = isHighLoad(block)
+                        && regions.stream().filter(NextRide.Region::highLoad).count() >= MOST_HIGH;
+                double here = enough || Arrays.stream(block).anyMatch(taken::contains) || largest(block) < GOOD
                         ? 0
                         : reduction(block, TRIED_S);
                 if (here > gain) {
@@ -171,9 +149,9 @@ final class NextRideSearch {
                 break;
             }
             regions.add(region(best));
-            Arrays.stream(best).forEach(c -> taken.addAll(around(c)));
+            Arrays.stream(best).forEach(c -> taken.addAll(Rideable.around(table, c)));
         }
-        return new NextRide(regions, percent(start), percent(weighted()));
+        return new NextRide(regions, percent(start), percent(weighted()), rideable.beyond());
     }
 
     private double percent(double weighted) {
@@ -188,7 +166,15 @@ final class NextRideSearch {
         return sum;
     }
 
-    /** Blocks of two or three cells in a row or a column that can be ridden and the rides came near to, those of most weighted variance. */
+    private boolean isAskedFor(int cell) {
+        return rideable.can(cell) && riding(cell) != Riding.NOT && (nearS[cell] >= REACHED_S || isHighLoad(cell));
+    }
+
+    private boolean isHighLoad(int[] block) {
+        return Arrays.stream(block).anyMatch(this::isHighLoad);
+    }
+
+    /** Blocks of two or three cells in a row or a column that can be ridden and, below high load, the rides came near to: those of most weighted variance. */
     private List<int[]> shortList() {
         List<int[]> all = new ArrayList<>();
         int speeds = table.speed().size();
@@ -202,9 +188,12 @@ final class NextRideSearch {
                 all.add(new int[] {c, c + speeds});
             }
         }
-        all.removeIf(block -> Arrays.stream(block).anyMatch(c -> nearS[c] < REACHED_S || riding(c) == Riding.NOT));
+        all.removeIf(block -> !Arrays.stream(block).allMatch(this::isAskedFor));
         all.sort(Comparator.comparingDouble(b -> -worth(b)));
-        return all.subList(0, Math.min(SHORT_LIST, all.size()));
+        // Half of them from either side, so that doubt at high load doesn't leave the road without a word.
+        return Stream.of(true, false)
+                .flatMap(high -> all.stream().filter(b -> isHighLoad(b) == high).limit(SHORT_LIST / 2))
+                .toList();
     }
 
     private double worth(int[] block) {
@@ -288,7 +277,7 @@ final class NextRideSearch {
         int last = block[block.length - 1];
         Axis speed = table.speed();
         Axis load = table.load();
-        double fromRpm = 50 * Math.round(edge(speed, table.speedIndex(first), -1) / 50);
+        double fromRpm = 50 * Math.round(Math.max(rideable.lowestRpm(), edge(speed, table.speedIndex(first), -1)) / 50);
         double toRpm = 50 * Math.round(edge(speed, table.speedIndex(last), 1) / 50);
         return new NextRide.Region(
                 Arrays.stream(block).boxed().toList(),
@@ -298,11 +287,16 @@ final class NextRideSearch {
                 edge(load, table.loadIndex(first), -1),
                 edge(load, table.loadIndex(last), 1),
                 seconds,
-                Arrays.stream(block).anyMatch(this::isHighLoad),
+                isHighLoad(block),
                 Arrays.stream(block).anyMatch(c -> riding(c) == Riding.PULL),
-                gearing.at((fromRpm + toRpm) / 2),
+                gear((fromRpm + toRpm) / 2),
                 100 * before,
                 100 * largest(block));
+    }
+
+    /** Near idle no gear is held. */
+    private Optional<Gearing.Choice> gear(double speedRpm) {
+        return speedRpm < HELD_IN_GEAR * rideable.lowestRpm() ? Optional.empty() : gearing.at(speedRpm);
     }
 
     /** A quarter of the way to the next breakpoint. */

@@ -3,8 +3,6 @@ package fuelwright.estimate;
 import fuelwright.table.Quantity;
 import fuelwright.table.Table;
 import java.util.List;
-import java.util.Map;
-import java.util.TreeMap;
 
 /** The proposed table, cell by cell. Immutable. */
 public final class Proposal {
@@ -40,18 +38,11 @@ public final class Proposal {
         return cells;
     }
 
-    /**
-     * The decisions with which nothing is leaned: every cell that this proposal would lean is held at its old figure, one that was set by hand
-     * to a leaner figure included; all other decisions stay.
-     */
-    public Map<Integer, Decision> onlyRicher() {
-        Map<Integer, Decision> decisions = new TreeMap<>(settings.decisions());
-        for (CellProposal cell : cells) {
-            if (cell.changePercent() < 0) {
-                decisions.put(cell.cell(), new Decision(Decision.Kind.HELD, cell.before()));
-            }
-        }
-        return decisions;
+    /** How many cells would be leaned but for the choice that none is. */
+    public int notLeaned() {
+        return (int) cells.stream()
+                .filter(c -> c.steps().stream().anyMatch(s -> s.kind() == CellProposal.Kind.NO_CELL_LEANED))
+                .count();
     }
 
     /** The corrected table, in the same quantity, with the notes of the old one. */

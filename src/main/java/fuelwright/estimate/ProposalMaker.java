@@ -14,7 +14,8 @@ import java.util.Optional;
  * From estimate to figures for the hardware, by rules that err to the rich side: doubt adds fuel at high load, and so do a cell's own
  * readings that ask for more than its neighbours; a cell at high load is leaned only where it was measured and surely rich, and no further
  * than the plain mean of its readings; elsewhere a cell that wasn't measured is leaned only by what is beyond doubt; caps for
- * one pass; decisions by hand; rounding up at high load, to nearest elsewhere. Every step is kept for the explanation.
+ * one pass; decisions by hand; rounding up at high load, to nearest elsewhere; where no cell is to be leaned, the old figure, rounded up.
+ * Every step is kept for the explanation.
  */
 public final class ProposalMaker {
 
@@ -86,6 +87,11 @@ public final class ProposalMaker {
                 // The file's last digit is no step of its own, but the last step's factor is the cell's.
                 steps.set(steps.size() - 1, new Step(steps.get(steps.size() - 1).kind(), factor));
             }
+        }
+        if (settings.leanNoCell() && factor < 1) {
+            after = settings.step() > 0 ? rounded(before, before, true) : before;
+            factor = quantity.factor(before, after, settings.deadTimeMs());
+            steps.add(new Step(Kind.NO_CELL_LEANED, factor));
         }
         return new CellProposal(cell, before, after, factor, needed, estimate.standing(cell), high, decision, steps);
     }

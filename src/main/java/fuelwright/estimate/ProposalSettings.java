@@ -11,6 +11,7 @@ import java.util.TreeMap;
  * @param step smallest step of a cell that the hardware takes, in the table's own unit; 0: none
  * @param deadTimeMs injector dead time contained in a pulse table, ms; 0 where it isn't
  * @param richSideZ how many standard errors are added at high load
+ * @param leanNoCell whether no cell is leaned, whatever the estimate or a typed figure says: a choice of one handover, while a Stop stands
  * @param decisions cells fixed by hand, by cell number
  */
 public record ProposalSettings(
@@ -19,6 +20,7 @@ public record ProposalSettings(
         double step,
         double deadTimeMs,
         double richSideZ,
+        boolean leanNoCell,
         Map<Integer, Decision> decisions) {
 
     public ProposalSettings {
@@ -38,22 +40,26 @@ public record ProposalSettings(
     }
 
     public static ProposalSettings defaults() {
-        return new ProposalSettings(40, 5, 0, 0, 1.65, Map.of());
+        return new ProposalSettings(40, 5, 0, 0, 1.65, false, Map.of());
     }
 
     public ProposalSettings withCaps(double addPercent, double cutPercent) {
-        return new ProposalSettings(addPercent, cutPercent, step, deadTimeMs, richSideZ, decisions);
+        return new ProposalSettings(addPercent, cutPercent, step, deadTimeMs, richSideZ, leanNoCell, decisions);
     }
 
     public ProposalSettings withStep(double other) {
-        return new ProposalSettings(maxAddPercent, maxCutPercent, other, deadTimeMs, richSideZ, decisions);
+        return new ProposalSettings(maxAddPercent, maxCutPercent, other, deadTimeMs, richSideZ, leanNoCell, decisions);
     }
 
     public ProposalSettings withDeadTimeMs(double other) {
-        return new ProposalSettings(maxAddPercent, maxCutPercent, step, other, richSideZ, decisions);
+        return new ProposalSettings(maxAddPercent, maxCutPercent, step, other, richSideZ, leanNoCell, decisions);
     }
 
     public ProposalSettings withDecisions(Map<Integer, Decision> other) {
-        return new ProposalSettings(maxAddPercent, maxCutPercent, step, deadTimeMs, richSideZ, other);
+        return new ProposalSettings(maxAddPercent, maxCutPercent, step, deadTimeMs, richSideZ, leanNoCell, other);
+    }
+
+    public ProposalSettings withLeanNoCell(boolean other) {
+        return new ProposalSettings(maxAddPercent, maxCutPercent, step, deadTimeMs, richSideZ, other, decisions);
     }
 }

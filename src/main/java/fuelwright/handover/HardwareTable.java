@@ -107,6 +107,9 @@ public record HardwareTable(
         private final Axis speed;
         private final Axis load;
         private final Resample resample;
+        /** Holds the fuel up everywhere where no cell is to be leaned. */
+        private final Resample holding;
+
         private final Map<Integer, Bound> bounded = new TreeMap<>();
         private String worst = "";
         private double worstPercent;
@@ -126,19 +129,27 @@ public record HardwareTable(
             this.asItIs = profile.keepsCells();
             this.speed = profile.speed().orElse(before.speed());
             this.load = profile.load().orElse(before.load());
-            this.resample = new Resample(
-                    profile.holds() == HardwareProfile.Holds.VALUE ? null : before.delivered(deadTimeMs),
+            this.resample = resample(rule);
+            this.holding =
+                    proposal.settings().leanNoCell() ? resample((rpm, throttle, kpa, barometer) -> true) : resample;
+        }
+
+        private Resample resample(HighLoad heldUp) {
+            return new Resample(
+                    profile.holds() == HardwareProfile.Holds.VALUE
+                            ? null
+                            : proposal.before().delivered(deadTimeMs),
                     proposal.corrected().delivered(deadTimeMs),
                     speed,
                     load,
-                    rule);
+                    heldUp);
         }
 
         HardwareTable make(List<ScreenedRide> rides) {
             RidePoints ridden = RidePoints.of(rides, load.kind(), rule);
             boolean sameAxes = speed.equals(proposal.before().speed())
                     && load.equals(proposal.before().load());
-            double[] figures = sameAxes ? resample.plain() : resample.fit(ridden);
+            double[] figures = sameAxes ? resample.plain() : holding.fit(ridden);
             double[] cells = new double[figures.length];
             for (int k = 0; k < cells.length; k++) {
                 double exact = asItIs ? proposal.corrected().at(k) : cell(figures[k]);
@@ -207,10 +218,10 @@ public record HardwareTable(
             };
         }
 
-        /** Up where it holds up the fuel at high load, to nearest elsewhere. */
+        /** Up where it holds up the fuel, to nearest elsewhere. */
         private double rounded(double value, int cell) {
             double steps = value / step;
-            return times(resample.isHeldUp(cell) ? Math.ceil(steps - 1e-7) : Math.rint(steps));
+            return times(holding.isHeldUp(cell) ? Math.ceil(steps - 1e-7) : Math.rint(steps));
         }
 
         private double times(double steps) {

@@ -305,7 +305,8 @@ final class ReportContent {
             rows.add(row(
                     "Rounded to steps of",
                     Figures.trimmed(settings.step(), 4) + " "
-                            + handed.proposal().before().quantity().unit()));
+                            + handed.proposal().before().quantity().unit()
+                            + ", up at high load and where a cell isn't measured"));
         }
         handed.hardware().ifPresent(hardware -> {
             rows.add(row(

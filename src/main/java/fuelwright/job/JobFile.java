@@ -11,6 +11,7 @@ import fuelwright.issue.Issue;
 import fuelwright.issue.Loaded;
 import fuelwright.mixture.MixtureScale;
 import fuelwright.ride.ClockAlignment;
+import fuelwright.ride.RideOptions;
 import fuelwright.table.Table;
 import fuelwright.table.TableReader;
 import fuelwright.table.TableWriter;
@@ -42,6 +43,8 @@ import java.util.zip.ZipOutputStream;
  * order. Nothing is ever unpacked to a path that the archive names.
  */
 public final class JobFile {
+
+    private static final String SECOND_RATIO = "secondAfrScale";
 
     /** The version that is written; every version up to it can be read. */
     public static final int VERSION = 2;
@@ -93,7 +96,11 @@ public final class JobFile {
                     .ifPresent(a -> node.putObject("clockByHand")
                             .put("offsetS", a.offsetS())
                             .put("drift", a.drift()));
-            OptionsJson.write(ride.options(), node.putObject("reading"));
+            ObjectNode reading = node.putObject("reading");
+            OptionsJson.write(ride.options(), reading);
+            if (ride.second().isPresent() && !reading.has(SECOND_RATIO)) {
+                reading.putNull(SECOND_RATIO);
+            }
             ride.madeWith().ifPresent(t -> node.put("madeWith", tables.name(t, "past")));
         }
         root.set("screens", JobJson.screens(job.screens()));
@@ -264,13 +271,21 @@ public final class JobFile {
                                     JobJson.needed(each.path("clockByHand"), "offsetS"),
                                     JobJson.needed(each.path("clockByHand"), "drift")))
                             : Optional.empty(),
-                    OptionsJson.read(each.path("reading")),
+                    reading(each),
                     table(file, each.path("madeWith"), entries, issues)));
         }
         if (issues.stream().anyMatch(i -> i.severity() == Issue.Severity.ERROR)) {
             return Loaded.refused(issues);
         }
         return Loaded.of(new StoredJob(job, rides, results(file, root.path("results"), fuel, issues)), issues);
+    }
+
+    /** Where nothing is said of a second logger's ratio, not even that it is untold, the file is of before: both logs had the first one's. */
+    private static RideOptions reading(JsonNode ride) {
+        RideOptions options = OptionsJson.read(ride.path("reading"));
+        return ride.has("secondLog") && !ride.path("reading").has(SECOND_RATIO)
+                ? options.withSecondAfrScale(options.afrScale())
+                : options;
     }
 
     /** Up to version 1 the form began with one body: where no bore was given, that was said by nobody. */

@@ -123,6 +123,9 @@ final class JobJson {
         put(node, "step", p.step());
         put(node, "deadTimeMs", p.deadTimeMs());
         put(node, "richSideZ", p.richSideZ());
+        if (p.leanNoCell()) {
+            node.put("leanNoCell", true);
+        }
         ArrayNode decisions = node.putArray("decisions");
         p.decisions()
                 .forEach((cell, d) -> decisions
@@ -146,6 +149,7 @@ final class JobJson {
                 number(node, "step").orElse(d.step()),
                 number(node, "deadTimeMs").orElse(d.deadTimeMs()),
                 number(node, "richSideZ").orElse(d.richSideZ()),
+                node.path("leanNoCell").asBoolean(),
                 decisions);
     }
 

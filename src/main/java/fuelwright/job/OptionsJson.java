@@ -10,6 +10,7 @@ import java.nio.charset.Charset;
 import java.nio.charset.IllegalCharsetNameException;
 import java.nio.charset.UnsupportedCharsetException;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.TreeMap;
 
 /** What was said about a log, as JSON. What a later version wrote and this one doesn't know is passed over. */
@@ -24,6 +25,7 @@ public final class OptionsJson {
         ObjectNode units = node.putObject("units");
         new TreeMap<>(options.units()).forEach((heading, unit) -> units.put(heading, unit.name()));
         options.afrScale().ifPresent(ratio -> node.put("afrScale", ratio));
+        options.secondAfrScale().ifPresent(ratio -> node.put("secondAfrScale", ratio));
         options.delimiter().ifPresent(sign -> node.put("delimiter", sign.toString()));
         options.decimalSign().ifPresent(sign -> node.put("decimalSign", sign.toString()));
         options.charset().ifPresent(charset -> node.put("charset", charset.name()));
@@ -53,6 +55,10 @@ public final class OptionsJson {
         }
         if (node.has("afrScale")) {
             options = options.withAfrScale(node.get("afrScale").asDouble());
+        }
+        if (node.path("secondAfrScale").isNumber()) {
+            options = options.withSecondAfrScale(
+                    OptionalDouble.of(node.get("secondAfrScale").asDouble()));
         }
         if (node.path("delimiter").asText().length() == 1) {
             options = options.withDelimiter(node.get("delimiter").asText().charAt(0));

@@ -21,6 +21,7 @@ import java.util.OptionalDouble;
  * @param charset the encoding
  * @param sampleRateHz rows a second where the file has no time column, above 0; where it has one, the time column wins
  * @param widebandScale the two-point scale of wideband volts
+ * @param secondAfrScale the ratio that the AFR display of a second logger on the same ride was set to: its log has a display of its own
  */
 public record RideOptions(
         Map<String, Role> roles,
@@ -30,7 +31,8 @@ public record RideOptions(
         Optional<Character> decimalSign,
         Optional<Charset> charset,
         OptionalDouble sampleRateHz,
-        Optional<WidebandScale> widebandScale) {
+        Optional<WidebandScale> widebandScale,
+        OptionalDouble secondAfrScale) {
 
     public RideOptions {
         roles = Map.copyOf(roles);
@@ -40,6 +42,7 @@ public record RideOptions(
         Objects.requireNonNull(widebandScale, "widebandScale");
         requirePositive("afrScale", afrScale);
         requirePositive("sampleRateHz", sampleRateHz);
+        requirePositive("secondAfrScale", secondAfrScale);
         decimalSign.ifPresent(sign -> {
             if (sign != '.' && sign != ',') {
                 throw new IllegalArgumentException("decimalSign " + sign + " must be . or ,");
@@ -63,51 +66,108 @@ public record RideOptions(
                 Optional.empty(),
                 Optional.empty(),
                 OptionalDouble.empty(),
-                Optional.empty());
+                Optional.empty(),
+                OptionalDouble.empty());
     }
 
     /** These options with one more role. */
     public RideOptions withRole(String heading, Role role) {
         Map<String, Role> more = new LinkedHashMap<>(roles);
         more.put(heading, role);
-        return new RideOptions(more, units, afrScale, delimiter, decimalSign, charset, sampleRateHz, widebandScale);
+        return new RideOptions(
+                more, units, afrScale, delimiter, decimalSign, charset, sampleRateHz, widebandScale, secondAfrScale);
     }
 
     /** These options with one more unit. */
     public RideOptions withUnit(String heading, Unit unit) {
         Map<String, Unit> more = new LinkedHashMap<>(units);
         more.put(heading, unit);
-        return new RideOptions(roles, more, afrScale, delimiter, decimalSign, charset, sampleRateHz, widebandScale);
+        return new RideOptions(
+                roles, more, afrScale, delimiter, decimalSign, charset, sampleRateHz, widebandScale, secondAfrScale);
     }
 
     public RideOptions withAfrScale(double ratio) {
+        return withAfrScale(OptionalDouble.of(ratio));
+    }
+
+    private RideOptions withAfrScale(OptionalDouble ratio) {
         return new RideOptions(
-                roles, units, OptionalDouble.of(ratio), delimiter, decimalSign, charset, sampleRateHz, widebandScale);
+                roles, units, ratio, delimiter, decimalSign, charset, sampleRateHz, widebandScale, secondAfrScale);
+    }
+
+    public RideOptions withSecondAfrScale(OptionalDouble ratio) {
+        return new RideOptions(
+                roles, units, afrScale, delimiter, decimalSign, charset, sampleRateHz, widebandScale, ratio);
+    }
+
+    /** These options for the log of a second logger: with its own display's ratio. */
+    public RideOptions ofSecond() {
+        return withAfrScale(secondAfrScale);
     }
 
     public RideOptions withDelimiter(char sign) {
         return new RideOptions(
-                roles, units, afrScale, Optional.of(sign), decimalSign, charset, sampleRateHz, widebandScale);
+                roles,
+                units,
+                afrScale,
+                Optional.of(sign),
+                decimalSign,
+                charset,
+                sampleRateHz,
+                widebandScale,
+                secondAfrScale);
     }
 
     public RideOptions withDecimalSign(char sign) {
         return new RideOptions(
-                roles, units, afrScale, delimiter, Optional.of(sign), charset, sampleRateHz, widebandScale);
+                roles,
+                units,
+                afrScale,
+                delimiter,
+                Optional.of(sign),
+                charset,
+                sampleRateHz,
+                widebandScale,
+                secondAfrScale);
     }
 
     public RideOptions withCharset(Charset encoding) {
         return new RideOptions(
-                roles, units, afrScale, delimiter, decimalSign, Optional.of(encoding), sampleRateHz, widebandScale);
+                roles,
+                units,
+                afrScale,
+                delimiter,
+                decimalSign,
+                Optional.of(encoding),
+                sampleRateHz,
+                widebandScale,
+                secondAfrScale);
     }
 
     public RideOptions withSampleRate(double hz) {
         return new RideOptions(
-                roles, units, afrScale, delimiter, decimalSign, charset, OptionalDouble.of(hz), widebandScale);
+                roles,
+                units,
+                afrScale,
+                delimiter,
+                decimalSign,
+                charset,
+                OptionalDouble.of(hz),
+                widebandScale,
+                secondAfrScale);
     }
 
     public RideOptions withWidebandScale(WidebandScale scale) {
         return new RideOptions(
-                roles, units, afrScale, delimiter, decimalSign, charset, sampleRateHz, Optional.of(scale));
+                roles,
+                units,
+                afrScale,
+                delimiter,
+                decimalSign,
+                charset,
+                sampleRateHz,
+                Optional.of(scale),
+                secondAfrScale);
     }
 
     /** These options; where they say nothing, what {@code others} say. */
@@ -124,7 +184,8 @@ public record RideOptions(
                 decimalSign.or(() -> others.decimalSign),
                 charset.or(() -> others.charset),
                 sampleRateHz.isPresent() ? sampleRateHz : others.sampleRateHz,
-                widebandScale.or(() -> others.widebandScale));
+                widebandScale.or(() -> others.widebandScale),
+                secondAfrScale.isPresent() ? secondAfrScale : others.secondAfrScale);
     }
 
     Optional<Role> roleOf(Heading heading) {

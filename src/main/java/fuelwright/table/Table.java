@@ -24,6 +24,8 @@ public final class Table {
     }
 
     private static final double COARSEST_PERCENT = 0.2;
+    /** Half of it is about what a wideband can tell apart (common practice, no source), %. */
+    private static final double COARSEST_OWN_PERCENT = 2.5;
 
     /** Key of the note that says which cylinder a table feeds, and what may stand there. */
     static final String CYLINDER = "cylinder";
@@ -164,6 +166,18 @@ public final class Table {
      * quantity is worth, and no coarser than {@value #COARSEST_PERCENT} % of a usual cell.
      */
     public double writtenStep() {
+        return step(1, COARSEST_PERCENT);
+    }
+
+    /**
+     * The step that the table's own figures lie on, which is what its hardware shows and takes: its last digit. No coarser than {@value
+     * #COARSEST_OWN_PERCENT} % of a usual cell, as whole figures may be there by chance, nor finer than the quantity is worth.
+     */
+    public double ownStep() {
+        return step(0, COARSEST_OWN_PERCENT);
+    }
+
+    private double step(int moreDecimals, double coarsestPercent) {
         double finest = quantity.finestStep();
         if (!quantity.isFuel()) {
             return finest;
@@ -175,9 +189,9 @@ public final class Table {
             sizes[cell] = quantity == Quantity.FUEL_TRIM ? 100 + values[cell] : Math.abs(values[cell]);
         }
         Arrays.sort(sizes);
-        double coarsest = COARSEST_PERCENT / 100 * sizes[(sizes.length - 1) / 2];
+        double coarsest = coarsestPercent / 100 * sizes[(sizes.length - 1) / 2];
         double step = 1;
-        for (int digits = 1; digits <= decimals + 1 || step > coarsest; digits++) {
+        for (int digits = moreDecimals; digits <= decimals + moreDecimals || step > coarsest; digits++) {
             step = new BigDecimal(BigInteger.ONE, digits).doubleValue();
             if (step <= finest) {
                 return finest;

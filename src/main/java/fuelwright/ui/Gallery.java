@@ -3,9 +3,11 @@ package fuelwright.ui;
 import fuelwright.ui.machine.MachineExhibits;
 import fuelwright.ui.plot.PlotExhibits;
 import fuelwright.ui.power.PowerExhibits;
+import fuelwright.ui.proposal.ProposalExhibits;
 import fuelwright.ui.session.BackgroundRunner;
 import fuelwright.ui.session.Services;
 import fuelwright.ui.session.Session;
+import fuelwright.ui.session.Stage;
 import fuelwright.ui.shell.ShellExhibits;
 import fuelwright.ui.tables.TableExhibits;
 import fuelwright.ui.theme.Exhibit;
@@ -22,6 +24,8 @@ import javafx.scene.Scene;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.control.ToggleGroup;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.Region;
@@ -36,6 +40,8 @@ final class Gallery {
     private final Scene scene = new Scene(frame, 1280, 800);
     private Theme theme;
     private TextSize size;
+    private StageExhibits stages;
+    private int room;
 
     Gallery(Services services, Theme theme, TextSize size) {
         this.services = services;
@@ -58,14 +64,43 @@ final class Gallery {
     }
 
     /** What is shown: a new set for every theme, since controls are told theirs. */
-    List<Exhibit> exhibits() {
+    List<Exhibit> exhibits(int room) {
+        if (room == 0) {
+            return controls();
+        }
+        return room <= Stage.values().length ? stages.of(Stage.values()[room - 1]) : stages.pages();
+    }
+
+    private static String name(int room) {
+        return room == 0 ? "Controls" : room <= Stage.values().length ? Stage.values()[room - 1].words() : "Pages";
+    }
+
+    /** How many rooms there are: one for the controls, one for each stage, one for the pages over them. */
+    static int roomCount() {
+        return Stage.values().length + 2;
+    }
+
+    /** Goes into a room, 0 first. */
+    void enter(int other) {
+        room = other;
+        scroll.setVvalue(0);
+        fill();
+    }
+
+    private List<Exhibit> controls() {
         List<Exhibit> all = new ArrayList<>(PlotExhibits.all(theme));
         all.addAll(MachineExhibits.all(theme));
         all.addAll(PowerExhibits.all(theme));
         all.addAll(PartExhibits.all(new SimpleBooleanProperty(true), new SimpleBooleanProperty(false)));
         all.addAll(TableExhibits.all(this::session));
+        all.addAll(ProposalExhibits.all(this::session));
         all.addAll(ShellExhibits.all(this::session));
         return all;
+    }
+
+    /** The sessions of the stages that are shown. */
+    Session session(StageExhibits.State state) {
+        return stages.of(state);
     }
 
     private Session session() {
@@ -75,13 +110,23 @@ final class Gallery {
     }
 
     void show(Theme otherTheme, TextSize otherSize) {
+        if (stages == null || otherTheme != theme) {
+            if (stages != null) {
+                stages.close();
+            }
+            stages = new StageExhibits(services, otherTheme);
+        }
         theme = otherTheme;
         size = otherSize;
         Application.setUserAgentStylesheet(theme.base());
         Fonts.use(size);
         theme.applyTo(scene, size);
+        fill();
+    }
+
+    private void fill() {
         double place = scroll.getVvalue();
-        scroll.setContent(rooms());
+        scroll.setContent(shown());
         scroll.setVvalue(place);
         frame.setTop(head());
     }
@@ -95,17 +140,24 @@ final class Gallery {
         larger.setOnAction(e -> show(theme, size.larger()));
         Button smaller = new Button("Text −");
         smaller.setOnAction(e -> show(theme, size.smaller()));
-        var row = Parts.row(12, name, now, Parts.gap(), other, smaller, larger);
+        ToggleButton[] rooms = new ToggleButton[roomCount()];
+        for (int i = 0; i < rooms.length; i++) {
+            int which = i;
+            rooms[i] = new ToggleButton(name(i));
+            rooms[i].setSelected(i == room);
+            rooms[i].setOnAction(e -> enter(which));
+        }
+        var row = Parts.row(12, name, Parts.choice(new ToggleGroup(), rooms), now, Parts.gap(), other, smaller, larger);
         row.getStyleClass().add("top-bar");
         return row;
     }
 
-    private VBox rooms() {
+    private VBox shown() {
         VBox rooms = new VBox(24);
         rooms.getStyleClass().add("work");
         FlowPane room = null;
         String control = "";
-        for (Exhibit exhibit : exhibits()) {
+        for (Exhibit exhibit : exhibits(this.room)) {
             if (!exhibit.control().equals(control)) {
                 control = exhibit.control();
                 room = new FlowPane(16, 16);

@@ -76,6 +76,7 @@ public class WindowApp extends Application {
 
     @Override
     public void start(javafx.stage.Stage stage) {
+        QuietEnd.apply();
         session = new Session(services, new BackgroundRunner());
         Map<String, String> named = getParameters().getNamed();
         // What is asked for is for this time only; otherwise the window is as it was left.

@@ -189,9 +189,15 @@ public final class Analyse {
         return Loaded.of(analysis, List.of());
     }
 
-    /** The step is that of what is typed: where the hardware's cells aren't the table's, only they are rounded to it. */
+    /**
+     * The step is that of what is typed: the one that was told, else the table's own. Where the hardware's cells aren't the table's, only they
+     * are rounded to it.
+     */
     private static ProposalSettings rules(Job job) {
-        return job.hardware().keepsCells() ? job.proposal() : job.proposal().withStep(0);
+        double step = job.proposal().step() > 0
+                ? job.proposal().step()
+                : job.fuelTable().orElseThrow().ownStep();
+        return job.proposal().withStep(job.hardware().keepsCells() ? step : 0);
     }
 
     /** Why nothing is left to go by, with what the cautions say of rides like these. */

@@ -14,7 +14,7 @@ import java.util.Optional;
 /**
  * Another fuel table takes the place of the job's. Rides so far were made with the one that was there, and keep it: read as if the new one had
  * been in the control unit, what they showed would be added a second time. Held cells stay held while the breakpoints are the same; a typed
- * figure that the new table holds is no decision any more. Modified: nothing.
+ * figure that the new table holds is no decision any more, and that no cell be leaned was a choice for the old one. Modified: nothing.
  *
  * @param job with the new table
  * @param keeping how many rides keep the old table only now
@@ -78,7 +78,7 @@ public record AnotherTable(Job job, int keeping, boolean canServe, int entered, 
         Job next = job.withFuelTable(now)
                 .withRides(rides)
                 .withPast(past)
-                .withProposal(job.proposal().withDecisions(decisions));
+                .withProposal(job.proposal().withDecisions(decisions).withLeanNoCell(false));
         return new AnotherTable(next, keeping, sameKind, entered, all - entered - decisions.size());
     }
 

@@ -107,7 +107,7 @@ public final class OpenRide {
             Optional<ClockAlignment> byHand,
             Progress progress,
             Cancellation cancellation) {
-        Loaded<Ride> second = read(secondFile, options, false, progress, cancellation);
+        Loaded<Ride> second = read(secondFile, options.ofSecond(), false, progress, cancellation);
         if (second.value().isEmpty()) {
             return Loaded.refused(second.issues());
         }

@@ -28,6 +28,7 @@ import org.apache.commons.math3.distribution.NormalDistribution;
  * @param promisedPercent what was promised when its table went into the unit; empty where no promise is known
  * @param cellsLeft cells that speak against stopping
  * @param done whether what is left is within what the sensor can tell
+ * @param proposed what the proposal would change all the same
  */
 public record RideToRide(
         String ride,
@@ -35,7 +36,56 @@ public record RideToRide(
         Optional<Double> errorBeforePercent,
         Optional<Double> promisedPercent,
         int cellsLeft,
-        boolean done) {
+        boolean done,
+        Proposed proposed) {
+
+    /**
+     * What a proposal changes.
+     *
+     * @param measured cells that are measured and would change
+     * @param measuredPercent the greatest of their changes, either way, %
+     * @param others cells that aren't measured and would change
+     * @param othersPercent the greatest of their changes, either way, %
+     */
+    public record Proposed(int measured, double measuredPercent, int others, double othersPercent) {
+
+        static final Proposed NOTHING = new Proposed(0, 0, 0, 0);
+
+        private static Proposed of(Estimate estimate, Proposal proposal) {
+            int[] cells = new int[2];
+            double[] most = new double[2];
+            for (CellProposal cell : proposal.cells()) {
+                int kind = isMeasured(estimate, cell) ? 0 : 1;
+                if (cell.after() != cell.before()) {
+                    cells[kind]++;
+                    most[kind] = Math.max(most[kind], Math.abs(cell.changePercent()));
+                }
+            }
+            return new Proposed(cells[0], most[0], cells[1], most[1]);
+        }
+
+        /** Follows 'done': the figures beside it must not seem to say otherwise. */
+        private String words() {
+            StringBuilder words = new StringBuilder();
+            if (measured > 0) {
+                words.append(String.format(
+                        Locale.ROOT,
+                        ". %s proposed in measured cells, at most %.1f %%, %s no more than that: the old figures can be left",
+                        measured == 1 ? "The change still" : "The " + measured + " changes still",
+                        measuredPercent,
+                        measured == 1 ? "is" : "are"));
+            }
+            if (others > 0) {
+                words.append(String.format(
+                        Locale.ROOT,
+                        ". The %s of up to %.1f %% in cells that aren't measured %s another matter: no ride vouches for the old figures there",
+                        others == 1 ? "change" : others + " changes",
+                        othersPercent,
+                        others == 1 ? "is" : "are"));
+            }
+            return words.toString();
+        }
+    }
 
     /** Another ride differs from the one promised on: so much above the promise still keeps it (common practice, no source). */
     private static final double KEPT_FACTOR = 1.25;
@@ -78,7 +128,8 @@ public record RideToRide(
                         : Optional.of(errorsPercent.get(newest - 1)).filter(Double::isFinite),
                 promised,
                 left,
-                current && calm && measured && left == 0);
+                current && calm && measured && left == 0,
+                Proposed.of(estimate, proposal));
     }
 
     /** Cells whose shortfall, by the estimate, is more than the sensor may be mistaken by. */
@@ -161,7 +212,8 @@ public record RideToRide(
         }
         if (done) {
             words.append(". What is left is within what the sensor can tell: ")
-                    .append(stops ? "see to the Stop cautions, then stop changing" : "done, stop changing");
+                    .append(stops ? "see to the Stop cautions, then stop changing" : "done, stop changing")
+                    .append(proposed.words());
         } else if (cellsLeft > 0) {
             words.append(". Cells still off by more than the sensor can be mistaken: ")
                     .append(cellsLeft);

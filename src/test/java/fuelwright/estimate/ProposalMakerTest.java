@@ -316,4 +316,25 @@ class ProposalMakerTest {
         assertTrue(!ProposalMaker.isHighLoad(HighLoad.byThrottle(), table, 0));
         assertTrue(ProposalMaker.isHighLoad(HighLoad.byThrottle(), table, 3));
     }
+
+    @Test
+    void whereNoCellIsToBeLeanedTheOldFigureStaysRoundedUpToTheStep() {
+        ProposalSettings whole = SETTINGS.withLeanNoCell(true).withStep(1);
+        CellProposal kept = propose(Quantity.VOLUMETRIC_EFFICIENCY, 50.3, LIGHT, -0.04, SURE, MANY, whole);
+        assertEquals(51, kept.after(), 1e-9);
+        assertEquals(List.of(Kind.FITTED, Kind.ROUNDED, Kind.NO_CELL_LEANED), kinds(kept));
+        assertTrue(kept.decision().isEmpty());
+        CellProposal added = propose(Quantity.VOLUMETRIC_EFFICIENCY, 50.3, LIGHT, 0.1, SURE, MANY, whole);
+        assertEquals(56, added.after(), 1e-9);
+        assertEquals(List.of(Kind.FITTED, Kind.ROUNDED), kinds(added));
+        CellProposal typed = propose(
+                Quantity.VOLUMETRIC_EFFICIENCY,
+                50.3,
+                LIGHT,
+                0,
+                SURE,
+                MANY,
+                whole.withDecisions(Map.of(LIGHT, new Decision(Decision.Kind.SET, 45))));
+        assertEquals(51, typed.after(), 1e-9);
+    }
 }

@@ -142,7 +142,8 @@ class ReportTest {
                                 3.2,
                                 1.1)),
                         3,
-                        2),
+                        2,
+                        List.of()),
                 Optional.of("mixture error 6.0 %"));
         String html = text(with);
         assertTrue(html.contains("<td class=\"n\">11.2 %</td><td class=\"n\">2.1 %</td><td>3.4 % lean of target</td>"));

@@ -60,12 +60,26 @@ class QuantityTest {
         assertEquals(Quantity.AFR.finestStep(), step(Quantity.AFR, 13, 14));
     }
 
+    @Test
+    void aTablesOwnStepIsItsLastDigitUnlessThatMovesAUsualCellTooFar() {
+        assertEquals(1, table(Quantity.VOLUMETRIC_EFFICIENCY, 62, 80).ownStep());
+        assertEquals(0.1, table(Quantity.VOLUMETRIC_EFFICIENCY, 62.5, 80).ownStep());
+        assertEquals(0.1, table(Quantity.VOLUMETRIC_EFFICIENCY, 30, 35).ownStep());
+        assertEquals(0.01, table(Quantity.MULTIPLIER, 1, 1).ownStep());
+        assertEquals(0.01, table(Quantity.INJECTOR_PULSE, 3, 6).ownStep());
+        assertEquals(1, table(Quantity.FUEL_TRIM, 0, -4).ownStep());
+        assertEquals(0.01, table(Quantity.VOLUMETRIC_EFFICIENCY, 62.51234, 80).ownStep());
+    }
+
     private static double step(Quantity quantity, double one, double other) {
+        return table(quantity, one, other).writtenStep();
+    }
+
+    private static Table table(Quantity quantity, double one, double other) {
         return Table.of(
-                        quantity,
-                        new Axis(Axis.Kind.ENGINE_SPEED, 1000, 8000),
-                        new Axis(Axis.Kind.THROTTLE, 0, 100),
-                        new double[] {one, other, one, other})
-                .writtenStep();
+                quantity,
+                new Axis(Axis.Kind.ENGINE_SPEED, 1000, 8000),
+                new Axis(Axis.Kind.THROTTLE, 0, 100),
+                new double[] {one, other, one, other});
     }
 }

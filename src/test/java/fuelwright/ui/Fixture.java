@@ -244,6 +244,11 @@ public final class Fixture {
                 decision.map(d -> d.kind() == Decision.Kind.HELD ? CellProposal.Kind.HELD : CellProposal.Kind.SET)
                         .orElse(CellProposal.Kind.ROUNDED),
                 factor));
+        if (job.proposal().leanNoCell() && factor < 1) {
+            after = before;
+            factor = 1;
+            steps.add(new CellProposal.Step(CellProposal.Kind.NO_CELL_LEANED, factor));
+        }
         return new CellProposal(cell, before, after, factor, needed, estimate.standing(cell), high, decision, steps);
     }
 
@@ -285,7 +290,7 @@ public final class Fixture {
                         "lean-under-load",
                         Caution.Level.STOP,
                         "lean under load",
-                        "Between 5500 and 6000 rpm above 85 % throttle λ was 1.02 for 1.4 s, where the target is 0.87.",
+                        "Between 5500 and 6000 rpm above 85 % throttle: lambda 1.02, limit 0.92, for 1.4 s.",
                         "Don't ride it like this: look at pump and filter before adding fuel.",
                         lean,
                         List.of(new Caution.Moment(0, "ride-1.csv", 112.4, 1.4, 1.02, 5740, 91))),

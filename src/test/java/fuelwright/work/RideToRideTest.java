@@ -118,9 +118,36 @@ class RideToRideTest {
 
     @Test
     void doneIsSaidAfterTheStopCautions() {
-        RideToRide done = new RideToRide("b", 0.9, Optional.of(8.0), Optional.of(1.0), 0, true);
+        RideToRide done =
+                new RideToRide("b", 0.9, Optional.of(8.0), Optional.of(1.0), 0, true, RideToRide.Proposed.NOTHING);
         assertTrue(done.words(false).contains("promised 1.0 %, kept"), done.words(false));
         assertTrue(done.words(false).endsWith("done, stop changing"), done.words(false));
         assertTrue(done.words(true).contains("see to the Stop cautions"), done.words(true));
+    }
+
+    @Test
+    void besideDoneItIsSaidWhatTheChangesStillShownAreWorth() {
+        RideToRide done = new RideToRide(
+                "b", 0.9, Optional.empty(), Optional.empty(), 0, true, new RideToRide.Proposed(12, 0.84, 1, 6.25));
+        String words = done.words(false);
+        assertTrue(
+                words.contains(
+                        "done, stop changing. The 12 changes still proposed in measured cells, at most 0.8 %, are no more than that: the old figures can be left"),
+                words);
+        assertTrue(
+                words.endsWith(
+                        "The change of up to 6.3 % in cells that aren't measured is another matter: no ride vouches for the old figures there"),
+                words);
+        RideToRide going = new RideToRide(
+                "b", 4, Optional.empty(), Optional.empty(), 3, false, new RideToRide.Proposed(12, 0.84, 1, 6.25));
+        assertFalse(going.words(false).contains("can be left"), going.words(false));
+    }
+
+    @Test
+    void whatIsProposedStillIsToldApartByWhetherItIsMeasured() {
+        RideToRide.Proposed right = longRide(TABLES.truth(), 12).proposed();
+        assertTrue(right.measured() > 0 && right.measuredPercent() > 0, right.toString());
+        assertTrue(right.measuredPercent() < 4, right.toString());
+        assertTrue(right.others() > 0, right.toString());
     }
 }

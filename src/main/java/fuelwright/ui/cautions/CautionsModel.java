@@ -6,6 +6,7 @@ import fuelwright.job.JobRide;
 import fuelwright.safety.Caution;
 import fuelwright.table.Table;
 import fuelwright.ui.plot.HeatMap;
+import fuelwright.ui.session.MixtureWords;
 import fuelwright.ui.session.Session;
 import fuelwright.ui.session.Stage;
 import fuelwright.ui.session.TableWords;
@@ -154,7 +155,12 @@ public final class CautionsModel {
 
     /** What was found, with mixtures as the user wants to see them. */
     public String what(Caution caution) {
-        return MixtureWords.of(caution, caution.what(), session.mixture());
+        return MixtureWords.in(caution, session.mixture()).what();
+    }
+
+    /** What to do about it, likewise. */
+    String todo(Caution caution) {
+        return MixtureWords.in(caution, session.mixture()).todo();
     }
 
     /** How many of each level, in words. */

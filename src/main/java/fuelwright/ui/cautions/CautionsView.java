@@ -158,7 +158,7 @@ public final class CautionsView implements StagePane {
                     2,
                     Parts.text(Parts.capital(caution.title()), "strong"),
                     Parts.text(Parts.sentence(model.what(caution))),
-                    Parts.text(Parts.sentence(caution.todo()), "muted"));
+                    Parts.text(Parts.sentence(model.todo(caution)), "muted"));
             model.answer(caution).ifPresent(a -> {
                 Label answered = Parts.text(CautionsModel.words(a, caution), "tag");
                 text.getChildren().add(answered);
@@ -168,7 +168,7 @@ public final class CautionsView implements StagePane {
             row.getStyleClass().add("list-row");
             setGraphic(row);
             setAccessibleText(caution.level().words() + " · " + caution.title() + ": " + model.what(caution) + " "
-                    + caution.todo()
+                    + model.todo(caution)
                     + model.answer(caution)
                             .map(a -> " " + CautionsModel.words(a, caution))
                             .orElse(""));

@@ -49,13 +49,16 @@ final class ReadingsPane {
         plot.getChildren().setAll(plot(near));
         VBox lines = new VBox();
         model.origins(near).forEach(f -> lines.getChildren().add(Parts.fact(f.words(), f.figure())));
-        return new VBox(
+        VBox all = new VBox(
                 8,
                 Parts.label(Words.of("strip.title"), "section"),
                 Parts.choice(new ToggleGroup(), toggles),
                 plot,
-                Parts.text(Words.of("evidence.aslogged"), "muted", "small"),
-                lines);
+                Parts.text(Words.of("evidence.aslogged"), "muted", "small"));
+        near.rebasedWords(model.session().job())
+                .ifPresent(words -> all.getChildren().add(Parts.text(words, "strong", "small")));
+        all.getChildren().add(lines);
+        return all;
     }
 
     private Node plot(CellReadings near) {

@@ -1,6 +1,5 @@
 package fuelwright.ui.handover;
 
-import fuelwright.estimate.Decision;
 import fuelwright.estimate.Standing;
 import fuelwright.handover.ToType;
 import fuelwright.safety.Caution;
@@ -17,7 +16,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import javafx.beans.property.BooleanProperty;
@@ -103,8 +101,9 @@ public final class HandoverModel {
                 analysis == null
                         ? 0
                         : (int) analysis.proposal().cells().stream()
-                                .filter(c -> c.changePercent() < 0)
-                                .count());
+                                        .filter(c -> c.changePercent() < 0)
+                                        .count()
+                                + analysis.proposal().notLeaned());
         outcome.set("");
         ToType typed = analysis == null ? null : HandOver.toType(analysis);
         if (typed != null) {
@@ -154,10 +153,16 @@ public final class HandoverModel {
         }
     }
 
-    /** While a Stop stands: holds every cell that would be leaned at its old figure. One step of undo. */
-    public void onlyRicher() {
-        Map<Integer, Decision> decisions = session.analysis().proposal().onlyRicher();
-        session.edit(job -> job.withProposal(job.proposal().withDecisions(decisions)));
+    /** Whether no cell is leaned; for while a Stop stands. One step of undo. */
+    public void leanNoCell(boolean none) {
+        if (none != isNoCellLeaned()) {
+            session.edit(job -> job.withProposal(job.proposal().withLeanNoCell(none)));
+        }
+    }
+
+    /** Whether it was chosen for this handover that no cell is leaned. */
+    public boolean isNoCellLeaned() {
+        return session.job().proposal().leanNoCell();
     }
 
     /**
@@ -301,7 +306,7 @@ public final class HandoverModel {
         return selected.getReadOnlyProperty();
     }
 
-    /** How many cells would be leaned. */
+    /** How many cells are leaned, or would be but for the choice that none is. */
     public ReadOnlyIntegerProperty leanedProperty() {
         return leaned.getReadOnlyProperty();
     }

@@ -3,6 +3,7 @@ package fuelwright.ui.handover;
 import fuelwright.handover.Exports;
 import fuelwright.safety.Caution;
 import fuelwright.ui.plot.HeatGrid;
+import fuelwright.ui.session.MixtureWords;
 import fuelwright.ui.theme.AskFiles;
 import fuelwright.ui.theme.Parts;
 import fuelwright.ui.theme.Words;
@@ -69,6 +70,8 @@ final class WritePane {
         node = new VBox(12, stops, ways, outcome, grid);
         model.stopsProperty().addListener((p, old, now) -> stops());
         model.leanedProperty().addListener((p, old, now) -> stops());
+        model.sheetProperty().addListener((p, old, now) -> stops());
+        model.session().afrProperty().addListener((p, old, now) -> stops());
         stops();
     }
 
@@ -87,13 +90,17 @@ final class WritePane {
     private void stops() {
         stops.getChildren().clear();
         List<Caution> all = model.stopsProperty().get();
-        Parts.show(stops, !all.isEmpty());
+        Parts.show(stops, !all.isEmpty() || model.isNoCellLeaned());
         if (all.isEmpty()) {
+            if (model.isNoCellLeaned()) {
+                stops.getChildren().add(richerRow(false));
+            }
             return;
         }
         VBox frame = new VBox(8);
         frame.getStyleClass().addAll("callout", "stop");
-        for (Caution caution : all) {
+        for (Caution found : all) {
+            Caution caution = MixtureWords.in(found, model.session().mixture());
             Label text = Parts.text(Parts.sentence(caution.what()) + " " + Parts.sentence(caution.todo()));
             text.managedProperty().bind(model.stopsReadProperty().not());
             text.visibleProperty().bind(text.managedProperty());
@@ -106,21 +113,32 @@ final class WritePane {
         read.selectedProperty().bindBidirectional(model.stopsReadProperty());
         read.setWrapText(true);
         read.setMinHeight(Region.USE_PREF_SIZE);
-        stops.getChildren().addAll(frame, read, richer());
+        stops.getChildren().addAll(frame, read, richerRow(true));
     }
 
     /** While a Stop stands, the table may be made richer but should take nothing away. */
-    private Node richer() {
-        int leaned = model.leanedProperty().get();
-        Label words = Parts.text(leaned > 0 ? Words.of("handover.leaned", leaned) : Words.of("handover.richer.done"));
-        words.setId("leaned");
-        Button richer = Parts.button("handover.richer", model::onlyRicher, "compact");
+    private CheckBox richer() {
+        CheckBox richer = new CheckBox(Words.of("handover.richer"));
         richer.setId("only-richer");
+        richer.setSelected(model.isNoCellLeaned());
+        richer.setOnAction(e -> model.leanNoCell(richer.isSelected()));
         richer.setTooltip(new Tooltip(Words.of("handover.richer.tip")));
         richer.setAccessibleHelp(Words.of("handover.richer.tip"));
         richer.disableProperty().bind(model.session().staleProperty());
-        Parts.show(richer, leaned > 0);
-        return Parts.row(12, words, richer);
+        return richer;
+    }
+
+    private Node richerRow(boolean stop) {
+        int leaned = model.leanedProperty().get();
+        boolean chosen = model.isNoCellLeaned();
+        Label words = Parts.text(
+                chosen
+                        ? Words.of(stop ? "handover.richer.chosen" : "handover.richer.nostop", leaned)
+                        : leaned > 0 ? Words.of("handover.leaned", leaned) : Words.of("handover.richer.done"));
+        words.setId("leaned");
+        CheckBox richer = richer();
+        Parts.show(richer, leaned > 0 || chosen);
+        return new VBox(4, words, richer);
     }
 
     private void export() {

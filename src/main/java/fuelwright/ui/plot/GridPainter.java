@@ -140,7 +140,7 @@ final class GridPainter {
         }
     }
 
-    /** A square in the upper left corner: filled for held, open for set. The explanation says it in words. */
+    /** A square in the upper left corner: filled for held, open for set, with a mark of exclamation where the figure is far from all that is known. */
     private void mark(HeatCell c, double x, double y) {
         if (c.mark() == HeatCell.Mark.NONE) {
             return;
@@ -152,6 +152,12 @@ final class GridPainter {
             g.fillRect(x + 3, y + 3, 6, 6);
         } else {
             g.strokeRect(x + 3.5, y + 3.5, 5, 5);
+        }
+        if (c.mark() == HeatCell.Mark.FAR) {
+            g.setFont(Fonts.fitted(Math.max(LEAST_SIZE, Math.min(13, cellHeight / 2.4)), true));
+            g.setTextAlign(TextAlignment.LEFT);
+            g.setTextBaseline(VPos.TOP);
+            g.fillText("!", x + 11, y + 1);
         }
     }
 

@@ -38,7 +38,9 @@ public record HeatCell(
     public enum Mark {
         NONE,
         HELD,
-        SET
+        SET,
+        /** Set far from all that is known: asked about. */
+        FAR
     }
 
     public HeatCell {

@@ -22,6 +22,7 @@ import javafx.scene.text.TextAlignment;
 /** Power above, torque below, over engine speed; one or two pulls, each in its colour with a band of twice the standard error, peaks marked. */
 final class PowerPlot extends PlotPane {
 
+    private static final double PEAK_WORD = 16;
     private static final double LEFT = 56;
     private static final double RIGHT = 20;
     private static final double TOP = 54;
@@ -146,7 +147,19 @@ final class PowerPlot extends PlotPane {
             ink.fillOval(x(p.rpm()) - 5, y - 5, 10, 10);
             ink.setStroke(palette.role(COLOURS[i]));
             ink.strokeOval(x(p.rpm()) - 5, y - 5, 10, 10);
+            boolean above = isGreatest(i, c -> value.applyAsDouble(peak.apply(c)));
+            ink.setFill(palette.role(COLOURS[i]));
+            ink.setFont(Fonts.figure(14, true));
+            // Away from the edge that a peak at the end of a pull is near to.
+            ink.setTextAlign(x(p.rpm()) > width - RIGHT - 40 ? TextAlignment.RIGHT : TextAlignment.CENTER);
+            ink.fillText(Figures.plain(value.applyAsDouble(p), 1), x(p.rpm()), y + (above ? -PEAK_WORD : PEAK_WORD));
         }
+    }
+
+    /** So that the figures of two peaks at one speed don't lie upon each other. */
+    private boolean isGreatest(int curve, ToDoubleFunction<PowerCurve> peak) {
+        double own = peak.applyAsDouble(curves.get(curve));
+        return curves.stream().mapToDouble(peak).allMatch(other -> own >= other);
     }
 
     private void curve(

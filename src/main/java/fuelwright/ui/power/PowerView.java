@@ -18,6 +18,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import javafx.geometry.Insets;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
@@ -92,7 +93,9 @@ public final class PowerView extends OverPage {
         for (Field field : List.of(Field.TEMPERATURE, Field.PRESSURE, Field.HUMIDITY)) {
             form.getChildren().add(field(field));
         }
-        form.getChildren().add(Parts.text(Words.of("power.road"), "section"));
+        Label road = Parts.text(Words.of("power.road"), "section");
+        VBox.setMargin(road, new Insets(12, 0, 0, 0));
+        form.getChildren().add(road);
         for (Field field : List.of(Field.MASS, Field.DRAG, Field.ROLLING)) {
             form.getChildren().add(field(field));
         }

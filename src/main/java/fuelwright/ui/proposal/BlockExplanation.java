@@ -5,6 +5,8 @@ import fuelwright.estimate.Decision;
 import fuelwright.estimate.Standing;
 import fuelwright.safety.Caution;
 import fuelwright.table.Table;
+import fuelwright.ui.session.Mixture;
+import fuelwright.ui.session.MixtureWords;
 import fuelwright.ui.session.TableWords;
 import fuelwright.ui.theme.Figures;
 import fuelwright.ui.theme.Words;
@@ -29,7 +31,7 @@ public record BlockExplanation(
         cautions = List.copyOf(cautions);
     }
 
-    public static BlockExplanation of(Analysis analysis, SortedSet<Integer> cells) {
+    public static BlockExplanation of(Analysis analysis, SortedSet<Integer> cells, Mixture notation) {
         Table table = analysis.proposal().before();
         List<CellProposal> all = cells.stream().map(analysis.proposal()::cell).toList();
         double least =
@@ -50,6 +52,7 @@ public record BlockExplanation(
                 held + set == 0 ? "" : Words.of("block.decisions", held, set),
                 analysis.cautions().stream()
                         .filter(c -> c.cells().stream().anyMatch(cells::contains))
+                        .map(c -> MixtureWords.in(c, notation))
                         .toList());
     }
 

@@ -8,6 +8,7 @@ import fuelwright.estimate.Standing;
 import fuelwright.safety.Caution;
 import fuelwright.table.Table;
 import fuelwright.ui.session.Mixture;
+import fuelwright.ui.session.MixtureWords;
 import fuelwright.ui.session.StandingWords;
 import fuelwright.ui.session.TableWords;
 import fuelwright.ui.theme.Figures;
@@ -30,6 +31,7 @@ import java.util.Optional;
  * @param left what stays lean with the proposal; empty where nothing does
  * @param next what to do to know more
  * @param decision what the user fixed
+ * @param far what is asked about a typed figure; empty where nothing is
  * @param cautions those that concern the cell
  */
 public record CellExplanation(
@@ -43,6 +45,7 @@ public record CellExplanation(
         String left,
         String next,
         Optional<Decision.Kind> decision,
+        String far,
         List<Caution> cautions) {
 
     /** A step in words. */
@@ -65,9 +68,9 @@ public record CellExplanation(
                 standing(c, analysis.estimate().independentReadings(cell), uncertainty),
                 ProposalMap.unknown(c) ? ProposalMap.UNKNOWN : Figures.signed(c.changePercent(), 1),
                 c.decision().isPresent() ? "" : Figures.plusMinus(uncertainty, 1),
-                TableWords.figure(table, c.before()) + " → " + TableWords.figure(table, c.after()),
+                figure(analysis, c.before()) + " → " + figure(analysis, c.after()),
                 c.steps().stream()
-                        .map(s -> new Step(s.kind().words(), Figures.signed(s.changePercent(), 1) + " %"))
+                        .map(s -> new Step(words(analysis, c, s), Figures.signed(s.changePercent(), 1) + " %"))
                         .toList(),
                 analysis.means().at(cell).map(m -> readings(m, notation)).orElse(""),
                 c.leftLeanPercent() > SAID_FROM_PERCENT
@@ -75,9 +78,26 @@ public record CellExplanation(
                         : "",
                 next(analysis, c, uncertainty),
                 c.decision().map(Decision::kind),
+                FarFigure.of(c).map(FarFigure::words).orElse(""),
                 analysis.cautions().stream()
                         .filter(x -> x.cells().contains(cell))
+                        .map(x -> MixtureWords.in(x, notation))
                         .toList());
+    }
+
+    private static String figure(Analysis analysis, double value) {
+        String unit = analysis.proposal().before().quantity().unit();
+        return Figures.plain(value, ProposalMap.decimals(analysis)) + (unit.equals("1") ? "" : " " + unit);
+    }
+
+    /** Of rounding it is said by how much and which way, and why. */
+    private static String words(Analysis analysis, CellProposal c, CellProposal.Step step) {
+        double by = analysis.proposal().settings().step();
+        if (step.kind() != CellProposal.Kind.ROUNDED || by <= 0) {
+            return step.kind().words();
+        }
+        String key = c.highLoad() ? "high" : c.standing() == Standing.MEASURED ? "nearest" : "unmeasured";
+        return Words.of("explain.rounded." + key, Figures.shortest(by));
     }
 
     private static String standing(CellProposal c, double independent, double uncertainty) {
@@ -99,6 +119,9 @@ public record CellExplanation(
         String now = Figures.plain(uncertainty, 1);
         if (c.standing() == Standing.MEASURED) {
             return Words.of("explain.next.measured", now);
+        }
+        if (analysis.nextRide().beyond().contains(c.cell())) {
+            return Words.of("explain.next.beyond", now);
         }
         Riding riding = Riding.of(
                 analysis.proposal().before(),

@@ -112,6 +112,9 @@ final class ExplanationPane {
         e.decision()
                 .ifPresent(d -> above.getChildren()
                         .add(Parts.label(Words.of(d == Decision.Kind.HELD ? "explain.held" : "explain.set"), "tag")));
+        if (!e.far().isEmpty()) {
+            above.getChildren().add(Parts.callout("check", Words.of("explain.far"), e.far()));
+        }
         e.cautions().stream()
                 .filter(Caution::isStop)
                 .forEach(c -> above.getChildren().add(callout(c)));
@@ -149,6 +152,8 @@ final class ExplanationPane {
                     r.uncertaintyPercent());
             part.getChildren().addAll(Parts.label(Words.of("strip.title"), "section"), strip);
             part.getChildren().add(Parts.text(model.outWords(r), "muted", "small"));
+            r.rebasedWords(model.session().job())
+                    .ifPresent(words -> part.getChildren().add(Parts.text(words, "strong", "small")));
         }
         Parts.show(part, !part.getChildren().isEmpty());
         return part;
@@ -201,13 +206,21 @@ final class ExplanationPane {
         Label message = Parts.text("", "field-message");
         message.textProperty().bind(model.messageProperty());
         message.managedProperty().bind(message.textProperty().isNotEmpty());
+        Button undo = Parts.button("proposal.far.undo", () -> {
+            model.session().undo();
+            back.run();
+        });
+        undo.setId("undo-typed");
+        undo.visibleProperty().bind(model.slipProperty());
+        undo.managedProperty().bind(model.slipProperty());
         return new VBox(
                 8,
                 Parts.label(Words.of("explain.decide"), "section"),
                 buttons,
                 Parts.row(8, typed, Parts.button("proposal.set", this::take)),
                 Parts.text(Words.of("proposal.set.hint"), "muted", "small"),
-                message);
+                message,
+                undo);
     }
 
     /** Decides, and goes on with the map. */

@@ -78,17 +78,32 @@ public final class ProposalMap {
         Table table = analysis.proposal().before();
         Set<Integer> stops = stopCells(analysis);
         double[] span = span(analysis, shown);
-        return TableWords.map(table, cell -> cell(analysis, shown, range, palette, cell, stops.contains(cell), span));
+        int decimals = decimals(analysis);
+        return TableWords.map(
+                table, cell -> cell(analysis, shown, range, palette, cell, stops.contains(cell), span, decimals));
+    }
+
+    /** As many as the figures before and after need: a table in whole numbers stays one. */
+    static int decimals(Analysis analysis) {
+        return analysis.proposal().cells().stream()
+                .mapToInt(c -> Math.max(Figures.decimals(c.before()), Figures.decimals(c.after())))
+                .max()
+                .orElse(0);
     }
 
     private static HeatCell cell(
-            Analysis analysis, Shown shown, int range, Palette palette, int cell, boolean stop, double[] span) {
+            Analysis analysis,
+            Shown shown,
+            int range,
+            Palette palette,
+            int cell,
+            boolean stop,
+            double[] span,
+            int decimals) {
         CellProposal c = analysis.proposal().cell(cell);
         double uncertainty = analysis.estimate().uncertaintyPercent(cell);
         DivergingScale diverging = palette.diverging();
         SequentialScale sequential = palette.sequential();
-        Table table = analysis.proposal().before();
-        int decimals = TableWords.decimals(table);
         javafx.scene.paint.Color fill;
         String figure;
         String below = "";
@@ -149,7 +164,9 @@ public final class ProposalMap {
 
     private static HeatCell.Mark mark(CellProposal c) {
         return c.decision()
-                .map(d -> d.kind() == Decision.Kind.HELD ? HeatCell.Mark.HELD : HeatCell.Mark.SET)
+                .map(d -> d.kind() == Decision.Kind.HELD
+                        ? HeatCell.Mark.HELD
+                        : FarFigure.of(c).isPresent() ? HeatCell.Mark.FAR : HeatCell.Mark.SET)
                 .orElse(HeatCell.Mark.NONE);
     }
 
@@ -169,7 +186,8 @@ public final class ProposalMap {
                         change,
                         Figures.plain(analysis.estimate().uncertaintyPercent(cell), 1),
                         c.standing().words()));
-        return stop ? text + " " + Words.of("proposal.cell.stop") : text;
+        String all = FarFigure.of(c).map(f -> text + " " + f.words()).orElse(text);
+        return stop ? all + " " + Words.of("proposal.cell.stop") : all;
     }
 
     /** Least and greatest figure of a map of amounts; of differences, what holds them all in both directions. */

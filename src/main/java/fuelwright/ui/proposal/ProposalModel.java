@@ -27,6 +27,8 @@ import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import javafx.beans.property.IntegerProperty;
 import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.ReadOnlyBooleanProperty;
+import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
@@ -46,13 +48,14 @@ public final class ProposalModel {
     private final ReadOnlyObjectWrapper<CellExplanation> explanation = new ReadOnlyObjectWrapper<>();
     private final ReadOnlyStringWrapper summary = new ReadOnlyStringWrapper("");
     private final ReadOnlyStringWrapper message = new ReadOnlyStringWrapper("");
+    private final ReadOnlyBooleanWrapper slip = new ReadOnlyBooleanWrapper();
 
     public ProposalModel(Session session) {
         this.session = session;
         this.near = new NearReadings(session, "proposal");
         session.analysisProperty().addListener((p, old, now) -> update());
         session.cellProperty().addListener((p, old, now) -> select());
-        session.jobProperty().addListener((p, old, now) -> message.set(""));
+        session.jobProperty().addListener((p, old, now) -> unsay());
         session.themeProperty().addListener((p, old, now) -> update());
         session.afrProperty().addListener((p, old, now) -> updateCell());
         session.selection().blockProperty().addListener((p, old, now) -> select());
@@ -77,8 +80,13 @@ public final class ProposalModel {
         updateCell();
     }
 
-    private void select() {
+    private void unsay() {
         message.set("");
+        slip.set(false);
+    }
+
+    private void select() {
+        unsay();
         updateCell();
     }
 
@@ -89,7 +97,7 @@ public final class ProposalModel {
                 && cell >= 0
                 && cell < analysis.proposal().cells().size();
         SortedSet<Integer> cells = session.selection().cells();
-        block.set(there && cells.size() > 1 ? BlockExplanation.of(analysis, cells) : null);
+        block.set(there && cells.size() > 1 ? BlockExplanation.of(analysis, cells, session.mixture()) : null);
         explanation.set(there ? CellExplanation.of(analysis, cell, session.mixture()) : null);
     }
 
@@ -160,6 +168,10 @@ public final class ProposalModel {
      * @return whether it was
      */
     public boolean set(String typed) {
+        slip.set(false);
+        if (session.selection().cells().isEmpty()) {
+            return false;
+        }
         Optional<TypedFigure> figure = TypedFigure.parse(typed);
         if (figure.isEmpty()) {
             message.set(Words.of(typed.strip().endsWith("%") ? "proposal.set.sign" : "proposal.set.nonumber"));
@@ -173,8 +185,42 @@ public final class ProposalModel {
             message.set(Words.of("proposal.set.nofuel"));
             return false;
         }
+        String far = far(figure.get(), dead);
         decide(table -> cell -> new Decision(Decision.Kind.SET, figure.get().from(table.at(cell))));
+        if (!far.isEmpty()) {
+            message.set(far);
+            slip.set(true);
+            session.say(far);
+        }
         return true;
+    }
+
+    /** What has to be asked about a figure before it is worked with; empty where nothing has. */
+    private String far(TypedFigure figure, double deadTimeMs) {
+        Analysis analysis = session.analysis();
+        SortedSet<Integer> cells = session.selection().cells();
+        if (analysis == null || analysis.proposal().cells().size() <= cells.last()) {
+            return "";
+        }
+        Table table = analysis.proposal().before();
+        List<FarFigure> far = cells.stream()
+                .flatMap(cell -> {
+                    double before = table.at(cell);
+                    double factor = table.quantity().factor(before, figure.from(before), deadTimeMs);
+                    return FarFigure.of(analysis.proposal().cell(cell), factor).stream();
+                })
+                .toList();
+        return far.isEmpty()
+                ? ""
+                : far.size() == 1
+                        ? far.get(0).words()
+                        : Words.of(
+                                "proposal.far.several", far.size(), far.get(0).words());
+    }
+
+    /** Whether {@link #messageProperty} asks about a figure that was just typed: undo takes it back. */
+    ReadOnlyBooleanProperty slipProperty() {
+        return slip.getReadOnlyProperty();
     }
 
     /**
@@ -283,6 +329,11 @@ public final class ProposalModel {
             session.edit(job -> job.withProposal(
                     job.proposal().withCaps(maxAddPercent, maxCutPercent).withStep(step)));
         }
+    }
+
+    /** The step of the table's own figures, which counts where none is told; empty where the hardware's own cells are rounded instead. */
+    Optional<Double> ownStep() {
+        return session.job().hardware().keepsCells() ? session.job().fuelTable().map(Table::ownStep) : Optional.empty();
     }
 
     public ProposalSettings settings() {

@@ -39,10 +39,11 @@ final class ProposalSlice {
         SliceReadings readings = SliceReadings.of(analysis, cell, alongSpeed);
         return new Slice(
                 Words.of(
-                        "slice.title",
-                        Parts.capital(across.kind().words()),
-                        TableWords.breakpoints(across).get(line),
-                        across.kind().unit().symbol()),
+                                "slice.title",
+                                Parts.capital(across.kind().words()),
+                                TableWords.breakpoints(across).get(line),
+                                across.kind().unit().symbol())
+                        + (readings.rebased() ? Words.of("slice.rebased") : ""),
                 TableWords.axisTitle(along),
                 TableWords.breakpoints(along),
                 points,

@@ -3,7 +3,9 @@ package fuelwright.ui.proposal;
 import fuelwright.estimate.Decision;
 import fuelwright.estimate.ProposalSettings;
 import fuelwright.ui.plot.GridScroll;
+import fuelwright.ui.plot.HeatCell;
 import fuelwright.ui.plot.HeatGrid;
+import fuelwright.ui.plot.HeatMap;
 import fuelwright.ui.plot.ScaleBar;
 import fuelwright.ui.plot.SlicePlot;
 import fuelwright.ui.session.Missing;
@@ -27,6 +29,7 @@ import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
+import javafx.scene.control.Tooltip;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.FlowPane;
@@ -56,6 +59,7 @@ public final class ProposalView implements StagePane {
     private final Label stepUnit = Parts.label("", "muted");
     private final HBox held = sign("■", "legend.held");
     private final HBox set = sign("□", "legend.set");
+    private final HBox far = sign("□!", "legend.far", "strong");
     private final Label problem = Parts.text("", "field-message");
     private final Button byRule = Parts.button("proposal.byrule", this::chooseByRule, "compact");
     private final List<ToggleButton> looks = new ArrayList<>();
@@ -77,6 +81,8 @@ public final class ProposalView implements StagePane {
         slice.addEventHandler(KeyEvent.KEY_PRESSED, this::sliceKey);
         byRule.setId("proposal-byrule");
         add.setId("proposal-most");
+        step.setTooltip(new Tooltip(Words.of("proposal.step.tip")));
+        step.setAccessibleHelp(Words.of("proposal.step.tip"));
         FlowPane legend = legend();
         legend.visibleProperty().bind(grid.visibleProperty());
         GridScroll map = new GridScroll(grid, model.session().textSizeProperty());
@@ -110,7 +116,10 @@ public final class ProposalView implements StagePane {
         for (ObservableValue<?> value : watched) {
             value.addListener((p, old, now) -> key());
         }
-        model.mapProperty().addListener((p, old, now) -> drawSlice());
+        model.mapProperty().addListener((p, old, now) -> {
+            drawSlice();
+            decided();
+        });
         model.session().cellProperty().addListener((p, old, now) -> drawSlice());
         model.session().jobProperty().addListener((p, old, now) -> {
             fillRules();
@@ -283,10 +292,11 @@ public final class ProposalView implements StagePane {
         add.setText(Figures.shortest(s.maxAddPercent()));
         cut.setText(Figures.shortest(s.maxCutPercent()));
         step.setText(s.step() > 0 ? Figures.shortest(s.step()) : "");
-        step.setPromptText(Words.of("proposal.step.none"));
+        step.setPromptText(model.ownStep().map(Figures::shortest).orElseGet(() -> Words.of("proposal.step.none")));
         String unit =
                 model.session().job().fuelTable().map(t -> t.quantity().unit()).orElse("1");
-        stepUnit.setText(unit.equals("1") ? "" : unit);
+        boolean own = s.step() == 0 && model.ownStep().isPresent();
+        stepUnit.setText((unit.equals("1") ? "" : unit) + (own ? Words.of("proposal.step.own") : ""));
     }
 
     /** Takes what is typed; what can't be is said and stays to be mended. */
@@ -325,6 +335,8 @@ public final class ProposalView implements StagePane {
                 .collect(Collectors.toSet());
         Parts.show(held, kinds.contains(Decision.Kind.HELD));
         Parts.show(set, kinds.contains(Decision.Kind.SET));
+        HeatMap map = model.mapProperty().get();
+        Parts.show(far, map != null && map.cells().stream().anyMatch(c -> c.mark() == HeatCell.Mark.FAR));
     }
 
     private FlowPane legend() {
@@ -339,7 +351,8 @@ public final class ProposalView implements StagePane {
                 sign("◢", "legend.stop", "legend-stop"),
                 sign("━", "legend.highload"),
                 held,
-                set);
+                set,
+                far);
         row.setRowValignment(VPos.CENTER);
         row.setMinHeight(Region.USE_PREF_SIZE);
         return row;

@@ -5,8 +5,12 @@ import fuelwright.ride.Channel;
 import fuelwright.ride.Ride;
 import fuelwright.ui.theme.Parts;
 import fuelwright.ui.theme.Words;
+import java.util.ArrayDeque;
+import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
+import javafx.animation.AnimationTimer;
 import javafx.scene.Node;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.StackPane;
@@ -23,6 +27,10 @@ final class ChannelsPane {
     private ScrollPane scroll = Parts.scroll(new VBox());
     private VBox box;
     private int shown = -1;
+    /** What still has to be made, in order. */
+    private final Deque<Runnable> waiting = new ArrayDeque<>();
+
+    private final Parting parting = new Parting();
 
     ChannelsPane(RidesModel model) {
         this.model = model;
@@ -30,6 +38,7 @@ final class ChannelsPane {
         model.session()
                 .themeProperty()
                 .addListener((p, old, now) -> fill(model.pictureProperty().get()));
+        pane.sceneProperty().addListener((p, old, now) -> more());
         fill(model.pictureProperty().get());
     }
 
@@ -41,13 +50,51 @@ final class ChannelsPane {
     private void fill(RidePicture picture) {
         box = new VBox(16);
         box.getStyleClass().add("explanation-inner");
+        waiting.clear();
         write(picture);
-        double at = shown == model.index() ? scroll.getVvalue() : 0;
+        boolean same = shown == model.index();
+        double at = same ? scroll.getVvalue() : 0;
         shown = model.index();
+        if (same && pane.getScene() != null) {
+            // Where the user is reading nothing must move.
+            waiting.forEach(Runnable::run);
+            waiting.clear();
+        }
         scroll = Parts.scroll(box);
         scroll.setId("rides-channels");
         scroll.setVvalue(at);
         pane.getChildren().setAll(scroll);
+        more();
+    }
+
+    /**
+     * Makes a part in each frame: made at once, and styled in one frame, they would hold up the change of stage. While the stage isn't shown
+     * they wait.
+     */
+    private final class Parting extends AnimationTimer {
+        private boolean first = true;
+
+        @Override
+        public void start() {
+            first = true;
+            super.start();
+        }
+
+        @Override
+        public void handle(long now) {
+            if (pane.getScene() == null || waiting.isEmpty()) {
+                stop();
+            } else if (!first) {
+                waiting.poll().run();
+            }
+            first = false;
+        }
+    }
+
+    private void more() {
+        if (pane.getScene() != null && !waiting.isEmpty()) {
+            parting.start();
+        }
     }
 
     private void write(RidePicture picture) {
@@ -59,9 +106,10 @@ final class ChannelsPane {
             return;
         }
         Ride ride = picture.ride();
-        if (model.asksForRatio()) {
-            box.getChildren().add(ReadingPane.displayRatio(model));
-        }
+        List<DisplayRatio> ratios = Stream.of(model.ratio(), model.secondRatio())
+                .filter(DisplayRatio::asked)
+                .toList();
+        ratios.forEach(r -> box.getChildren().add(ReadingPane.displayRatio(r)));
         if (model.asksForScale()) {
             box.getChildren().add(VoltsPane.of(model));
         }
@@ -71,7 +119,7 @@ final class ChannelsPane {
         List<Issue> doubts = ride.remarks().stream()
                 .filter(r -> r.severity() != Issue.Severity.NOTE)
                 // What the display is set to, and what volts mean, is asked above, with fields to answer in.
-                .filter(r -> !(model.asksForRatio() && r.todo().contains("--afr-scale")))
+                .filter(r -> !(!ratios.isEmpty() && r.todo().contains("--afr-scale")))
                 .filter(r -> !r.todo().contains(RidesModel.SCALE_OPTION))
                 .toList();
         if (!doubts.isEmpty()) {
@@ -82,21 +130,24 @@ final class ChannelsPane {
         VBox channels = new VBox(
                 Parts.label(Words.of("rides.channels"), "section"),
                 Parts.text(Words.of("rides.channels.change"), "muted", "small"));
+        box.getChildren().add(channels);
         for (Channel channel : model.channelsByDoubt(ride)) {
             int at = ride.channels().indexOf(channel);
             Optional<RidePicture.Spark> spark =
                     at < picture.sparks().size() ? Optional.of(picture.sparks().get(at)) : Optional.empty();
-            channels.getChildren().add(ReadingPane.channel(model, channel, spark));
+            waiting.add(() -> channels.getChildren().add(ReadingPane.channel(model, channel, spark)));
         }
-        box.getChildren().add(channels);
-        ride.form().ifPresent(form -> {
-            box.getChildren().add(FilePane.of(model, ride, form));
-            if (!form.leftOut().isEmpty()) {
-                box.getChildren().add(FilePane.leftOut(form));
-            }
+        ride.form()
+                .ifPresent(form -> waiting.add(() -> {
+                    box.getChildren().add(FilePane.of(model, ride, form));
+                    if (!form.leftOut().isEmpty()) {
+                        box.getChildren().add(FilePane.leftOut(form));
+                    }
+                }));
+        waiting.add(() -> {
+            box.getChildren().add(SecondPane.of(model));
+            notes(ride);
         });
-        box.getChildren().add(SecondPane.of(model));
-        notes(ride);
     }
 
     private void notes(Ride ride) {

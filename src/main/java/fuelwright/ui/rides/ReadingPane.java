@@ -103,26 +103,25 @@ final class ReadingPane {
         return choice;
     }
 
-    /** Asks what the display is set to, and says what is taken now. */
-    static VBox displayRatio(RidesModel model) {
-        TextField field = new TextField(Figures.shortest(model.displayRatio()));
+    /** Asks what a log's display is set to, and says what is taken now. */
+    static VBox displayRatio(DisplayRatio ratio) {
+        TextField field = new TextField(Figures.shortest(ratio.value()));
         field.setAccessibleText(Words.of("rides.ratio"));
         field.setMaxWidth(72);
-        field.setId("display-ratio");
+        field.setId(ratio.id());
         Label message = Parts.text("", "field-message");
         message.managedProperty().bind(message.textProperty().isNotEmpty());
         Runnable take = () -> message.setText(
-                model.displayRatio(field.getText())
+                ratio.take(field.getText())
                         ? ""
-                        : Words.of("rides.ratio.wrong", RidesModel.LEAST_RATIO, RidesModel.MOST_RATIO));
+                        : Words.of("rides.ratio.wrong", DisplayRatio.LEAST, DisplayRatio.MOST));
         field.setOnAction(e -> take.run());
+        String asked = Words.of(
+                ratio.remembered() ? "rides.ratio.remembered" : ratio.said() ? "rides.ratio.said" : "rides.ratio.ask",
+                Figures.shortest(ratio.value()));
         VBox box = Parts.callout(
-                model.ratioSaid() ? "note" : "check",
-                Words.of(
-                        model.ratioRemembered()
-                                ? "rides.ratio.remembered"
-                                : model.ratioSaid() ? "rides.ratio.said" : "rides.ratio.ask",
-                        Figures.shortest(model.displayRatio())),
+                ratio.said() ? "note" : "check",
+                ratio.name().map(name -> name + ": " + asked).orElse(asked),
                 Words.of("rides.ratio.why"));
         box.getChildren().addAll(Parts.row(8, field, Parts.button("rides.ratio.take", take, "compact")), message);
         return box;

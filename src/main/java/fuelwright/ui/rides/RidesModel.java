@@ -2,7 +2,6 @@ package fuelwright.ui.rides;
 
 import fuelwright.job.Job;
 import fuelwright.job.JobRide;
-import fuelwright.mixture.MixtureScale;
 import fuelwright.ride.Channel;
 import fuelwright.ride.Ride;
 import fuelwright.ride.RideOptions;
@@ -42,11 +41,6 @@ import javafx.beans.property.SimpleIntegerProperty;
 /** The stage Rides without its looks. */
 public final class RidesModel {
 
-    /** Displays are set to some fuel's stoichiometric ratio: about 6.5 for methanol, 14.7 for petrol, 17 for methane (handbook values). */
-    static final int LEAST_RATIO = 6;
-
-    static final int MOST_RATIO = 20;
-
     /** Lambda that a wideband's output can stand for: free air reads as 8 or so. */
     static final double LEAST_LAMBDA = 0.3;
 
@@ -67,6 +61,8 @@ public final class RidesModel {
     private final ReadOnlyStringWrapper summary = new ReadOnlyStringWrapper("");
     private final ScreensModel screens;
     private final RideOrder order = new RideOrder(this);
+    private final DisplayRatio ratio = new DisplayRatio(this, false);
+    private final DisplayRatio secondRatio = new DisplayRatio(this, true);
     /** What the picture is of, so that it is made anew only where something in it changed. */
     private List<Object> pictured = List.of();
 
@@ -371,40 +367,14 @@ public final class RidesModel {
         }
     }
 
-    /** Whether the selected ride has a mixture column whose meaning rests on what its display is set to. */
-    public boolean asksForRatio() {
-        return ride().flatMap(r -> r.channel(Role.AFR)).isPresent();
+    /** What the AFR display of the selected ride's log is set to. */
+    DisplayRatio ratio() {
+        return ratio;
     }
 
-    /** Whether the user has said what the display is set to. */
-    public boolean ratioSaid() {
-        return ride().filter(r -> session.reading().options(r).afrScale().isPresent())
-                .isPresent();
-    }
-
-    /** Whether that was taken over from an earlier log with the same headings. */
-    boolean ratioRemembered() {
-        return ratioSaid() && ride().filter(session.reading()::remembered).isPresent();
-    }
-
-    /** The ratio by which the selected ride was read. */
-    public double displayRatio() {
-        return options().afrScale().orElse(MixtureScale.USUAL_DISPLAY_RATIO);
-    }
-
-    /** Takes the display's ratio as typed, for the selected ride and those with the same headings; false where it can't be one. */
-    public boolean displayRatio(String typed) {
-        double ratio;
-        try {
-            ratio = Double.parseDouble(typed.strip().replace(',', '.'));
-        } catch (NumberFormatException e) {
-            return false;
-        }
-        if (!(ratio >= LEAST_RATIO && ratio <= MOST_RATIO)) {
-            return false;
-        }
-        ride().ifPresent(r -> session.reading().setDisplayRatio(r, ratio));
-        return true;
+    /** The same of its second logger's. */
+    DisplayRatio secondRatio() {
+        return secondRatio;
     }
 
     /** Whether the selected ride has wideband volts that mean nothing without their scale, or mean what was said. */

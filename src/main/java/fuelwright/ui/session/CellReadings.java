@@ -1,10 +1,12 @@
 package fuelwright.ui.session;
 
+import fuelwright.job.Job;
 import fuelwright.ride.Column;
 import fuelwright.ride.Role;
 import fuelwright.screen.Screen;
 import fuelwright.screen.ScreenedRide;
 import fuelwright.table.Table;
+import fuelwright.ui.theme.Words;
 import fuelwright.work.Analysis;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -12,6 +14,8 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 
 /**
  * The readings near one cell as they were logged, before delay and lag are undone: what was read, and what was screened out. Near means
@@ -19,6 +23,7 @@ import java.util.Optional;
  *
  * @param readings those that count, at most {@value #MOST}, spread evenly over all of them
  * @param byRide how many readings count, for each ride of the job
+ * @param rebased which rides were made with another table, so that their readings are shown as they would have been with this one
  * @param out how many were screened out, by reason
  * @param fittedPercent the cell's fitted shortfall, %
  * @param uncertaintyPercent its standard error, %
@@ -26,6 +31,7 @@ import java.util.Optional;
 public record CellReadings(
         List<Reading> readings,
         List<Integer> byRide,
+        Set<Integer> rebased,
         Map<Screen, Integer> out,
         double fittedPercent,
         double uncertaintyPercent) {
@@ -46,6 +52,7 @@ public record CellReadings(
     public CellReadings {
         readings = List.copyOf(readings);
         byRide = List.copyOf(byRide);
+        rebased = Collections.unmodifiableSortedSet(new TreeSet<>(rebased));
         out = Collections.unmodifiableMap(out.isEmpty() ? new EnumMap<>(Screen.class) : new EnumMap<>(out));
     }
 
@@ -64,21 +71,32 @@ public record CellReadings(
         return out.values().stream().mapToInt(Integer::intValue).sum();
     }
 
+    /** Which rides' readings were re-based to this table, a sentence; empty where none was. */
+    public Optional<String> rebasedWords(Job job) {
+        List<String> names =
+                rebased.stream().map(r -> job.rides().get(r).ride().name()).toList();
+        return names.isEmpty()
+                ? Optional.empty()
+                : Optional.of(Words.of("strip.rebased", String.join(", ", names), names.size()));
+    }
+
     public static CellReadings of(Analysis analysis, int cell) {
         List<Reading> all = new ArrayList<>();
         List<Integer> byRide = new ArrayList<>();
+        Set<Integer> rebased = new TreeSet<>();
         Map<Screen, Integer> out = new EnumMap<>(Screen.class);
         Table table = analysis.proposal().before();
-        Mixture mixture = Mixture.of(false, analysis.job());
         for (int ride = 0; ride < analysis.screened().size(); ride++) {
             ScreenedRide screened = analysis.screened().get(ride);
             int before = all.size();
             int index = ride;
-            analysis.job()
-                    .targetTable()
-                    .flatMap(t -> LoggedShortfall.of(screened, table, t, mixture))
+            LoggedShortfall.of(analysis, ride)
                     .ifPresent(logged -> collect(logged, screened, index, table, cell, all, out));
             byRide.add(all.size() - before);
+            if (all.size() > before
+                    && LoggedShortfall.otherTable(analysis, ride).isPresent()) {
+                rebased.add(ride);
+            }
         }
         int step = Math.max(1, (all.size() + MOST - 1) / MOST);
         List<Reading> some = new ArrayList<>();
@@ -88,6 +106,7 @@ public record CellReadings(
         return new CellReadings(
                 some,
                 byRide,
+                rebased,
                 out,
                 analysis.estimate().shortfallPercent(cell),
                 analysis.estimate().uncertaintyPercent(cell));

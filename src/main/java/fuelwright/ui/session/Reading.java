@@ -13,6 +13,7 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
@@ -88,14 +89,21 @@ public final class Reading {
     /** Adds the log of a second logger to a ride; refused in words where the two don't match. */
     public void addSecond(Ride ride, Path file) {
         RideOptions options = options(ride);
+        ToldRatios told = ToldRatios.of(session.job(), book);
+        RideOptions[] said = {options};
         errand.run(
                 "open",
                 Duration.ZERO,
                 Words.of("doing.aligning"),
-                (p, c) -> services.readSecond(ride, file, options, Optional.empty(), p, c),
+                (p, c) -> {
+                    // A display of its own: what was told of the first one's says nothing of it.
+                    said[0] = options.withSecondAfrScale(
+                            services.remembered(file, told.of(file)).afrScale());
+                    return services.readSecond(ride, file, said[0], Optional.empty(), p, c);
+                },
                 loaded -> {
                     notices.errorsOnly(loaded.issues());
-                    loaded.value().ifPresent(second -> put(ride, Optional.of(second), second.together()));
+                    loaded.value().ifPresent(second -> put(ride, Optional.of(second), second.together(), said[0]));
                 });
     }
 
@@ -103,33 +111,53 @@ public final class Reading {
     public void align(Ride ride, UnaryOperator<ClockAlignment> change) {
         second(ride).ifPresent(second -> {
             SecondLogger moved = second.aligned(change.apply(second.alignment()));
-            session.look("look-align", (p, c) -> moved.together(), together -> put(ride, Optional.of(moved), together));
+            session.look(
+                    "look-align",
+                    (p, c) -> moved.together(),
+                    together -> put(ride, Optional.of(moved), together, options(ride)));
         });
     }
 
     /** Takes a second log away again. */
     public void withoutSecond(Ride ride) {
-        second(ride).ifPresent(second -> put(ride, Optional.empty(), second.first()));
+        RideOptions alone = options(ride).withSecondAfrScale(OptionalDouble.empty());
+        second(ride).ifPresent(second -> put(ride, Optional.empty(), second.first(), alone));
     }
 
-    private void put(Ride old, Optional<SecondLogger> second, Ride now) {
+    private void put(Ride old, Optional<SecondLogger> second, Ride now, RideOptions options) {
         RideBook.Origin before =
                 book.origin(old).orElse(new RideBook.Origin(Optional.empty(), RideOptions.defaults(), false));
-        book.note(now, new RideBook.Origin(before.file(), before.options(), before.remembered(), second));
+        book.note(now, new RideBook.Origin(before.file(), options, before.remembered(), second));
         session.edit(job -> job.withRides(job.rides().stream()
                 .map(r -> r.ride() == old ? new JobRide(now, r.madeWith(), r.source()) : r)
                 .toList()));
     }
 
-    /** Reads a ride, and those whose logs have the same headings, as ones from an AFR display set to this ratio. */
-    public void setDisplayRatio(Ride ride, double ratio) {
+    /**
+     * Reads a ride, and those whose logs have the same headings, as ones from an AFR display set to this ratio.
+     *
+     * @param ofSecond whether it is the display of the second logger
+     */
+    public void setDisplayRatio(Ride ride, boolean ofSecond, double ratio) {
         List<List<String>> headings = headings(ride);
         List<Ride> rides = session.job().rides().stream()
                 .map(JobRide::ride)
                 .filter(r -> r == ride || r.form().isPresent() && headings(r).equals(headings))
-                .filter(r -> r.channel(Role.AFR).isPresent())
+                .filter(r -> log(r, ofSecond).flatMap(l -> l.channel(Role.AFR)).isPresent())
                 .toList();
-        again(rides, options -> options.withAfrScale(ratio), job -> job.withDisplayRatio(ratio), read -> {});
+        again(
+                rides,
+                options ->
+                        ofSecond ? options.withSecondAfrScale(OptionalDouble.of(ratio)) : options.withAfrScale(ratio),
+                job -> job.withDisplayRatio(ratio),
+                read -> {});
+    }
+
+    /** A ride's own log, or that of its second logger. */
+    public Optional<Ride> log(Ride ride, boolean ofSecond) {
+        return ofSecond
+                ? second(ride).map(SecondLogger::second)
+                : Optional.of(second(ride).map(SecondLogger::first).orElse(ride));
     }
 
     /** Those of the ride's log and of its second logger's. */

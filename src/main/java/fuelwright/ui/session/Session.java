@@ -266,7 +266,8 @@ public final class Session {
 
     /** Changes the job. The analysis follows by itself. */
     public void edit(UnaryOperator<Job> change) {
-        if (history.put(book.sourced(change.apply(history.now())))) {
+        Job before = history.now();
+        if (history.put(book.sourced(ToldRatios.shown(before, change.apply(before), book)))) {
             said.set("");
             publish();
         }
@@ -306,7 +307,7 @@ public final class Session {
     }
 
     /** Says quietly, in the status line, what was done. */
-    void say(String words) {
+    public void say(String words) {
         said.set(words);
     }
 

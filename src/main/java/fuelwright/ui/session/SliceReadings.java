@@ -13,8 +13,9 @@ import java.util.List;
  *
  * @param dots at most {@value #MOST}, spread evenly over all of them
  * @param counting how many there are
+ * @param rebased whether some are of a ride made with another table, and shown as they would have been with this one
  */
-public record SliceReadings(List<Dot> dots, int counting) {
+public record SliceReadings(List<Dot> dots, int counting, boolean rebased) {
 
     private static final double NEAR = 0.5;
     private static final int MOST = 2000;
@@ -32,29 +33,29 @@ public record SliceReadings(List<Dot> dots, int counting) {
      */
     public static SliceReadings of(Analysis analysis, int cell, boolean alongSpeed) {
         Table table = analysis.proposal().before();
-        Mixture mixture = Mixture.of(false, analysis.job());
         Axis across = alongSpeed ? table.load() : table.speed();
         int line = alongSpeed ? table.loadIndex(cell) : table.speedIndex(cell);
         List<Dot> all = new ArrayList<>();
-        for (ScreenedRide ride : analysis.screened()) {
-            analysis.job()
-                    .targetTable()
-                    .flatMap(t -> LoggedShortfall.of(ride, table, t, mixture))
-                    .ifPresent(logged -> {
-                        for (int row = 0; row < logged.rows(); row++) {
-                            double off = alongSpeed ? logged.load(row) : logged.speedRpm(row);
-                            if (ride.counts(row) && logged.has(row) && Math.abs(across.position(off) - line) <= NEAR) {
-                                all.add(new Dot(
-                                        alongSpeed ? logged.speedRpm(row) : logged.load(row), logged.percent(row)));
-                            }
-                        }
-                    });
+        boolean rebased = false;
+        for (int r = 0; r < analysis.screened().size(); r++) {
+            ScreenedRide ride = analysis.screened().get(r);
+            int before = all.size();
+            LoggedShortfall.of(analysis, r).ifPresent(logged -> {
+                for (int row = 0; row < logged.rows(); row++) {
+                    double off = alongSpeed ? logged.load(row) : logged.speedRpm(row);
+                    if (ride.counts(row) && logged.has(row) && Math.abs(across.position(off) - line) <= NEAR) {
+                        all.add(new Dot(alongSpeed ? logged.speedRpm(row) : logged.load(row), logged.percent(row)));
+                    }
+                }
+            });
+            rebased |= all.size() > before
+                    && LoggedShortfall.otherTable(analysis, r).isPresent();
         }
         int step = Math.max(1, (all.size() + MOST - 1) / MOST);
         List<Dot> some = new ArrayList<>();
         for (int i = 0; i < all.size(); i += step) {
             some.add(all.get(i));
         }
-        return new SliceReadings(some, all.size());
+        return new SliceReadings(some, all.size(), rebased);
     }
 }

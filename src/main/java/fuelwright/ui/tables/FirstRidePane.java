@@ -1,6 +1,7 @@
 package fuelwright.ui.tables;
 
 import fuelwright.safety.Caution;
+import fuelwright.ui.session.MixtureWords;
 import fuelwright.ui.theme.AskFiles;
 import fuelwright.ui.theme.Parts;
 import fuelwright.ui.theme.Words;
@@ -26,7 +27,10 @@ final class FirstRidePane extends VBox {
                 () -> AskFiles.folder(owner, Words.of("handover.folder"), model::writeFirstRide),
                 "primary");
         getChildren().add(Parts.text(Parts.sentence(first.remark()), "muted"));
-        List<Caution> stops = first.cautions().stream().filter(Caution::isStop).toList();
+        List<Caution> all = first.cautions().stream()
+                .map(c -> MixtureWords.in(c, model.session().mixture()))
+                .toList();
+        List<Caution> stops = all.stream().filter(Caution::isStop).toList();
         stops.forEach(c -> getChildren().add(callout(c)));
         if (!stops.isEmpty()) {
             CheckBox read = new CheckBox(Words.of("handover.read"));
@@ -36,9 +40,7 @@ final class FirstRidePane extends VBox {
             getChildren().add(read);
         }
         getChildren().addAll(write, outcome);
-        first.cautions().stream()
-                .filter(c -> !c.isStop())
-                .forEach(c -> getChildren().add(callout(c)));
+        all.stream().filter(c -> !c.isStop()).forEach(c -> getChildren().add(callout(c)));
     }
 
     private static VBox callout(Caution caution) {

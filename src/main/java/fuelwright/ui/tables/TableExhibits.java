@@ -17,6 +17,7 @@ public final class TableExhibits {
 
     private static final double WIDE = 520;
     private static final double TALL = 300;
+    private static final double PANEL = 320;
 
     private TableExhibits() {}
 
@@ -29,6 +30,9 @@ public final class TableExhibits {
             m.blockProperty().set(Set.of(30, 31, 42, 43));
         });
         add(all, sessions, "64 × 64, scrolled", 64, m -> m.cellProperty().set(0));
+        TablesModel model = new TablesModel(sessions.get());
+        all.add(new Exhibit("TargetPane", "empty job", new TargetPane(new TargetModel(model)), PANEL, 0));
+        all.add(new Exhibit("TargetRatioPane", "nothing told", new TargetRatioPane(model), PANEL, 0));
         return all;
     }
 

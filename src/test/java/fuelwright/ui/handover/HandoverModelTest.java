@@ -11,6 +11,7 @@ import fuelwright.estimate.Standing;
 import fuelwright.handover.HardwareTable;
 import fuelwright.handover.ToType;
 import fuelwright.job.HardwareProfile;
+import fuelwright.table.Axis;
 import fuelwright.ui.FixtureServices;
 import fuelwright.ui.plot.HeatCell;
 import fuelwright.ui.session.SameThreadRunner;
@@ -20,6 +21,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -185,11 +187,33 @@ class HandoverModelTest {
         session.openSample();
         int leaned = model.leanedProperty().get();
         assertTrue(leaned > 0);
-        model.onlyRicher();
-        assertEquals(0, model.leanedProperty().get());
+        model.leanNoCell(true);
+        assertEquals(leaned, session.analysis().proposal().notLeaned());
         assertTrue(session.analysis().proposal().cells().stream().noneMatch(c -> c.after() < c.before()));
+        assertTrue(session.job().proposal().decisions().isEmpty(), "a choice of the handover holds no cell by hand");
+        model.leanNoCell(false);
+        assertEquals(0, session.analysis().proposal().notLeaned());
+        session.undo();
         session.undo();
         assertEquals(leaned, model.leanedProperty().get());
+    }
+
+    @Test
+    void hardwareWithCellsOfItsOwnIsNowhereLeanerThanTheOldTableWhereNoCellIsLeaned() {
+        session.openSample();
+        session.edit(job -> job.withProposal(job.proposal().withStep(0.5))
+                .withHardware(new HardwareProfile(
+                        "",
+                        HardwareProfile.Holds.PERCENT_CHANGE,
+                        Double.NEGATIVE_INFINITY,
+                        Double.POSITIVE_INFINITY,
+                        Optional.of(new Axis(Axis.Kind.ENGINE_SPEED, 1000, 2200, 3700, 5000, 8000)),
+                        Optional.empty(),
+                        Optional.empty(),
+                        false)));
+        assertTrue(Arrays.stream(model.sheetProperty().get().after().toArray()).anyMatch(v -> v < 0));
+        model.leanNoCell(true);
+        assertTrue(Arrays.stream(model.sheetProperty().get().after().toArray()).allMatch(v -> v >= 0));
     }
 
     @Test

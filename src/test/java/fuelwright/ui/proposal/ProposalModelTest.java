@@ -6,16 +6,19 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import fuelwright.estimate.CellProposal;
 import fuelwright.estimate.Decision;
 import fuelwright.estimate.Standing;
 import fuelwright.table.Table;
 import fuelwright.ui.FixtureServices;
 import fuelwright.ui.plot.HeatCell;
+import fuelwright.ui.session.MixtureWords;
 import fuelwright.ui.session.SameThreadRunner;
 import fuelwright.ui.session.Session;
 import fuelwright.ui.theme.Colours;
 import fuelwright.ui.theme.Theme;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -285,6 +288,64 @@ class ProposalModelTest {
         assertTrue(
                 model.messageProperty().get().startsWith(left + " of " + table.cells()),
                 model.messageProperty().get());
+    }
+
+    @Test
+    void aFigureTypedTenTimesTooLargeIsAskedAboutAtOnceAndUndoTakesItBack() {
+        int cell = table.cell(5, 5);
+        session.cellProperty().set(cell);
+        assertTrue(model.set(String.valueOf(10 * table.at(cell))));
+        assertTrue(model.slipProperty().get());
+        String asked = model.messageProperty().get();
+        assertTrue(asked.startsWith("A slip of a digit? This is 900 % more fuel than the old figure"), asked);
+        assertEquals(asked, session.saidProperty().get());
+        assertEquals(
+                HeatCell.Mark.FAR, model.mapProperty().get().cells().get(cell).mark());
+        assertEquals(asked, model.explanationProperty().get().far());
+        session.undo();
+        assertFalse(model.slipProperty().get());
+        assertEquals("", model.messageProperty().get());
+        assertEquals(
+                HeatCell.Mark.NONE, model.mapProperty().get().cells().get(cell).mark());
+    }
+
+    @Test
+    void aFigureNearTheOldOneOrNearTheFittedOneIsNotAskedAbout() {
+        int cell = table.cell(5, 5);
+        session.cellProperty().set(cell);
+        model.set("+20 %");
+        assertFalse(model.slipProperty().get());
+        assertEquals(
+                HeatCell.Mark.SET, model.mapProperty().get().cells().get(cell).mark());
+        model.set("-30 %");
+        assertTrue(model.messageProperty().get().contains("30 % less fuel than the old figure"));
+        model.set("+5 %");
+        assertFalse(model.slipProperty().get());
+        CellProposal needy = new CellProposal(
+                0,
+                50,
+                70,
+                1.4,
+                1.38,
+                Standing.MEASURED,
+                false,
+                Optional.of(new Decision(Decision.Kind.SET, 70)),
+                List.of());
+        assertTrue(FarFigure.of(needy).isEmpty(), "the rides ask for it");
+    }
+
+    @Test
+    void cautionsOfTheCellAreInTheNotationThatWasChosen() {
+        session.cellProperty().set(session.analysis().stops().get(0).cells().first());
+        session.afrProperty().set(true);
+        var shown = model.explanationProperty().get().cautions().get(0);
+        assertEquals(MixtureWords.in(session.analysis().stops().get(0), session.mixture()), shown);
+        session.selection().select(CellRule.all().cells(session.analysis()));
+        assertEquals(shown, model.blockProperty().get().cautions().get(0));
+        session.afrProperty().set(false);
+        assertEquals(
+                session.analysis().stops().get(0),
+                model.blockProperty().get().cautions().get(0));
     }
 
     @Test

@@ -167,41 +167,90 @@ class RideReadingTest {
     @Test
     void aRatioToldForARideThatIsGoneIsAskedForAgain() throws IOException {
         open(afrLog("a.csv", "rpm"));
-        assertTrue(model.displayRatio("13,5"));
+        assertTrue(model.ratio().take("13,5"));
         assertEquals(12.6 / 13.5, lambda(0), 1e-9);
+        assertEquals(13.5, session.job().displayRatio());
         model.order().remove();
+        assertEquals(14.7, session.job().displayRatio(), "nobody is left who told another");
         open(afrLog("b.csv", "rpm"), afrLog("c.csv", "engine speed [rpm]"));
         for (int i = 0; i < 2; i++) {
             select(i);
             assertEquals(12.6 / 14.7, lambda(i), 1e-9);
             assertTrue(model.ride().orElseThrow().isRatioUntold());
-            assertTrue(model.asksForRatio());
-            assertFalse(model.ratioSaid());
-            assertEquals(14.7, model.displayRatio());
+            assertTrue(model.ratio().asked());
+            assertFalse(model.ratio().said());
+            assertEquals(14.7, model.ratio().value());
         }
     }
 
     @Test
     void aRatioHoldsForLogsWithTheSameHeadingsAndSaysSo() throws IOException {
         open(afrLog("a.csv", "rpm"));
-        model.displayRatio("13.5");
-        assertFalse(model.ratioRemembered());
+        model.ratio().take("13.5");
+        assertFalse(model.ratio().remembered());
         open(afrLog("b.csv", "rpm"), afrLog("c.csv", "engine speed [rpm]"));
         select(1);
         assertEquals(12.6 / 13.5, lambda(1), 1e-9);
-        assertTrue(model.ratioRemembered());
+        assertTrue(model.ratio().remembered());
         String said = model.ride().orElseThrow().remarks().get(0).what();
         assertTrue(said.contains("with the same headings; its AFR is divided by 13.5"), said);
         assertTrue(model.rides().get(2).ride().isRatioUntold(), "another logger's display may be set otherwise");
         select(2);
-        model.displayRatio("14.7");
+        model.ratio().take("14.7");
         assertFalse(model.ride().orElseThrow().isRatioUntold());
         assertEquals(12.6 / 13.5, lambda(0), 1e-9);
         assertEquals(12.6 / 13.5, lambda(1), 1e-9);
         select(1);
-        model.displayRatio("14.1");
+        model.ratio().take("14.1");
         assertEquals(12.6 / 14.1, lambda(0), 1e-9, "the same logger");
         assertEquals(12.6 / 14.7, lambda(2), 1e-9);
+    }
+
+    @Test
+    void mixturesAreShownByARatioWhoseRideIsStillThere() throws IOException {
+        open(afrLog("a.csv", "rpm"), afrLog("b.csv", "engine speed [rpm]"));
+        select(0);
+        model.ratio().take("13.5");
+        select(1);
+        model.ratio().take("14.1");
+        assertEquals(14.1, session.job().displayRatio());
+        model.order().remove();
+        assertEquals(13.5, session.job().displayRatio());
+        session.undo();
+        assertEquals(14.1, session.job().displayRatio());
+    }
+
+    @Test
+    void aSecondLoggersDisplayHasARatioOfItsOwn() throws IOException {
+        StringBuilder one = new StringBuilder("time [s],rpm,throttle [%],AFR\n");
+        StringBuilder two = new StringBuilder("time [s],engine speed [rpm],air fuel ratio\n");
+        java.util.Random random = new java.util.Random(2);
+        double rpm = 3000;
+        for (int i = 0; i < 4000; i++) {
+            rpm = Math.max(1200, Math.min(7000, rpm + 120 * random.nextGaussian()));
+            one.append(String.format(Locale.ROOT, "%.2f,%.0f,%d,12.%d%n", i / 20.0, rpm, i % 90, 6 + i % 7 / 3));
+            two.append(String.format(Locale.ROOT, "%.2f,%.0f,12.%d%n", i / 20.0 - 12, rpm, 6 + i % 7 / 3));
+        }
+        open(Files.writeString(folder.resolve("one.csv"), one));
+        model.ratio().take("13.5");
+        model.addSecond(Files.writeString(folder.resolve("two.csv"), two));
+        assertEquals(12.6 / 13.5, logged(false), 1e-9);
+        assertEquals(12.6 / 14.7, logged(true), 1e-9, "the first one's ratio says nothing of it");
+        assertTrue(model.secondRatio().asked());
+        assertFalse(model.secondRatio().said());
+        assertEquals("two.csv", model.secondRatio().name().orElseThrow());
+        assertTrue(model.secondRatio().take("14.1"));
+        assertEquals(12.6 / 13.5, logged(false), 1e-9);
+        assertEquals(12.6 / 14.1, logged(true), 1e-9);
+        model.withoutSecond();
+        assertFalse(model.secondRatio().asked());
+        assertEquals(13.5, model.ratio().value());
+        assertEquals(13.5, session.job().displayRatio());
+    }
+
+    private double logged(boolean ofSecond) {
+        Ride log = session.reading().log(model.ride().orElseThrow(), ofSecond).orElseThrow();
+        return log.mixtures().get(0).values().at(98);
     }
 
     @Test
@@ -211,7 +260,7 @@ class RideReadingTest {
         model.order().remove();
         open(afrLog("b.csv", "rpm"));
         assertEquals(12.6 / 13.5, lambda(0), 1e-9);
-        assertTrue(model.ratioRemembered());
+        assertTrue(model.ratio().remembered());
         assertTrue(model.ride().orElseThrow().remarks().get(0).what().contains("divided by 13.5"));
     }
 

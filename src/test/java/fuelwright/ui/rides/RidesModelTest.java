@@ -74,13 +74,13 @@ class RidesModelTest {
     @Test
     void theDisplaysRatioIsAskedAndEveryReadingFollows() {
         session.openSample();
-        assertTrue(model.asksForRatio());
-        assertFalse(model.ratioSaid());
+        assertTrue(model.ratio().asked());
+        assertFalse(model.ratio().said());
         double before = model.ride().orElseThrow().mixtures().get(0).values().at(500);
-        assertFalse(model.displayRatio("much"));
-        assertFalse(model.displayRatio("147"));
-        assertTrue(model.displayRatio("14,2"));
-        assertTrue(model.ratioSaid());
+        assertFalse(model.ratio().take("much"));
+        assertFalse(model.ratio().take("147"));
+        assertTrue(model.ratio().take("14,2"));
+        assertTrue(model.ratio().said());
         assertEquals(14.2, session.job().displayRatio());
         assertEquals(
                 before * 14.7 / 14.2,
@@ -88,7 +88,7 @@ class RidesModelTest {
                 1e-9);
         session.undo();
         assertEquals(14.7, session.job().displayRatio());
-        assertFalse(model.ratioSaid());
+        assertFalse(model.ratio().said());
     }
 
     @Test
@@ -100,7 +100,7 @@ class RidesModelTest {
         int fullThrottle = afr.cells() - 1;
         assertEquals(0.87, session.job().targetLambda().orElseThrow().at(fullThrottle), 1e-9);
         Table before = session.analysis().proposal().before();
-        assertTrue(model.displayRatio("13,5"));
+        assertTrue(model.ratio().take("13,5"));
         assertEquals(0.87, session.job().targetLambda().orElseThrow().at(fullThrottle), 1e-9);
         model.order().remove();
         assertEquals(0.87, session.job().targetLambda().orElseThrow().at(fullThrottle), 1e-9);

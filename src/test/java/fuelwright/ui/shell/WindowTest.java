@@ -310,4 +310,19 @@ class WindowTest {
         onWindow(read::fire);
         assertFalse(export.isDisabled());
     }
+
+    @Test
+    void handoverSaysAStopsMixtureAsItWasChosen(FxRobot robot) {
+        onWindow(() -> session.stageProperty().set(fuelwright.ui.session.Stage.HANDOVER));
+        assertTrue(texts(robot).stream().anyMatch(t -> t.contains("lambda 1.02, limit 0.92")), "a Stop stands");
+        onWindow(() -> session.afrProperty().set(true));
+        assertTrue(texts(robot).stream().anyMatch(t -> t.contains("AFR 15.0, limit 13.5")));
+        assertFalse(texts(robot).stream().anyMatch(t -> t.contains("lambda 1.02")));
+    }
+
+    private static List<String> texts(FxRobot robot) {
+        return robot.lookup(".label").queryAllAs(javafx.scene.control.Label.class).stream()
+                .map(javafx.scene.control.Label::getText)
+                .toList();
+    }
 }

@@ -1,9 +1,8 @@
-package fuelwright.ui.cautions;
+package fuelwright.ui.session;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import fuelwright.safety.Caution;
-import fuelwright.ui.session.Mixture;
 import java.util.List;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
@@ -13,8 +12,10 @@ class MixtureWordsTest {
     private static final Mixture AFR = new Mixture(true, 14.7, 14.7);
 
     private static String shown(String rule, String what, Mixture as) {
-        Caution caution = new Caution(rule, Caution.Level.STOP, "title", what, "", new TreeSet<>(), List.of());
-        return MixtureWords.of(caution, what, as);
+        Caution caution = new Caution(rule, Caution.Level.STOP, "title", what, what, new TreeSet<>(), List.of());
+        Caution shown = MixtureWords.in(caution, as);
+        assertEquals(shown.what(), shown.todo());
+        return shown.what();
     }
 
     @Test
@@ -22,11 +23,16 @@ class MixtureWordsTest {
         String lean = "Worst: lambda 1.02, limit 0.92, for 0.52 s at 4000 rpm, up to lambda 1.1 and 0.95 %";
         assertEquals(lean, shown("lean-under-load", lean, new Mixture(false, 14.7, 14.7)));
         assertEquals(
-                "Worst: AFR 15.0, limit 13.5, for 0.52 s at 4000 rpm, up to lambda 1.1 and 0.95 %",
+                "Worst: AFR 15.0, limit 13.5, for 0.52 s at 4000 rpm, up to AFR 16.2 and 0.95 %",
                 shown("lean-under-load", lean, AFR));
         assertEquals(
                 "stays 8 % lean, AFR 13.8 for a target of 12.8, limit 13.5",
                 shown("cap", "stays 8 % lean, lambda 0.94 for a target of 0.87, limit 0.92", AFR));
+    }
+
+    @Test
+    void aFigureJustBeyondItsLimitStaysBeyondIt() {
+        assertEquals("AFR 13.54, limit 13.5", shown("target-lean", "lambda 0.921, limit 0.92", AFR));
     }
 
     @Test
