@@ -62,6 +62,7 @@ public record CellProposal(
         RICH_SIDE("rich-side rule: uncertainty adds fuel at high load"),
         NOT_LEANED("leaned less: not measured well enough"),
         LEANED_LESS("leaned no further than the plain mean of its readings"),
+        DEAD_TIME_UNTOLD("not leaned: nobody has said whether the pulses contain the dead time"),
         CAP_ON_ADDING("capped: most added in one pass"),
         CAP_ON_TAKING("capped: most taken in one pass"),
         HELD("held by hand"),

@@ -96,15 +96,14 @@ record MachineForm(Map<Field, String> texts, Fuel fuel) {
         machine.injectors().count().ifPresent(v -> texts.put(Field.INJECTORS, Integer.toString(v)));
         machine.injectors().beforeCm3PerMin().ifPresent(v -> texts.put(Field.INJECTOR_BEFORE, Figures.shortest(v)));
         machine.injectors().afterCm3PerMin().ifPresent(v -> texts.put(Field.INJECTOR_AFTER, Figures.shortest(v)));
+        machine.injectors().deadTimeMs().ifPresent(v -> texts.put(Field.DEAD_TIME, Figures.shortest(v)));
         return new MachineForm(texts, machine.fuel());
     }
 
     /** With what a job knows of the injection beside its machine. */
     static MachineForm of(Job job) {
-        MachineForm form = of(job.machine())
+        return of(job.machine())
                 .with(Field.INJECTIONS, Figures.shortest(job.limits().of(Limit.INJECTIONS_PER_CYCLE)));
-        double deadTimeMs = job.proposal().deadTimeMs();
-        return deadTimeMs > 0 ? form.with(Field.DEAD_TIME, Figures.shortest(deadTimeMs)) : form;
     }
 
     /** The job with what is typed; empty while any field has a problem. */
@@ -114,8 +113,6 @@ record MachineForm(Map<Field, String> texts, Fuel fuel) {
             double injections = number(Field.INJECTIONS).orElse(perCycle.usual(machine.fuel()));
             boolean usual = injections == perCycle.usual(machine.fuel());
             return job.withMachine(machine)
-                    .withProposal(job.proposal()
-                            .withDeadTimeMs(number(Field.DEAD_TIME).orElse(0)))
                     .withLimits(
                             usual
                                     ? job.limits().without(perCycle)
@@ -219,7 +216,10 @@ record MachineForm(Map<Field, String> texts, Fuel fuel) {
                     fuel,
                     number(Field.REDLINE),
                     new InjectorSet(
-                            whole(Field.INJECTORS), number(Field.INJECTOR_BEFORE), number(Field.INJECTOR_AFTER)),
+                            whole(Field.INJECTORS),
+                            number(Field.INJECTOR_BEFORE),
+                            number(Field.INJECTOR_AFTER),
+                            number(Field.DEAD_TIME)),
                     number(Field.ALTITUDE)));
         } catch (IllegalArgumentException e) {
             return Optional.empty();

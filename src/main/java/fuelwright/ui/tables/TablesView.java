@@ -3,7 +3,6 @@ package fuelwright.ui.tables;
 import fuelwright.ui.plot.CurvesPlot;
 import fuelwright.ui.plot.SurfacePlot;
 import fuelwright.ui.theme.AskFiles;
-import fuelwright.ui.theme.Figures;
 import fuelwright.ui.theme.Parts;
 import fuelwright.ui.theme.StagePane;
 import fuelwright.ui.theme.Words;
@@ -13,7 +12,6 @@ import javafx.beans.binding.Bindings;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
-import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
 import javafx.scene.control.Tooltip;
@@ -66,7 +64,10 @@ public final class TablesView implements StagePane {
         model.factsProperty().addListener((p, old, now) -> explain());
         model.cellProperty().addListener((p, old, now) -> explain());
         model.session().jobProperty().addListener((p, old, now) -> {
-            if (!old.targetRatio().equals(now.targetRatio())) {
+            boolean deadTime =
+                    !old.proposal().deadTimeToldMs().equals(now.proposal().deadTimeToldMs())
+                            || !old.machine().injectors().equals(now.machine().injectors());
+            if (deadTime || !old.targetRatio().equals(now.targetRatio())) {
                 explain();
             }
             if (now.fuelTable().isEmpty() && now.targetTable().isEmpty()) {
@@ -301,7 +302,8 @@ public final class TablesView implements StagePane {
         model.factsProperty().get().forEach(f -> list.getChildren().add(fact(f)));
         facts.getChildren().addAll(list, Parts.text(words, "muted"));
         if (model.asksForDeadTime()) {
-            facts.getChildren().add(deadTime());
+            boolean untold = model.isDeadTimeUntold();
+            facts.getChildren().add(untold ? 0 : facts.getChildren().size(), new DeadTimePane(model));
         }
         if (model.shownProperty().get() == TablesModel.Shown.FIRST_RIDE
                 && model.firstRideProperty().get() != null) {
@@ -324,23 +326,6 @@ public final class TablesView implements StagePane {
         odd.stream().limit(MOST_ODD).forEach(f -> lines.add(f.words() + ": " + f.figure() + "."));
         lines.add(Words.of("tables.odd.why"));
         return Parts.callout("check", Words.of("tables.odd", odd.size()), lines.toArray(new String[0]));
-    }
-
-    private VBox deadTime() {
-        TextField field = new TextField(Figures.shortest(model.deadTimeMs()));
-        field.setAccessibleText(Words.of("tables.deadtime"));
-        field.setMaxWidth(80);
-        field.setOnAction(e -> model.deadTime(field.getText()));
-        field.focusedProperty().addListener((p, old, now) -> {
-            if (!now) {
-                model.deadTime(field.getText());
-            }
-        });
-        return new VBox(
-                4,
-                Parts.label(Words.of("tables.deadtime"), "section"),
-                field,
-                Parts.text(Words.of("tables.deadtime.why"), "muted"));
     }
 
     /** Kept as long as the axes are of the same kinds, so that what is typed in it stays. */

@@ -108,8 +108,7 @@ class JobDeskTest {
                         List.of(new JobFiles.RideFiles(log, Optional.empty(), Optional.empty())),
                         SampleJob.MACHINE,
                         RideOptions.defaults(),
-                        ProposalSettings.defaults(),
-                        false)
+                        ProposalSettings.defaults())
                 .load(Progress.NONE, Cancellation.NEVER)
                 .value()
                 .orElseThrow();
