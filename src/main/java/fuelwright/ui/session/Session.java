@@ -147,13 +147,21 @@ public final class Session {
             desk.open(saved.get(), files.stream().filter(f -> !JobDesk.isJob(f)).toList());
             return;
         }
+        open(files, List.of());
+    }
+
+    /** @param said what still has to be said of what was opened just before */
+    void open(List<Path> files, List<Issue> said) {
         ToldRatios told = ToldRatios.of(job(), book);
         errand.run(
                 "open",
                 Duration.ZERO,
                 Words.of("doing.reading"),
                 (p, c) -> Opened.read(files, told, services, p, c),
-                found -> put(found, RideOptions.defaults()));
+                found -> {
+                    put(found, RideOptions.defaults());
+                    notices.all().addAll(said);
+                });
     }
 
     /** @param options what the user said about all of them */

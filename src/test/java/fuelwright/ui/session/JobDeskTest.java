@@ -158,6 +158,19 @@ class JobDeskTest {
     }
 
     @Test
+    void aRideOpenedTogetherWithAJobThatDoesNotHoldItComesInAsOneFromTheChooser() throws Exception {
+        Path file = jobWithLogOutside(folder.resolve("pull.csv"));
+        Session later = start();
+        later.open(List.of(file, Path.of("sample-logs/ride-2-corrected.csv")));
+        assertEquals("one", later.job().name());
+        List<String> rides = new ArrayList<>();
+        later.job().rides().forEach(r -> rides.add(r.ride().name()));
+        later.question().waitingProperty().get().forEach(r -> rides.add(r.name()));
+        assertEquals(List.of("pull.csv", "ride-2-corrected.csv"), rides);
+        later.close();
+    }
+
+    @Test
     void theSameJobInTwoWindowsIsTold() throws Exception {
         Path file = folder.resolve("a.fwjob");
         session.desk().saveAs(file, done -> {});
