@@ -123,9 +123,27 @@ record MachineForm(Map<Field, String> texts, Fuel fuel) {
     private static void put(Map<Field, String> texts, ThrottleBody body, Field bore) {
         Field[] all = Field.values();
         texts.put(bore, Figures.shortest(body.boreMm()));
-        texts.put(all[bore.ordinal() + 1], Figures.shortest(body.shaftMm()));
-        texts.put(all[bore.ordinal() + 2], Figures.shortest(body.closedAngleDeg()));
-        texts.put(all[bore.ordinal() + 3], Figures.shortest(body.openAngleDeg()));
+        double[] figures = {body.shaftMm(), body.closedAngleDeg(), body.openAngleDeg()};
+        for (int i = 0; i < figures.length; i++) {
+            boolean usual = figures[i] == usual(i, body.boreMm());
+            texts.put(all[bore.ordinal() + 1 + i], usual ? "" : Figures.shortest(figures[i]));
+        }
+    }
+
+    /** Shaft, closed and open angle of which nothing is told. */
+    private static double usual(int which, double boreMm) {
+        return which == 0 ? Math.min(USUAL_SHAFT_MM, boreMm / 4) : which == 1 ? USUAL_CLOSED_DEG : USUAL_OPEN_DEG;
+    }
+
+    /** What is taken where a field stays empty; empty where nothing is. */
+    OptionalDouble usual(Field field) {
+        for (Field bore : List.of(Field.BORE_BEFORE, Field.BORE_AFTER)) {
+            int which = field.ordinal() - bore.ordinal() - 1;
+            if (which >= 0 && which < 3 && problem(bore).isEmpty()) {
+                return number(bore).stream().map(mm -> usual(which, mm)).findFirst();
+            }
+        }
+        return OptionalDouble.empty();
     }
 
     MachineForm with(Field field, String text) {
@@ -234,8 +252,8 @@ record MachineForm(Map<Field, String> texts, Fuel fuel) {
         }
         return Optional.of(new ThrottleBody(
                 mm.getAsDouble(),
-                number(all[bore.ordinal() + 1]).orElse(Math.min(USUAL_SHAFT_MM, mm.getAsDouble() / 4)),
-                number(all[bore.ordinal() + 2]).orElse(USUAL_CLOSED_DEG),
-                number(all[bore.ordinal() + 3]).orElse(USUAL_OPEN_DEG)));
+                number(all[bore.ordinal() + 1]).orElse(usual(0, mm.getAsDouble())),
+                number(all[bore.ordinal() + 2]).orElse(usual(1, mm.getAsDouble())),
+                number(all[bore.ordinal() + 3]).orElse(usual(2, mm.getAsDouble()))));
     }
 }

@@ -81,6 +81,23 @@ class MachineModelTest {
     }
 
     @Test
+    void whatIsUsualIsShownAsUsualAndNotAsTold() {
+        model.textProperty(MachineForm.Field.BORE_BEFORE).set("38");
+        model.commit();
+        assertEquals(8, session.job().machine().before().orElseThrow().shaftMm());
+        assertEquals("", model.textProperty(MachineForm.Field.SHAFT_BEFORE).get());
+        assertEquals("usual 8", model.prompt(MachineForm.Field.SHAFT_BEFORE));
+        assertEquals("usual 85", model.prompt(MachineForm.Field.OPEN_BEFORE));
+        assertEquals("not known", model.prompt(MachineForm.Field.SHAFT_AFTER));
+        model.textProperty(MachineForm.Field.SHAFT_BEFORE).set("8");
+        model.commit();
+        assertEquals("8", model.textProperty(MachineForm.Field.SHAFT_BEFORE).get(), "what was typed stays");
+        model.textProperty(MachineForm.Field.SHAFT_BEFORE).set("9");
+        model.commit();
+        assertEquals("9", MachineForm.of(session.job()).texts().get(MachineForm.Field.SHAFT_BEFORE));
+    }
+
+    @Test
     void anEmptyFieldMeansNotKnown() {
         session.openSample();
         model.textProperty(MachineForm.Field.BORE_BEFORE).set("");

@@ -245,6 +245,9 @@ class WindowTest {
         robot.type(KeyCode.ENTER);
         assertEquals(31, session.job().proposal().maxAddPercent());
         assertEquals("", problem.getText());
+        robot.press(KeyCode.SHORTCUT, KeyCode.Z).release(KeyCode.Z, KeyCode.SHORTCUT);
+        assertEquals(before, session.job().proposal().maxAddPercent(), "right after changing it");
+        assertEquals(before, Double.parseDouble(cap.getText()));
     }
 
     @Test
