@@ -15,6 +15,7 @@ import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
 import javafx.scene.control.Tooltip;
+import javafx.scene.input.Clipboard;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.FlowPane;
@@ -58,7 +59,12 @@ public final class TablesView implements StagePane {
         }
         VBox.setVgrow(place, Priority.ALWAYS);
         Label below = new Label(Words.of("tables.below"));
-        root = new VBox(12, Parts.heading(new Label(Words.of("tables.title")), below), toolbar(), place);
+        root = new VBox(
+                12,
+                Parts.heading(new Label(Words.of("tables.title")), below),
+                toolbar(),
+                new UnsaidPane(model.session().unsaid()).node(),
+                place);
         root.getStyleClass().add("work");
         facts.getStyleClass().add("explanation-inner");
         model.factsProperty().addListener((p, old, now) -> explain());
@@ -112,9 +118,15 @@ public final class TablesView implements StagePane {
                 curves);
     }
 
-    /** M, C and S choose how the table is looked at; X turns the curves. In curves the arrow keys go from cell to cell. */
+    /** Where there is no table, what was copied becomes one. M, C and S choose how the table is looked at; X turns the curves. In curves the arrow keys go from cell to cell. */
     private void key(KeyEvent event) {
         boolean typing = event.getTarget() instanceof javafx.scene.control.TextInputControl;
+        boolean pastes = event.isShortcutDown() && event.getCode() == KeyCode.V;
+        if (!typing && pastes && model.table().isEmpty()) {
+            model.session().unsaid().paste(copied());
+            event.consume();
+            return;
+        }
         if (typing || event.isShortcutDown() || event.isAltDown()) {
             return;
         }
@@ -144,6 +156,11 @@ public final class TablesView implements StagePane {
                 return;
         }
         event.consume();
+    }
+
+    private static String copied() {
+        String text = Clipboard.getSystemClipboard().getString();
+        return text == null ? "" : text;
     }
 
     private void curveKey(KeyCode code) {
