@@ -2,7 +2,6 @@ package fuelwright.work;
 
 import fuelwright.job.Job;
 import fuelwright.safety.Caution;
-import fuelwright.table.Quantity;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
@@ -13,11 +12,7 @@ final class DeadTimeUntold {
     private DeadTimeUntold() {}
 
     static Optional<Caution> of(Job job) {
-        boolean untold = job.fuelTable()
-                        .filter(t -> t.quantity() == Quantity.INJECTOR_PULSE)
-                        .isPresent()
-                && job.proposal().deadTimeToldMs().isEmpty();
-        return untold
+        return job.asksForDeadTime()
                 ? Optional.of(new Caution(
                         "dead-time-untold",
                         Caution.Level.CHECK,

@@ -257,6 +257,9 @@ public record Opened(
                 result = another.job();
             }
         }
+        if (hasFuelTable() && result.asksForDeadTime()) {
+            said.add(Issue.warning("", 0, 0, Words.of("open.deadtime"), Words.of("open.deadtime.todo")));
+        }
         List<Ride> all = new ArrayList<>(waiting);
         all.addAll(rides);
         for (Ride ride : all) {

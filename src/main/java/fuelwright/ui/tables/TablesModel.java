@@ -333,7 +333,7 @@ public final class TablesModel {
 
     /** Whether the fuel table holds pulses of which nobody has said what dead time they contain. */
     boolean isDeadTimeUntold() {
-        return asksForDeadTime() && deadTimeToldMs().isEmpty();
+        return asksForDeadTime() && session.job().asksForDeadTime();
     }
 
     /** What the pulses are reckoned to contain. */
@@ -359,6 +359,9 @@ public final class TablesModel {
             return false;
         }
         session.edit(job -> job.withProposal(job.proposal().withDeadTimeMs(ms)));
+        if (ms.isPresent()) {
+            session.issues().removeIf(i -> i.todo().equals(Words.of("open.deadtime.todo")));
+        }
         return true;
     }
 

@@ -251,6 +251,9 @@ class SessionTest {
             assertTrue(asked.quantities().contains(Quantity.INJECTOR_PULSE), asked::toString);
             assertEquals(List.of(), asked.loads(), "the corner says that");
             session.unsaid().tell(asked, TableOptions.none().withQuantity(Quantity.INJECTOR_PULSE));
+            assertTrue(
+                    session.issues().get(0).what().contains("dead time can't be seen"),
+                    session.issues().toString());
             assertEquals(
                     Quantity.INJECTOR_PULSE,
                     session.job().fuelTable().orElseThrow().quantity());
