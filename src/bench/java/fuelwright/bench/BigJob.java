@@ -42,8 +42,7 @@ final class BigJob {
                         List.of(ride),
                         Machine.unknown(),
                         fuelwright.ride.RideOptions.defaults(),
-                        ProposalSettings.defaults(),
-                        true)
+                        ProposalSettings.defaults().withDeadTimeMs(0))
                 .load(Progress.NONE, Cancellation.NEVER)
                 .value()
                 .orElseThrow();

@@ -194,8 +194,7 @@ final class ProposeCommand implements Callable<Integer> {
                 rides.stream().map(RideArguments::files).toList(),
                 bodies.machine(),
                 options,
-                settings,
-                deadTime.ms().isPresent());
+                settings);
         Loaded<Job> read = ofCylinder(
                 hardware.on(TargetRatio.told(files.load(Progress.NONE, Cancellation.NEVER), targetRatio.ratio())));
         Loaded<Job> job = new Loaded<>(read.value().map(j -> j.withLimits(limits.on(j.limits()))), read.issues());
@@ -318,7 +317,7 @@ final class ProposeCommand implements Callable<Integer> {
         return ProposalSettings.defaults()
                 .withCaps(maxAddPercent, maxCutPercent)
                 .withStep(step)
-                .withDeadTimeMs(deadTime.ms().orElse(0));
+                .withDeadTimeMs(deadTime.ms());
     }
 
     private static void least(String option, double value) {

@@ -63,6 +63,7 @@ public record CellProposal(
         NOT_LEANED("leaned less: not measured well enough"),
         LEANED_LESS("leaned no further than the plain mean of its readings"),
         COMMANDED_RICHER("leaned no further than what the control unit asked for: richer than the target"),
+        DEAD_TIME_UNTOLD("not leaned: nobody has said whether the pulses contain the dead time"),
         CAP_ON_ADDING("capped: most added in one pass"),
         CAP_ON_TAKING("capped: most taken in one pass"),
         HELD("held by hand"),

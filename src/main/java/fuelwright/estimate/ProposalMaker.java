@@ -14,8 +14,8 @@ import java.util.Optional;
  * From estimate to figures for the hardware, by rules that err to the rich side: doubt adds fuel at high load, and so do a cell's own
  * readings that ask for more than its neighbours; a cell at high load is leaned only where it was measured and surely rich, and no further
  * than the plain mean of its readings; elsewhere a cell that wasn't measured is leaned only by what is beyond doubt; caps for
- * one pass; decisions by hand; rounding up at high load, to nearest elsewhere; where no cell is to be leaned, the old figure, rounded up.
- * Every step is kept for the explanation.
+ * one pass; no pulse is shortened while nobody has said what dead time it contains; decisions by hand; rounding up at high load, to nearest
+ * elsewhere; where no cell is to be leaned, the old figure, rounded up. Every step is kept for the explanation.
  */
 public final class ProposalMaker {
 
@@ -141,6 +141,10 @@ public final class ProposalMaker {
             guarded = asked;
             steps.add(new Step(Kind.COMMANDED_RICHER, Math.exp(guarded)));
         }
+        if (guarded < 0 && settings.deadTimeToldMs().isEmpty() && table.quantity() == Quantity.INJECTOR_PULSE) {
+            guarded = 0;
+            steps.add(new Step(Kind.DEAD_TIME_UNTOLD, Math.exp(guarded)));
+        }
         return Math.exp(guarded);
     }
 
@@ -163,11 +167,28 @@ public final class ProposalMaker {
      * taking away.
      */
     private double rounded(double before, double value, boolean up) {
-        double step = settings.step() > 0 ? settings.step() : table.quantity().finestStep();
-        double steps = value / step;
+        double step = step(table.quantity(), settings);
         double least = table.quantity().corrected(before, 1 - settings.maxCutPercent() / 100, settings.deadTimeMs());
-        boolean beyondCap = Math.rint(steps) < least / step - 1e-9;
-        double whole = up || beyondCap ? Math.ceil(steps - 1e-9) : Math.rint(steps);
+        boolean beyondCap = Math.rint(value / step) < least / step - 1e-9;
+        return toStep(value, step, up || beyondCap);
+    }
+
+    private static double step(Quantity quantity, ProposalSettings settings) {
+        return settings.step() > 0 ? settings.step() : quantity.finestStep();
+    }
+
+    /**
+     * A figure that a person took over from this cell, to the same step: never below it at high load nor where the cell wasn't measured.
+     *
+     * @param value in the table's own unit
+     */
+    public static double rounded(Quantity quantity, ProposalSettings settings, CellProposal cell, double value) {
+        return toStep(value, step(quantity, settings), cell.highLoad() || cell.standing() != Standing.MEASURED);
+    }
+
+    private static double toStep(double value, double step, boolean up) {
+        double steps = value / step;
+        double whole = up ? Math.ceil(steps - 1e-9) : Math.rint(steps);
         // Through a decimal, so that 3 × 0.1 is written as 0.3.
         return java.math.BigDecimal.valueOf(whole)
                 .multiply(java.math.BigDecimal.valueOf(step))

@@ -1,6 +1,7 @@
 package fuelwright.estimate;
 
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.TreeMap;
 
 /**
@@ -9,7 +10,7 @@ import java.util.TreeMap;
  * @param maxAddPercent most that one pass adds, %
  * @param maxCutPercent most that one pass takes away, %
  * @param step smallest step of a cell that the hardware takes, in the table's own unit; 0: none
- * @param deadTimeMs injector dead time contained in a pulse table, ms; 0 where it isn't
+ * @param deadTimeToldMs injector dead time contained in the pulses of a pulse table, ms, 0 where none is; empty until it is told
  * @param richSideZ how many standard errors are added at high load
  * @param leanNoCell whether no cell is leaned, whatever the estimate or a typed figure says: a choice of one handover, while a Stop stands
  * @param decisions cells fixed by hand, by cell number
@@ -18,7 +19,7 @@ public record ProposalSettings(
         double maxAddPercent,
         double maxCutPercent,
         double step,
-        double deadTimeMs,
+        OptionalDouble deadTimeToldMs,
         double richSideZ,
         boolean leanNoCell,
         Map<Integer, Decision> decisions) {
@@ -33,33 +34,44 @@ public record ProposalSettings(
         if (!(step >= 0)) {
             throw new IllegalArgumentException("step " + step + " must be at least 0");
         }
-        if (!(deadTimeMs >= 0)) {
-            throw new IllegalArgumentException("deadTimeMs " + deadTimeMs + " must be at least 0");
+        if (!(deadTimeToldMs.orElse(0) >= 0)) {
+            throw new IllegalArgumentException("deadTimeToldMs " + deadTimeToldMs + " must be at least 0");
         }
         decisions = java.util.Collections.unmodifiableMap(new TreeMap<>(decisions));
     }
 
     public static ProposalSettings defaults() {
-        return new ProposalSettings(40, 5, 0, 0, 1.65, false, Map.of());
+        return new ProposalSettings(40, 5, 0, OptionalDouble.empty(), 1.65, false, Map.of());
     }
 
     public ProposalSettings withCaps(double addPercent, double cutPercent) {
-        return new ProposalSettings(addPercent, cutPercent, step, deadTimeMs, richSideZ, leanNoCell, decisions);
+        return new ProposalSettings(addPercent, cutPercent, step, deadTimeToldMs, richSideZ, leanNoCell, decisions);
     }
 
     public ProposalSettings withStep(double other) {
-        return new ProposalSettings(maxAddPercent, maxCutPercent, other, deadTimeMs, richSideZ, leanNoCell, decisions);
+        return new ProposalSettings(
+                maxAddPercent, maxCutPercent, other, deadTimeToldMs, richSideZ, leanNoCell, decisions);
+    }
+
+    /** What pulses are reckoned to contain, ms: what was told; until then nothing, by which no addition comes out too small. */
+    public double deadTimeMs() {
+        return deadTimeToldMs.orElse(0);
     }
 
     public ProposalSettings withDeadTimeMs(double other) {
+        return withDeadTimeMs(OptionalDouble.of(other));
+    }
+
+    /** @param other empty: not told */
+    public ProposalSettings withDeadTimeMs(OptionalDouble other) {
         return new ProposalSettings(maxAddPercent, maxCutPercent, step, other, richSideZ, leanNoCell, decisions);
     }
 
     public ProposalSettings withDecisions(Map<Integer, Decision> other) {
-        return new ProposalSettings(maxAddPercent, maxCutPercent, step, deadTimeMs, richSideZ, leanNoCell, other);
+        return new ProposalSettings(maxAddPercent, maxCutPercent, step, deadTimeToldMs, richSideZ, leanNoCell, other);
     }
 
     public ProposalSettings withLeanNoCell(boolean other) {
-        return new ProposalSettings(maxAddPercent, maxCutPercent, step, deadTimeMs, richSideZ, other, decisions);
+        return new ProposalSettings(maxAddPercent, maxCutPercent, step, deadTimeToldMs, richSideZ, other, decisions);
     }
 }

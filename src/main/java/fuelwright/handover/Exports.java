@@ -5,6 +5,7 @@ import fuelwright.table.Quantity;
 import fuelwright.table.Table;
 import fuelwright.table.TableWriter;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -51,14 +52,7 @@ public final class Exports {
                 READINGS, table(handed, of(handed, Quantity.READINGS, c -> readings(estimate.independentReadings(c)))));
         files.put(UNCERTAINTY, table(handed, of(handed, Quantity.UNCERTAINTY, estimate::uncertaintyPercent)));
         files.put(SHORTFALL, table(handed, of(handed, Quantity.SHORTFALL, estimate::shortfallPercent)));
-        files.put(
-                CHANGE,
-                table(
-                        handed,
-                        of(
-                                handed,
-                                Quantity.CHANGE,
-                                c -> handed.proposal().cell(c).changePercent())));
+        files.put(CHANGE, table(handed, change(handed)));
         handed.hardware()
                 .ifPresent(h -> files.put(
                         HARDWARE,
@@ -91,6 +85,22 @@ public final class Exports {
             cells[c] = Figures.rounded(figure.applyAsDouble(c), DECIMALS);
         }
         return like.with(quantity, cells).ofCylinder(like.cylinder());
+    }
+
+    /** Of the fuel; where dead time in the pulses makes the figures change by less, that is said. */
+    private static Table change(Handed handed) {
+        Table change =
+                of(handed, Quantity.CHANGE, c -> handed.proposal().cell(c).changePercent());
+        double deadMs = handed.proposal().settings().deadTimeMs();
+        if (handed.proposal().before().quantity() != Quantity.INJECTOR_PULSE || !(deadMs > 0)) {
+            return change;
+        }
+        List<Table.Note> notes = new ArrayList<>(change.notes());
+        notes.add(new Table.Note(
+                "of",
+                "the fuel; the figures change by less, their dead time of " + Figures.trimmed(deadMs, 3)
+                        + " ms stays"));
+        return change.withNotes(notes);
     }
 
     /** 0 means 'without evidence', so the least evidence must not round to it. */

@@ -153,6 +153,7 @@ final class ReportContent {
         injectors.count().ifPresent(count -> rows.add(row("Injectors", Integer.toString(count))));
         injectors.beforeCm3PerMin().ifPresent(flow -> rows.add(row("Injector before", flow(flow))));
         injectors.afterCm3PerMin().ifPresent(flow -> rows.add(row("Injector now", flow(flow))));
+        injectors.deadTimeMs().ifPresent(ms -> rows.add(row("Injector dead time", Figures.trimmed(ms, 3) + " ms")));
         machine.altitudeM().ifPresent(m -> rows.add(row("Altitude", Figures.trimmed(m, 0) + " m")));
         if (!machine.hasBodyChange()) {
             rows.add(row("Bore forecast", "not possible: displacement, number of bodies and both bores must be known"));
@@ -313,8 +314,13 @@ final class ReportContent {
                     "What the hardware holds", handed.job().hardware().holds().words()));
             rows.add(row("On the hardware's cells", hardware.sentence()));
         });
-        if (settings.deadTimeMs() > 0) {
-            rows.add(row("Injector dead time in the pulses", Figures.trimmed(settings.deadTimeMs(), 3) + " ms"));
+        if (handed.proposal().before().quantity() == Quantity.INJECTOR_PULSE) {
+            double ms = settings.deadTimeMs();
+            rows.add(row(
+                    "Dead time in the pulses",
+                    settings.deadTimeToldMs().isEmpty()
+                            ? "not told: added as if none, no pulse shortened"
+                            : ms > 0 ? Figures.trimmed(ms, 3) + " ms" : "none"));
         }
         return rows;
     }

@@ -162,6 +162,14 @@ public record Job(
         return targetRatio.orElse(MixtureScale.USUAL_DISPLAY_RATIO);
     }
 
+    /** Whether the fuel table holds pulses of which nobody has said what dead time they contain. */
+    public boolean asksForDeadTime() {
+        return proposal.deadTimeToldMs().isEmpty()
+                && fuelTable
+                        .filter(t -> t.quantity() == Quantity.INJECTOR_PULSE)
+                        .isPresent();
+    }
+
     /** Whether the target is AFR and nobody has said by which ratio it is lambda. */
     public boolean asksForTargetRatio() {
         return targetRatio.isEmpty()

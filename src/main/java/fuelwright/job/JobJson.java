@@ -47,6 +47,7 @@ final class JobJson {
         machine.injectors().count().ifPresent(v -> node.put("injectors", v));
         machine.injectors().beforeCm3PerMin().ifPresent(v -> node.put("injectorBeforeCm3PerMin", v));
         machine.injectors().afterCm3PerMin().ifPresent(v -> node.put("injectorAfterCm3PerMin", v));
+        machine.injectors().deadTimeMs().ifPresent(v -> node.put("injectorDeadTimeMs", v));
         machine.altitudeM().ifPresent(v -> node.put("altitudeM", v));
         return node;
     }
@@ -71,7 +72,8 @@ final class JobJson {
                                 ? OptionalInt.of(node.path("injectors").asInt())
                                 : OptionalInt.empty(),
                         number(node, "injectorBeforeCm3PerMin"),
-                        number(node, "injectorAfterCm3PerMin")),
+                        number(node, "injectorAfterCm3PerMin"),
+                        number(node, "injectorDeadTimeMs")),
                 number(node, "altitudeM"));
     }
 
@@ -122,6 +124,7 @@ final class JobJson {
         put(node, "maxCutPercent", p.maxCutPercent());
         put(node, "step", p.step());
         put(node, "deadTimeMs", p.deadTimeMs());
+        node.put("deadTimeTold", p.deadTimeToldMs().isPresent());
         put(node, "richSideZ", p.richSideZ());
         if (p.leanNoCell()) {
             node.put("leanNoCell", true);
@@ -147,10 +150,16 @@ final class JobJson {
                 number(node, "maxAddPercent").orElse(d.maxAddPercent()),
                 number(node, "maxCutPercent").orElse(d.maxCutPercent()),
                 number(node, "step").orElse(d.step()),
-                number(node, "deadTimeMs").orElse(d.deadTimeMs()),
+                deadTime(node),
                 number(node, "richSideZ").orElse(d.richSideZ()),
                 node.path("leanNoCell").asBoolean(),
                 decisions);
+    }
+
+    /** A 0 of older files may be an answer or none: it is asked once more. */
+    private static OptionalDouble deadTime(JsonNode node) {
+        OptionalDouble ms = number(node, "deadTimeMs");
+        return ms.orElse(0) > 0 || node.path("deadTimeTold").asBoolean() ? ms : OptionalDouble.empty();
     }
 
     static ObjectNode limits(Limits limits) {

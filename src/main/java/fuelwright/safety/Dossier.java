@@ -59,6 +59,9 @@ final class Dossier {
     /** Injector dead time contained in a pulse table, ms. */
     final double deadTimeMs;
 
+    /** Dead time of the injectors themselves, ms: that of the machine; where it isn't known, what the table's pulses contain. */
+    final double injectorDeadTimeMs;
+
     Dossier(CaseFile file) {
         this(file, Pace.unheard());
     }
@@ -83,6 +86,7 @@ final class Dossier {
             wellInside[c] = LoadThreshold.isWellInside(test, fuel.speedAt(c), throttle, kpa);
         }
         deadTimeMs = file.proposal().map(p -> p.settings().deadTimeMs()).orElse(0.0);
+        injectorDeadTimeMs = file.machine().injectors().deadTimeMs().orElse(deadTimeMs);
         flow = FlowModel.of(file.machine(), fuel, deadTimeMs);
         pace.next(TRACED_SHARE, rides());
         for (int r = 0; r < rides(); r++) {
@@ -106,6 +110,7 @@ final class Dossier {
         highCells = like.highCells;
         wellInside = like.wellInside;
         deadTimeMs = like.deadTimeMs;
+        injectorDeadTimeMs = like.injectorDeadTimeMs;
         flow = like.flow;
         traces.addAll(like.traces);
         thresholds.addAll(like.thresholds);

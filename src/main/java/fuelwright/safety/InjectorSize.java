@@ -89,10 +89,7 @@ final class InjectorSize {
                 * machine.injectors().afterCm3PerMin().getAsDouble()
                 / 60
                 * densityGPerCm3(machine.fuel());
-        double dead = Injectors.dutyPercent(
-                d.topRpm(),
-                d.proposal().map(p -> p.settings().deadTimeMs()).orElse(0.0),
-                d.limits.of(Limit.INJECTIONS_PER_CYCLE));
+        double dead = Injectors.dutyPercent(d.topRpm(), d.injectorDeadTimeMs, d.limits.of(Limit.INJECTIONS_PER_CYCLE));
         return OptionalDouble.of(100 * fuelGPerS / mostGPerS + dead);
     }
 

@@ -1,7 +1,6 @@
 package fuelwright.safety;
 
 import fuelwright.estimate.CellProposal;
-import fuelwright.estimate.Proposal;
 import fuelwright.ride.Column;
 import fuelwright.ride.Ride;
 import fuelwright.ride.Role;
@@ -90,7 +89,7 @@ final class Injectors implements Rule {
         Column load =
                 ride.column(byThrottle ? Role.THROTTLE : Role.MANIFOLD_PRESSURE).orElse(null);
         double perCycle = d.limits.of(Limit.INJECTIONS_PER_CYCLE);
-        double deadMs = deadTimeMs(d);
+        double deadMs = d.injectorDeadTimeMs;
         double[] last = new double[READINGS];
         int[] rows = new int[READINGS];
         int n = 0;
@@ -117,10 +116,6 @@ final class Injectors implements Rule {
             }
         }
         return peak;
-    }
-
-    private static double deadTimeMs(Dossier d) {
-        return d.proposal().map(Proposal::settings).map(s -> s.deadTimeMs()).orElse(0.0);
     }
 
     /** From which duty on something is said: a Stop limit set below that of the Check still counts. */
@@ -172,6 +167,11 @@ final class Injectors implements Rule {
     private static void byTable(Dossier d, List<Caution> out) {
         double top = d.file.machine().redlineRpm().orElse(Double.POSITIVE_INFINITY);
         double perCycle = d.limits.of(Limit.INJECTIONS_PER_CYCLE);
+        // The unit adds what the table was said not to contain.
+        boolean told = d.proposal()
+                .filter(p -> p.settings().deadTimeToldMs().isPresent())
+                .isPresent();
+        double outside = told ? Math.max(0, d.injectorDeadTimeMs - d.deadTimeMs) : 0;
         TreeSet<Integer> check = new TreeSet<>();
         TreeSet<Integer> stop = new TreeSet<>();
         double most = 0;
@@ -180,7 +180,7 @@ final class Injectors implements Rule {
             int cell = c;
             double pulse = Math.max(
                     d.fuel.at(c), d.proposal().map(p -> p.cell(cell).after()).orElse(0.0));
-            double duty = dutyPercent(d.fuel.speedAt(c), pulse, perCycle);
+            double duty = dutyPercent(d.fuel.speedAt(c), pulse + outside, perCycle);
             if (d.fuel.speedAt(c) > top || duty < least(d)) {
                 continue;
             }
@@ -198,8 +198,9 @@ final class Injectors implements Rule {
                     "The table asks more than the injectors have",
                     String.format(
                             Locale.ROOT,
-                            "%s of the pulse table ask for a duty of %.0f %% or more; most: %.0f %% at %s",
+                            "%s of the pulse table %s for a duty of %.0f %% or more; most: %.0f %% at %s",
                             Say.cells(cells.size()),
+                            cells.size() == 1 ? "asks" : "ask",
                             d.limits.of(stop.isEmpty() ? Limit.DUTY_CHECK : Limit.DUTY_STOP),
                             most,
                             Say.cell(d.fuel, worst)),

@@ -77,7 +77,8 @@ final class PulseAgainstTable implements Rule {
         if (seen.size() < LEAST_CELLS) {
             return;
         }
-        Fit fit = best(seen, d.deadTimeMs, Double.isFinite(seen.get(0).kpa));
+        double known = table.quantity() == Quantity.INJECTOR_PULSE ? d.deadTimeMs : d.injectorDeadTimeMs;
+        Fit fit = best(seen, known, Double.isFinite(seen.get(0).kpa));
         double[] sorted = Arrays.stream(fit.log).map(Math::abs).sorted().toArray();
         if (fit.log.length == 0 || sorted[sorted.length / 2] > AGREEING_LOG) {
             return;

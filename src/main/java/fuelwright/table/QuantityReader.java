@@ -46,6 +46,22 @@ final class QuantityReader {
         return Optional.of(new Stated(quantity, scale));
     }
 
+    /** As somebody told it of a file whose own line isn't known; the unit of that line still counts where it fits. */
+    static Optional<Stated> told(Quantity quantity, String text, int line, Problems problems) {
+        return read(written(quantity).replaceAll("\\[.*", "") + unit(text), line, problems);
+    }
+
+    private static String unit(String text) {
+        String unit = AxisLabel.of(text).unitText();
+        return unit.isEmpty() ? "" : "[" + unit + "]";
+    }
+
+    /** Whether the line names a quantity in a unit that fits. */
+    static boolean isKnown(String text) {
+        Problems unsaid = new Problems("");
+        return read(text, 0, unsaid).isPresent();
+    }
+
     private static double scale(Quantity quantity, String unitText) {
         if (unitText.isEmpty() || unitText.equals(quantity.unit())) {
             return 1;

@@ -4,10 +4,11 @@ import java.util.Objects;
 import java.util.Optional;
 
 /**
- * What the user tells the reader about a table whose file doesn't say it. What the file says itself wins.
+ * What the user tells the reader about a table whose file doesn't say it. What the file says itself wins where it can be
+ * understood.
  *
  * @param loadKind what the load axis measures, where the file names no axes; not engine speed
- * @param quantity what the cells hold, where the file has no {@code # quantity:} line
+ * @param quantity what the cells hold, where the file has no {@code # quantity:} line, or one that isn't known
  */
 public record TableOptions(Optional<Axis.Kind> loadKind, Optional<Quantity> quantity) {
 

@@ -66,6 +66,11 @@ public final class TableReader {
         return read(text, options, problems);
     }
 
+    /** What a table's file holds, whatever its encoding. */
+    public static String text(String name, byte[] bytes) {
+        return TextDecoder.decode(name, bytes, new ArrayList<>());
+    }
+
     public static Loaded<Table> read(String name, String text) {
         return read(name, text, TableOptions.none());
     }
@@ -111,7 +116,9 @@ public final class TableReader {
                         remark.line(), 0, "The quantity was already given in line " + statedAt, "Keep one of them");
             } else {
                 statedAt = remark.line();
-                stated = QuantityReader.read(value, remark.line(), problems);
+                stated = options.quantity().isPresent() && !QuantityReader.isKnown(value)
+                        ? QuantityReader.told(options.quantity().get(), value, remark.line(), problems)
+                        : QuantityReader.read(value, remark.line(), problems);
             }
         }
         if (statedAt == 0 && options.quantity().isPresent()) {

@@ -171,6 +171,7 @@ public final class Analyse {
         List<Caution> cautions = new ArrayList<>(findings.judge(proposal));
         hardware.ifPresent(h -> cautions.addAll(h.cautions()));
         RatioUntold.of(job).ifPresent(cautions::add);
+        DeadTimeUntold.of(job).ifPresent(cautions::add);
         ScreensOff.of(job).ifPresent(cautions::add);
         cautions.sort(Comparator.comparing(Caution::level));
         Analysis analysis = new Analysis(

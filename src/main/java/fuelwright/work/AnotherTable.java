@@ -1,6 +1,7 @@
 package fuelwright.work;
 
 import fuelwright.estimate.Decision;
+import fuelwright.estimate.ProposalSettings;
 import fuelwright.job.Job;
 import fuelwright.job.JobRide;
 import fuelwright.job.PastTable;
@@ -10,6 +11,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * Another fuel table takes the place of the job's. Rides so far were made with the one that was there, and keep it: read as if the new one had
@@ -78,8 +80,15 @@ public record AnotherTable(Job job, int keeping, boolean canServe, int entered, 
         Job next = job.withFuelTable(now)
                 .withRides(rides)
                 .withPast(past)
-                .withProposal(job.proposal().withDecisions(decisions).withLeanNoCell(false));
+                .withProposal((old.quantity() == now.quantity() ? job.proposal() : untold(job.proposal()))
+                        .withDecisions(decisions)
+                        .withLeanNoCell(false));
         return new AnotherTable(next, keeping, sameKind, entered, all - entered - decisions.size());
+    }
+
+    /** What the cells of another quantity contained says nothing of these. */
+    private static ProposalSettings untold(ProposalSettings settings) {
+        return settings.withDeadTimeMs(OptionalDouble.empty());
     }
 
     private static boolean isEntered(Decision decision, double figure) {

@@ -111,14 +111,13 @@ public final class FirstRide {
 
     /** Of a job with a fuel table; its target table, where it has one, is looked at for lean cells. */
     public static Loaded<Outcome> of(Job job) {
-        double deadTimeMs = job.proposal().deadTimeMs();
         boolean target = job.targetTable().filter(t -> t.quantity().isMixture()).isPresent();
         Loaded<Outcome> outcome = of(
                 job.name(),
                 job.fuelTable().orElseThrow(),
                 target ? Optional.of(Usable.targetLambda(job)) : Optional.empty(),
                 job.machine(),
-                deadTimeMs > 0 ? OptionalDouble.of(deadTimeMs) : OptionalDouble.empty(),
+                job.proposal().deadTimeToldMs(),
                 job.hardware().keepsCells() ? job.proposal().step() : 0);
         return job.rides().isEmpty()
                 ? outcome

@@ -1,6 +1,7 @@
 package fuelwright.work;
 
 import fuelwright.issue.Issue;
+import fuelwright.table.Numerals;
 import fuelwright.table.Quantity;
 import fuelwright.table.Table;
 import java.util.ArrayList;
@@ -41,10 +42,11 @@ final class FuelCells {
                         file,
                         0,
                         0,
-                        "the cell at " + table.speedAt(cell) + " rpm, " + table.loadAt(cell) + " "
-                                + table.load().kind().unit().symbol() + " holds " + table.at(cell) + " "
-                                + table.quantity().unit() + ", which delivers no fuel"
-                                + (dead > 0 ? " with a dead time of " + dead + " ms" : ""),
+                        "the cell at " + Numerals.shortest(table.speedAt(cell)) + " rpm, "
+                                + Numerals.shortest(table.loadAt(cell)) + " "
+                                + table.load().kind().unit().symbol() + " holds " + Numerals.shortest(table.at(cell))
+                                + " " + table.quantity().unit() + ", which delivers no fuel"
+                                + (dead > 0 ? " with a dead time of " + Numerals.shortest(dead) + " ms" : ""),
                         "Correct the cell" + (dead > 0 ? ", or the dead time" : "")));
             }
         }

@@ -62,6 +62,7 @@ public final class JobFacts {
             }
         });
         parts.add(record.gain().value().map(g -> "part gave " + mean(g)).orElseGet(record::whyNoGain));
+        SameJob.also(record).ifPresent(parts::add);
         return String.join(", ", parts);
     }
 

@@ -15,7 +15,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
 /**
  * The files and settings that a job is put together from.
@@ -27,7 +26,6 @@ import java.util.OptionalDouble;
  * @param machine what is known of engine and change
  * @param options how the rides are to be read
  * @param settings rules of the proposal
- * @param deadTimeTold whether the dead time among them was told, not merely left at 0
  */
 public record JobFiles(
         String name,
@@ -36,8 +34,7 @@ public record JobFiles(
         List<RideFiles> rides,
         Machine machine,
         RideOptions options,
-        ProposalSettings settings,
-        boolean deadTimeTold) {
+        ProposalSettings settings) {
 
     /**
      * One ride's files.
@@ -74,7 +71,7 @@ public record JobFiles(
     public Loaded<Job> load(Progress progress, Cancellation cancellation) {
         List<Issue> issues = new ArrayList<>();
         Optional<Table> fuel = keep(OpenTable.fuel(table), issues);
-        fuel.ifPresent(t -> issues.addAll(FuelCells.objections(nameOf(table), t, deadTimeMs())));
+        fuel.ifPresent(t -> issues.addAll(FuelCells.objections(nameOf(table), t, settings.deadTimeToldMs())));
         Optional<Table> wanted = keep(OpenTable.target(target), issues);
         List<JobRide> made = new ArrayList<>();
         for (RideFiles files : rides) {
@@ -111,10 +108,6 @@ public record JobFiles(
                 .withProposal(settings)
                 .withDisplayRatio(options.afrScale().orElse(MixtureScale.USUAL_DISPLAY_RATIO));
         return Loaded.of(job, issues);
-    }
-
-    private OptionalDouble deadTimeMs() {
-        return deadTimeTold ? OptionalDouble.of(settings.deadTimeMs()) : OptionalDouble.empty();
     }
 
     private static String nameOf(Path file) {

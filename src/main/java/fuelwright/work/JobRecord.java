@@ -10,6 +10,7 @@ import fuelwright.job.StoredRide;
 import fuelwright.power.Breathing;
 import fuelwright.table.Table;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -64,6 +65,13 @@ public record JobRecord(
         StoredJob before = stored.orElseThrow();
         StoredJob now = new StoredJob(before.job(), before.rides(), Optional.of(results));
         return new JobRecord(file, place, Optional.of(now), gain(now), issues);
+    }
+
+    /** The same with something more to say about it. */
+    JobRecord remarked(Issue issue) {
+        List<Issue> all = new ArrayList<>(issues);
+        all.add(issue);
+        return new JobRecord(file, place, stored, gain, all);
     }
 
     /** Whether it lacks results although it holds all that they follow from. */

@@ -4,7 +4,9 @@ import fuelwright.handover.StopNotes;
 import fuelwright.issue.Issue;
 import fuelwright.issue.Loaded;
 import fuelwright.table.Table;
+import fuelwright.table.TableOptions;
 import fuelwright.table.TableReader;
+import fuelwright.table.Unsaid;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -37,6 +39,11 @@ public final class OpenTable {
                 .flatMap(t -> FileKind.wrongTargetTable(file, t))
                 .map(Loaded::<Table>refused)
                 .orElse(loaded);
+    }
+
+    /** A table of which somebody said what it doesn't say itself. */
+    public static Loaded<Table> told(Unsaid file, TableOptions said) {
+        return withCarriedCautions(Path.of(file.name()), file.told(said));
     }
 
     private static Loaded<Table> named(Path file, String as) {

@@ -31,7 +31,7 @@ public final class Records {
     private Records() {}
 
     /**
-     * Every job below a folder, ordered by place. Folders and files whose names begin with a dot are passed over, links aren't followed.
+     * Every job below a folder, ordered by place; one that lies in several places once, as its newest file has it. Folders and files whose names begin with a dot are passed over, links aren't followed.
      *
      * @throws WorkException if the folder can't be read
      * @throws Cancellation.CancelledException if it isn't wanted any more
@@ -44,7 +44,7 @@ public final class Records {
             progress.at((double) records.size() / files.size(), "reading " + file.getFileName());
             records.add(one(folder, file));
         }
-        return records;
+        return SameJob.once(records);
     }
 
     /** One job file as a record of its own folder. */

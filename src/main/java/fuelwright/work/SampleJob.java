@@ -71,8 +71,7 @@ public final class SampleJob {
                             rides,
                             MACHINE,
                             RideOptions.defaults(),
-                            ProposalSettings.defaults(),
-                            false)
+                            ProposalSettings.defaults())
                     .load(Progress.NONE, Cancellation.NEVER);
         } catch (IOException e) {
             throw cannotOpen(e);

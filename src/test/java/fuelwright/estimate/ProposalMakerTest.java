@@ -265,6 +265,25 @@ class ProposalMakerTest {
     }
 
     @Test
+    void whileNobodySaidWhatPulsesContainNoneIsShortened() {
+        double rich = Math.log(0.97);
+        ProposalSettings told = SETTINGS.withDeadTimeMs(0);
+        assertEquals(
+                2.91,
+                propose(Quantity.INJECTOR_PULSE, 3, LIGHT, rich, SURE, MANY, told)
+                        .after(),
+                1e-9);
+        CellProposal untold = propose(Quantity.INJECTOR_PULSE, 3, LIGHT, rich, SURE, MANY, SETTINGS);
+        assertEquals(3, untold.after(), 1e-9);
+        assertEquals(List.of(Kind.FITTED, Kind.DEAD_TIME_UNTOLD), kinds(untold));
+        assertEquals(
+                2.91,
+                propose(Quantity.VOLUMETRIC_EFFICIENCY, 3, LIGHT, rich, SURE, MANY, SETTINGS)
+                        .after(),
+                0.051);
+    }
+
+    @Test
     void stepsAreInTheirOrderAndTheLastOneIsWhatTheCellGets() {
         Random random = new Random(8);
         for (int i = 0; i < 4000; i++) {

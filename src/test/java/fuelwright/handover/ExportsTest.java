@@ -63,6 +63,16 @@ class ExportsTest {
     }
 
     @Test
+    void export03b_where_pulses_contain_dead_time_it_is_said_that_the_change_is_of_the_fuel() {
+        String plain = text(Exports.files(MadeUpHandover.with("job", List.of())), Exports.CHANGE);
+        assertFalse(plain.contains("# of:"), plain);
+        String pulses = text(Exports.files(MadeUpHandover.ofPulses(0.85)), Exports.CHANGE);
+        assertTrue(
+                pulses.contains("# of: the fuel; the figures change by less, their dead time of 0.85 ms stays"),
+                pulses);
+    }
+
+    @Test
     void export04_while_a_stop_stands_every_table_carries_it_above_its_grid() {
         Map<String, byte[]> files = Exports.files(MadeUpHandover.with(
                 "job", List.of(MadeUpHandover.stop("Lean\r\nunder load"), MadeUpHandover.check("Unridden"))));

@@ -17,6 +17,7 @@ import fuelwright.safety.Caution;
 import fuelwright.screen.ScreenSettings;
 import fuelwright.screen.ScreenedRide;
 import fuelwright.screen.Screens;
+import fuelwright.table.Quantity;
 import fuelwright.table.Table;
 import fuelwright.table.TableReader;
 import fuelwright.unit.Unit;
@@ -39,7 +40,20 @@ public final class MadeUpHandover {
     }
 
     public static Handed with(String name, List<Caution> cautions) {
+        return with(name, cautions, fuelTable(), ProposalSettings.defaults());
+    }
+
+    /** The same figures taken for pulses that contain a dead time. */
+    static Handed ofPulses(double deadTimeMs) {
         Table table = fuelTable();
+        return with(
+                "job",
+                List.of(),
+                table.with(Quantity.INJECTOR_PULSE, table.toArray()),
+                ProposalSettings.defaults().withDeadTimeMs(deadTimeMs));
+    }
+
+    private static Handed with(String name, List<Caution> cautions, Table table, ProposalSettings settings) {
         Estimate estimate = MadeUpEstimates.estimate(
                 table,
                 c -> 0.25 * Math.exp(-table.loadAt(c) / 18) - 0.02 * table.loadAt(c) / 100 * (table.speedAt(c) / 9000),
@@ -64,7 +78,7 @@ public final class MadeUpHandover {
                 job,
                 List.of(screened),
                 estimate,
-                MadeUpEstimates.proposal(estimate, ProposalSettings.defaults()),
+                MadeUpEstimates.proposal(estimate, settings),
                 Optional.of(new Validation(8, 2310, 11.83, 1.94, Map.of(20, new Validation.Cell(3, 40, 12.5, 1.2)))),
                 cautions);
     }

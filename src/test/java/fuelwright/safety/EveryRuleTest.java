@@ -602,7 +602,7 @@ class EveryRuleTest {
                 Optional.empty(),
                 Fuel.PETROL,
                 OptionalDouble.of(8000),
-                new InjectorSet(OptionalInt.of(2), known(before), known(after)),
+                new InjectorSet(OptionalInt.of(2), known(before), known(after), OptionalDouble.empty()),
                 OptionalDouble.empty());
     }
 

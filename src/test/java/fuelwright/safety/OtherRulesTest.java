@@ -5,6 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import fuelwright.airflow.InjectorSet;
+import fuelwright.airflow.Machine;
+import fuelwright.estimate.ProposalSettings;
 import fuelwright.estimate.SensorFit;
 import fuelwright.estimate.SensorModel;
 import fuelwright.estimate.Standing;
@@ -14,6 +17,8 @@ import fuelwright.table.Quantity;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 
 /** Each rule: a case that fires, one just below, one with the data missing. */
@@ -90,6 +95,25 @@ class OtherRulesTest {
         planted.fuelTable = PlantedCase.table(Quantity.INJECTOR_PULSE, PlantedCase.THROTTLE, c -> 12.6);
         planted.evidence(0, 0.005, 50);
         assertQuiet("injector-duty-table", planted);
+    }
+
+    @Test
+    void deadTimeThatTheTableDoesNotContainCountsForItsDuty() {
+        PlantedCase planted = new PlantedCase();
+        planted.fuelTable =
+                PlantedCase.table(Quantity.INJECTOR_PULSE, PlantedCase.THROTTLE, c -> c == cell(6, 7) ? 12.6 : 5);
+        planted.evidence(0, 0.005, 50);
+        planted.machine = Machine.unknown()
+                .with(new InjectorSet(
+                        OptionalInt.empty(), OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.of(0.9)));
+        assertQuiet("injector-duty-table", planted);
+        planted.settings = ProposalSettings.defaults().withDeadTimeMs(0.9);
+        assertQuiet("injector-duty-table", planted);
+        planted.settings = ProposalSettings.defaults().withDeadTimeMs(0);
+        assertLevel(CHECK, "injector-duty-table", planted);
+        assertTrue(
+                planted.judge().stream().anyMatch(c -> c.what().startsWith("1 cell of the pulse table asks for")),
+                () -> planted.judge().toString());
     }
 
     @Test

@@ -39,6 +39,7 @@ final class PlantedCase {
 
     Fuel fuel = Fuel.PETROL;
     Machine machine;
+    ProposalSettings settings = ProposalSettings.defaults();
     Table fuelTable = table(Quantity.VOLUMETRIC_EFFICIENCY, THROTTLE, c -> 80);
     Table target = targetOn(THROTTLE);
     final List<CaseFile.JudgedRide> rides = new ArrayList<>();
@@ -149,7 +150,7 @@ final class PlantedCase {
                 : Optional.empty();
         Optional<Proposal> proposal = proposed == null
                 ? Optional.empty()
-                : Optional.of(PlantedEvidence.proposal(fuelTable, ProposalSettings.defaults(), proposed));
+                : Optional.of(PlantedEvidence.proposal(fuelTable, settings, proposed));
         return new CaseFile(judged, highLoad, fuelTable, target, rides, estimate, proposal, limits);
     }
 

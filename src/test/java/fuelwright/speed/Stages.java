@@ -44,8 +44,7 @@ public final class Stages {
                 List.of(new JobFiles.RideFiles(log, Optional.empty(), Optional.empty())),
                 Machine.unknown(),
                 RideOptions.defaults(),
-                ProposalSettings.defaults(),
-                true);
+                ProposalSettings.defaults().withDeadTimeMs(0));
     }
 
     private void run(Path log) {

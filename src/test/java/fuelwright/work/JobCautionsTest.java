@@ -85,6 +85,19 @@ class JobCautionsTest {
     }
 
     @Test
+    void soIsTheDeadTimeInPulsesAndNoneIsAnAnswer() {
+        Table table = job.fuelTable().orElseThrow();
+        Job pulses = job.withFuelTable(table.with(Quantity.INJECTOR_PULSE, table.toArray()))
+                .withProposal(job.proposal().withDeadTimeMs(OptionalDouble.empty()));
+        assertEquals(
+                Caution.Level.CHECK,
+                found(pulses, "dead-time-untold").orElseThrow().level());
+        Job told = pulses.withProposal(pulses.proposal().withDeadTimeMs(0));
+        assertTrue(DeadTimeUntold.of(told).isEmpty());
+        assertTrue(DeadTimeUntold.of(job).isEmpty(), "other tables contain none");
+    }
+
+    @Test
     void aScreenThatIsOffIsNamed() {
         assertTrue(ScreensOff.of(job).isEmpty());
         Caution off = found(job.withScreens(job.screens().with(Screen.TOO_COLD, false)), "screen-off")

@@ -233,6 +233,17 @@ class JobFileTest {
     }
 
     @Test
+    void aDeadTimeOfNoneIsKeptAsAnAnswer() throws IOException {
+        for (OptionalDouble told : List.of(OptionalDouble.empty(), OptionalDouble.of(0), OptionalDouble.of(0.85))) {
+            Path file = folder.resolve("told-" + told.isPresent() + told.orElse(-1) + ".fwjob");
+            Job job = Job.empty().withProposal(Job.empty().proposal().withDeadTimeMs(told));
+            assertEquals(
+                    job,
+                    JobFile.read("x", bytes(job, file)).value().orElseThrow().job());
+        }
+    }
+
+    @Test
     void theProposalOfAnOpenedJobIsTheSame() {
         Job job = SampleJob.load().value().orElseThrow();
         Path file = folder.resolve("a.fwjob");
@@ -296,8 +307,7 @@ class JobFileTest {
                         List.of(new JobFiles.RideFiles(log, Optional.empty(), Optional.empty())),
                         SampleJob.MACHINE,
                         fuelwright.ride.RideOptions.defaults(),
-                        fuelwright.estimate.ProposalSettings.defaults(),
-                        false)
+                        fuelwright.estimate.ProposalSettings.defaults())
                 .load(Progress.NONE, Cancellation.NEVER)
                 .value()
                 .orElseThrow();

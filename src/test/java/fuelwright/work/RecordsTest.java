@@ -15,11 +15,14 @@ import fuelwright.job.JobFile;
 import fuelwright.job.PastTable;
 import fuelwright.job.Results;
 import fuelwright.job.StoredJob;
+import fuelwright.job.StoredRide;
 import fuelwright.mixture.Fuel;
+import fuelwright.ride.RideOptions;
 import fuelwright.table.Axis;
 import fuelwright.table.Quantity;
 import fuelwright.table.Table;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
@@ -97,6 +100,41 @@ class RecordsTest {
         assertEquals(
                 List.of("a/later.FWJOB", "b.fwjob"),
                 read().stream().map(JobRecord::place).toList());
+    }
+
+    private void put(String place, Job job, long second, String... rides) throws IOException {
+        Path file = folder.resolve(place);
+        Files.createDirectories(file.getParent());
+        List<StoredRide> all = Stream.of(rides)
+                .map(r -> new StoredRide(
+                        r,
+                        new StoredRide.Log(
+                                r, r + ".csv", Fingerprint.of(r.getBytes(StandardCharsets.UTF_8)), Optional.empty()),
+                        Optional.empty(),
+                        Optional.empty(),
+                        RideOptions.defaults(),
+                        Optional.empty()))
+                .toList();
+        Files.write(file, JobFile.write(new StoredJob(job, all)));
+        Files.setLastModifiedTime(file, FileTime.fromMillis(1000 * second));
+    }
+
+    @Test
+    void oneJobInTwoFilesCountsOnceAndTheNewestSpeaksForIt() throws IOException {
+        Job job = job("one", 720, 38, 44, THROTTLE);
+        put("one.fwjob", job, 10, "a");
+        put("out/job.fwjob", job, 20, "a", "b");
+        put("twin.fwjob", job("twin", 720, 38, 46, THROTTLE), 15, "a");
+        put(
+                "front.fwjob",
+                job.withFuelTable(job.fuelTable().orElseThrow().ofCylinder(OptionalInt.of(1))),
+                15,
+                "a",
+                "b");
+        assertEquals(
+                List.of("front.fwjob", "out/job.fwjob", "twin.fwjob"),
+                read().stream().map(JobRecord::place).toList());
+        assertTrue(JobFacts.line(read().get(1)).endsWith("also in one.fwjob"), JobFacts.line(read().get(1)));
     }
 
     @Test

@@ -13,9 +13,11 @@ import fuelwright.ui.theme.Words;
 import fuelwright.work.Analysis;
 import java.nio.file.Path;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
@@ -26,6 +28,9 @@ import javafx.beans.property.StringProperty;
 /** What the tuning hardware takes, without its looks. What is chosen counts at once, what is typed once the field is left. */
 public final class HardwareModel {
 
+    private static final Set<HardwareForm.Field> IN_ITS_UNIT =
+            EnumSet.of(HardwareForm.Field.STEP, HardwareForm.Field.LEAST, HardwareForm.Field.MOST);
+
     private final Session session;
     private final ReadOnlyObjectWrapper<HardwareForm> form = new ReadOnlyObjectWrapper<>();
     private final Map<HardwareForm.Field, StringProperty> texts = new EnumMap<>(HardwareForm.Field.class);
@@ -33,6 +38,10 @@ public final class HardwareModel {
     private final ReadOnlyStringWrapper cost = new ReadOnlyStringWrapper("");
     private final ReadOnlyStringWrapper fileProblem = new ReadOnlyStringWrapper("");
     private final ReadOnlyObjectWrapper<List<Caution>> cautions = new ReadOnlyObjectWrapper<>(List.of());
+    /** What was typed in the unit of each thing that hardware holds. */
+    private final Map<HardwareProfile.Holds, Map<HardwareForm.Field, String>> inUnit =
+            new EnumMap<>(HardwareProfile.Holds.class);
+
     private boolean filling;
 
     HardwareModel(Session session) {
@@ -43,6 +52,9 @@ public final class HardwareModel {
             texts.get(field).addListener((p, old, now) -> typed(field, now));
         }
         session.jobProperty().addListener((p, old, now) -> {
+            if (!now.fuelTable().equals(old.fuelTable())) {
+                inUnit.clear();
+            }
             if (!session.job().equals(old)) {
                 fill(now);
             }
@@ -91,8 +103,20 @@ public final class HardwareModel {
         }
     }
 
+    /** Step and range are in the unit of what it holds: each has its own, and none is taken over from another. */
     void hold(HardwareProfile.Holds holds) {
-        form.set(form.get().with(holds));
+        HardwareForm now = form.get();
+        if (holds == now.holds()) {
+            return;
+        }
+        Map<HardwareForm.Field, String> left = new EnumMap<>(HardwareForm.Field.class);
+        IN_ITS_UNIT.forEach(field -> left.put(field, now.texts().get(field)));
+        inUnit.put(now.holds(), left);
+        HardwareForm other = now.with(holds);
+        for (HardwareForm.Field field : IN_ITS_UNIT) {
+            other = other.with(field, inUnit.getOrDefault(holds, Map.of()).getOrDefault(field, ""));
+        }
+        form.set(other);
         commit();
     }
 

@@ -96,15 +96,14 @@ record MachineForm(Map<Field, String> texts, Fuel fuel) {
         machine.injectors().count().ifPresent(v -> texts.put(Field.INJECTORS, Integer.toString(v)));
         machine.injectors().beforeCm3PerMin().ifPresent(v -> texts.put(Field.INJECTOR_BEFORE, Figures.shortest(v)));
         machine.injectors().afterCm3PerMin().ifPresent(v -> texts.put(Field.INJECTOR_AFTER, Figures.shortest(v)));
+        machine.injectors().deadTimeMs().ifPresent(v -> texts.put(Field.DEAD_TIME, Figures.shortest(v)));
         return new MachineForm(texts, machine.fuel());
     }
 
     /** With what a job knows of the injection beside its machine. */
     static MachineForm of(Job job) {
-        MachineForm form = of(job.machine())
+        return of(job.machine())
                 .with(Field.INJECTIONS, Figures.shortest(job.limits().of(Limit.INJECTIONS_PER_CYCLE)));
-        double deadTimeMs = job.proposal().deadTimeMs();
-        return deadTimeMs > 0 ? form.with(Field.DEAD_TIME, Figures.shortest(deadTimeMs)) : form;
     }
 
     /** The job with what is typed; empty while any field has a problem. */
@@ -114,8 +113,6 @@ record MachineForm(Map<Field, String> texts, Fuel fuel) {
             double injections = number(Field.INJECTIONS).orElse(perCycle.usual(machine.fuel()));
             boolean usual = injections == perCycle.usual(machine.fuel());
             return job.withMachine(machine)
-                    .withProposal(job.proposal()
-                            .withDeadTimeMs(number(Field.DEAD_TIME).orElse(0)))
                     .withLimits(
                             usual
                                     ? job.limits().without(perCycle)
@@ -126,9 +123,27 @@ record MachineForm(Map<Field, String> texts, Fuel fuel) {
     private static void put(Map<Field, String> texts, ThrottleBody body, Field bore) {
         Field[] all = Field.values();
         texts.put(bore, Figures.shortest(body.boreMm()));
-        texts.put(all[bore.ordinal() + 1], Figures.shortest(body.shaftMm()));
-        texts.put(all[bore.ordinal() + 2], Figures.shortest(body.closedAngleDeg()));
-        texts.put(all[bore.ordinal() + 3], Figures.shortest(body.openAngleDeg()));
+        double[] figures = {body.shaftMm(), body.closedAngleDeg(), body.openAngleDeg()};
+        for (int i = 0; i < figures.length; i++) {
+            boolean usual = figures[i] == usual(i, body.boreMm());
+            texts.put(all[bore.ordinal() + 1 + i], usual ? "" : Figures.shortest(figures[i]));
+        }
+    }
+
+    /** Shaft, closed and open angle of which nothing is told. */
+    private static double usual(int which, double boreMm) {
+        return which == 0 ? Math.min(USUAL_SHAFT_MM, boreMm / 4) : which == 1 ? USUAL_CLOSED_DEG : USUAL_OPEN_DEG;
+    }
+
+    /** What is taken where a field stays empty; empty where nothing is. */
+    OptionalDouble usual(Field field) {
+        for (Field bore : List.of(Field.BORE_BEFORE, Field.BORE_AFTER)) {
+            int which = field.ordinal() - bore.ordinal() - 1;
+            if (which >= 0 && which < 3 && problem(bore).isEmpty()) {
+                return number(bore).stream().map(mm -> usual(which, mm)).findFirst();
+            }
+        }
+        return OptionalDouble.empty();
     }
 
     MachineForm with(Field field, String text) {
@@ -219,7 +234,10 @@ record MachineForm(Map<Field, String> texts, Fuel fuel) {
                     fuel,
                     number(Field.REDLINE),
                     new InjectorSet(
-                            whole(Field.INJECTORS), number(Field.INJECTOR_BEFORE), number(Field.INJECTOR_AFTER)),
+                            whole(Field.INJECTORS),
+                            number(Field.INJECTOR_BEFORE),
+                            number(Field.INJECTOR_AFTER),
+                            number(Field.DEAD_TIME)),
                     number(Field.ALTITUDE)));
         } catch (IllegalArgumentException e) {
             return Optional.empty();
@@ -234,8 +252,8 @@ record MachineForm(Map<Field, String> texts, Fuel fuel) {
         }
         return Optional.of(new ThrottleBody(
                 mm.getAsDouble(),
-                number(all[bore.ordinal() + 1]).orElse(Math.min(USUAL_SHAFT_MM, mm.getAsDouble() / 4)),
-                number(all[bore.ordinal() + 2]).orElse(USUAL_CLOSED_DEG),
-                number(all[bore.ordinal() + 3]).orElse(USUAL_OPEN_DEG)));
+                number(all[bore.ordinal() + 1]).orElse(usual(0, mm.getAsDouble())),
+                number(all[bore.ordinal() + 2]).orElse(usual(1, mm.getAsDouble())),
+                number(all[bore.ordinal() + 3]).orElse(usual(2, mm.getAsDouble()))));
     }
 }

@@ -59,7 +59,14 @@ public final class MachineModel {
     private void fill() {
         filling = true;
         MachineForm form = MachineForm.of(session.job());
-        form.texts().forEach((field, text) -> texts.get(field).set(text));
+        // A usual figure that was typed stays as it stands: the machine can't tell it from one that wasn't.
+        boolean asTyped =
+                form().machine().filter(m -> m.equals(session.job().machine())).isPresent();
+        form.texts().forEach((field, text) -> {
+            if (!(asTyped && text.isEmpty() && form.usual(field).isPresent())) {
+                texts.get(field).set(text);
+            }
+        });
         fuel.set(form.fuel());
         name.set(session.job().name());
         filling = false;
@@ -173,6 +180,21 @@ public final class MachineModel {
         return machine.bodies().isPresent()
                 ? Words.of("machine.missing.displacement")
                 : Words.of(machine.displacementCc().isPresent() ? "machine.missing.bodies" : "machine.missing.both");
+    }
+
+    /** The field as the job has it. */
+    String taken(MachineForm.Field field) {
+        String job = MachineForm.of(session.job()).texts().get(field);
+        String now = texts.get(field).get();
+        return form().with(field, job).machine().equals(form().machine()) ? now : job;
+    }
+
+    /** What stands in a field that is empty: what is taken then, or that nothing is known. */
+    String prompt(MachineForm.Field field) {
+        OptionalDouble usual = form().usual(field);
+        return usual.isPresent()
+                ? Words.of("machine.usual", Figures.shortest(usual.getAsDouble()))
+                : Words.of("machine.unknown");
     }
 
     StringProperty textProperty(MachineForm.Field field) {

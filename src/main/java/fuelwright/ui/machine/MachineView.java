@@ -3,11 +3,13 @@ package fuelwright.ui.machine;
 import fuelwright.airflow.Machine;
 import fuelwright.ui.plot.CurvesPlot;
 import fuelwright.ui.plot.HeatGrid;
+import fuelwright.ui.session.UndoInField;
 import fuelwright.ui.theme.Figures;
 import fuelwright.ui.theme.FuelChoice;
 import fuelwright.ui.theme.Parts;
 import fuelwright.ui.theme.StagePane;
 import fuelwright.ui.theme.Words;
+import javafx.beans.binding.Bindings;
 import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.geometry.VPos;
@@ -264,7 +266,12 @@ public final class MachineView implements StagePane {
         text.setId(field.name());
         text.textProperty().bindBidirectional(model.textProperty(field));
         text.setAccessibleText(Words.of(field.key()));
-        text.setPromptText(Words.of("machine.unknown"));
+        text.promptTextProperty()
+                .bind(Bindings.createStringBinding(
+                        () -> model.prompt(field),
+                        model.textProperty(MachineForm.Field.BORE_BEFORE),
+                        model.textProperty(MachineForm.Field.BORE_AFTER)));
+        UndoInField.on(text, () -> model.taken(field), model.session());
         text.setTooltip(new Tooltip(Words.of(field.key() + ".tip")));
         text.setAccessibleHelp(Words.of(field.key() + ".tip"));
         model.problemProperty(field).addListener((p, old, now) -> {

@@ -6,6 +6,7 @@ import fuelwright.estimate.Decision;
 import fuelwright.estimate.Riding;
 import fuelwright.estimate.Standing;
 import fuelwright.safety.Caution;
+import fuelwright.table.Quantity;
 import fuelwright.table.Table;
 import fuelwright.ui.session.Mixture;
 import fuelwright.ui.session.MixtureWords;
@@ -14,6 +15,7 @@ import fuelwright.ui.session.TableWords;
 import fuelwright.ui.theme.Figures;
 import fuelwright.ui.theme.Words;
 import fuelwright.work.Analysis;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -26,7 +28,7 @@ import java.util.Optional;
  * @param change the proposed change, with sign
  * @param uncertainty with ±; empty where the user decided, who isn't uncertain
  * @param beforeAfter the table's figure before and after
- * @param steps how the change came about: words and the change after each
+ * @param steps how the change came about: words, what each adds or takes and the change after it, at last what is proposed
  * @param readings what was read here; empty where nobody rode
  * @param left what stays lean with the proposal; empty where nothing does
  * @param next what to do to know more
@@ -68,10 +70,11 @@ public record CellExplanation(
                 standing(c, analysis.estimate().independentReadings(cell), uncertainty),
                 ProposalMap.unknown(c) ? ProposalMap.UNKNOWN : Figures.signed(c.changePercent(), 1),
                 c.decision().isPresent() ? "" : Figures.plusMinus(uncertainty, 1),
-                figure(analysis, c.before()) + " → " + figure(analysis, c.after()),
-                c.steps().stream()
-                        .map(s -> new Step(words(analysis, c, s), Figures.signed(s.changePercent(), 1) + " %"))
-                        .toList(),
+                beforeAfter(
+                        analysis.proposal().corrected(),
+                        analysis.proposal().settings().deadTimeMs(),
+                        c),
+                steps(c, analysis.proposal().settings().step()),
                 analysis.means().at(cell).map(m -> readings(m, notation)).orElse(""),
                 c.leftLeanPercent() > SAID_FROM_PERCENT
                         ? Words.of("explain.left", Figures.plain(c.leftLeanPercent(), 1))
@@ -85,14 +88,31 @@ public record CellExplanation(
                         .toList());
     }
 
-    private static String figure(Analysis analysis, double value) {
-        String unit = analysis.proposal().before().quantity().unit();
-        return Figures.plain(value, ProposalMap.decimals(analysis)) + (unit.equals("1") ? "" : " " + unit);
+    /** With the figure's own change where dead time in the pulses makes it another than the fuel's. */
+    static String beforeAfter(Table table, double deadTimeMs, CellProposal c) {
+        String figures = TableWords.figure(table, c.before()) + " → " + TableWords.figure(table, c.after());
+        boolean dead = table.quantity() == Quantity.INJECTOR_PULSE && deadTimeMs > 0;
+        String figure = Figures.signed(100 * (c.after() / c.before() - 1), 1);
+        String fuel = Figures.signed(c.changePercent(), 1);
+        return dead && !figure.equals(fuel) ? Words.of("explain.figure", figures, figure, fuel) : figures;
+    }
+
+    /** Each step with what it does and what it comes to, in % of the fuel, and at last what is proposed. */
+    static List<Step> steps(CellProposal c, double by) {
+        List<Step> all = new ArrayList<>();
+        double reached = 0;
+        for (CellProposal.Step step : c.steps()) {
+            String total = Figures.signed(step.changePercent(), 1) + " %";
+            String effect = Figures.signed(step.changePercent() - reached, 1);
+            all.add(new Step(words(c, step, by), all.isEmpty() ? total : effect + " → " + total));
+            reached = step.changePercent();
+        }
+        all.add(new Step(Words.of("explain.proposed"), Figures.signed(c.changePercent(), 1) + " %"));
+        return all;
     }
 
     /** Of rounding it is said by how much and which way, and why. */
-    private static String words(Analysis analysis, CellProposal c, CellProposal.Step step) {
-        double by = analysis.proposal().settings().step();
+    private static String words(CellProposal c, CellProposal.Step step, double by) {
         if (step.kind() != CellProposal.Kind.ROUNDED || by <= 0) {
             return step.kind().words();
         }

@@ -2,6 +2,7 @@ package fuelwright.ui.proposal;
 
 import fuelwright.estimate.CellProposal;
 import fuelwright.estimate.Decision;
+import fuelwright.estimate.ProposalMaker;
 import fuelwright.estimate.ProposalSettings;
 import fuelwright.estimate.Standing;
 import fuelwright.table.Table;
@@ -186,7 +187,7 @@ public final class ProposalModel {
             return false;
         }
         String far = far(figure.get(), dead);
-        decide(table -> cell -> new Decision(Decision.Kind.SET, figure.get().from(table.at(cell))));
+        decide(table -> cell -> new Decision(Decision.Kind.SET, figure(figure.get(), table, cell)));
         if (!far.isEmpty()) {
             message.set(far);
             slip.set(true);
@@ -223,8 +224,23 @@ public final class ProposalModel {
         return slip.getReadOnlyProperty();
     }
 
+    /** A typed change is reckoned, so it goes to the step; a typed figure stays as it was typed. */
+    private double figure(TypedFigure typed, Table table, int cell) {
+        double value = typed.from(table.at(cell));
+        Analysis analysis = session.analysis();
+        return typed.isChange()
+                        && analysis != null
+                        && analysis.proposal().cells().size() == table.cells()
+                ? ProposalMaker.rounded(
+                        table.quantity(),
+                        analysis.proposal().settings(),
+                        analysis.proposal().cell(cell),
+                        value)
+                : value;
+    }
+
     /**
-     * Takes what was fitted for what is selected, without caps and rounding. Cells at high load that would get less fuel than the program
+     * Takes what was fitted for what is selected, without caps, to the step. Cells at high load that would get less fuel than the program
      * proposes are left as they are; {@link #messageProperty} says how many.
      */
     public void takeFitted() {
@@ -256,8 +272,11 @@ public final class ProposalModel {
                 })
                 .collect(Collectors.toCollection(TreeSet::new));
         decide(taken, table -> cell -> {
-            double factor = wanted.applyAsDouble(analysis.proposal().cell(cell));
-            return new Decision(Decision.Kind.SET, table.quantity().corrected(table.at(cell), factor, dead));
+            CellProposal c = analysis.proposal().cell(cell);
+            double figure = table.quantity().corrected(table.at(cell), wanted.applyAsDouble(c), dead);
+            return new Decision(
+                    Decision.Kind.SET,
+                    ProposalMaker.rounded(table.quantity(), analysis.proposal().settings(), c, figure));
         });
         if (taken.size() < all.size()) {
             message.set(Words.of("proposal.left", all.size() - taken.size(), all.size()));

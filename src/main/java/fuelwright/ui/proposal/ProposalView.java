@@ -9,6 +9,7 @@ import fuelwright.ui.plot.HeatMap;
 import fuelwright.ui.plot.ScaleBar;
 import fuelwright.ui.plot.SlicePlot;
 import fuelwright.ui.session.Missing;
+import fuelwright.ui.session.UndoInField;
 import fuelwright.ui.theme.Figures;
 import fuelwright.ui.theme.Parts;
 import fuelwright.ui.theme.StagePane;
@@ -129,7 +130,15 @@ public final class ProposalView implements StagePane {
         problem.setId("proposal-problem");
         problem.managedProperty().bind(problem.textProperty().isNotEmpty());
         fillRules();
+        UndoInField.on(add, () -> Figures.shortest(model.settings().maxAddPercent()), model.session());
+        UndoInField.on(cut, () -> Figures.shortest(model.settings().maxCutPercent()), model.session());
+        UndoInField.on(step, this::stepText, model.session());
         key();
+    }
+
+    private String stepText() {
+        double taken = model.settings().step();
+        return taken > 0 ? Figures.shortest(taken) : "";
     }
 
     private FlowPane toolbar() {
@@ -291,7 +300,7 @@ public final class ProposalView implements StagePane {
         problem.setText("");
         add.setText(Figures.shortest(s.maxAddPercent()));
         cut.setText(Figures.shortest(s.maxCutPercent()));
-        step.setText(s.step() > 0 ? Figures.shortest(s.step()) : "");
+        step.setText(stepText());
         step.setPromptText(model.ownStep().map(Figures::shortest).orElseGet(() -> Words.of("proposal.step.none")));
         String unit =
                 model.session().job().fuelTable().map(t -> t.quantity().unit()).orElse("1");

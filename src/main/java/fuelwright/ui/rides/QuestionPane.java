@@ -1,6 +1,7 @@
 package fuelwright.ui.rides;
 
 import fuelwright.ride.Ride;
+import fuelwright.table.Table;
 import fuelwright.ui.session.Session;
 import fuelwright.ui.session.TableQuestion;
 import fuelwright.ui.theme.AskFiles;
@@ -53,8 +54,20 @@ final class QuestionPane {
         }
         Button same = Parts.button("question.same", question::madeWithFuelTable, "compact", "question-answer");
         same.setId("question-same");
+        answers.getChildren().add(same);
+        for (Table table : question.earlier()) {
+            List<String> with = question.ridesWith(table);
+            Button earlier = Parts.button(
+                    "question.earlier", () -> question.madeWithEarlier(table), "compact", "question-answer");
+            earlier.setText(
+                    with.isEmpty()
+                            ? Words.of("question.earlier")
+                            : Words.of("question.earlier.of", String.join(", ", with)));
+            earlier.setAccessibleText(earlier.getText());
+            answers.getChildren().add(earlier);
+        }
         answers.getChildren()
-                .addAll(same, Parts.button("question.open", () -> AskFiles.choose(box, session::open), "compact"));
+                .addAll(Parts.button("question.open", () -> AskFiles.choose(box, session::open), "compact"));
         asked.getChildren().add(answers);
         box.getChildren().add(asked);
     }

@@ -180,7 +180,8 @@ public final class JobDesk {
     /**
      * Opens a job. Undo brings back what was there before.
      *
-     * @param others files opened together with it: logs that aren't where they were are looked for among them
+     * @param others files opened together with it: logs that aren't where they were are looked for among them; what is none of these is put
+     *     into the job
      */
     public void open(Path job, List<Path> others) {
         guard.accept(() -> open(job, others, new HashMap<>(), Optional.of(job), opened -> {}));
@@ -204,6 +205,7 @@ public final class JobDesk {
                 (p, c) -> {
                     Map<OpenJob.Missing, Path> found = new LinkedHashMap<>(located);
                     Set<OpenJob.Missing> lost = new LinkedHashSet<>();
+                    Set<Path> used = new LinkedHashSet<>();
                     Loaded<OpenJob.Opened> loaded = services.openJob(
                             job,
                             log -> {
@@ -212,11 +214,15 @@ public final class JobDesk {
                                 if (file.isEmpty()) {
                                     lost.add(log);
                                 }
+                                file.ifPresent(used::add);
                                 return file;
                             },
                             p,
                             c);
-                    return new Attempt(loaded, lost);
+                    return new Attempt(
+                            loaded,
+                            lost,
+                            others.stream().filter(f -> !used.contains(f)).toList());
                 },
                 attempt -> {
                     if (!attempt.lost().isEmpty() && locate(attempt.lost(), located)) {
@@ -235,12 +241,20 @@ public final class JobDesk {
                             services.state().opened(f);
                         });
                         then.accept(opened.job());
+                        if (!attempt.more().isEmpty()) {
+                            session.open(attempt.more(), opened.changed());
+                        }
                     });
                 });
     }
 
-    /** What came of opening a job: logs that nobody found. */
-    private record Attempt(Loaded<OpenJob.Opened> loaded, Set<OpenJob.Missing> lost) {}
+    /**
+     * What came of opening a job.
+     *
+     * @param lost logs that nobody found
+     * @param more files opened together with it that are none of its logs
+     */
+    private record Attempt(Loaded<OpenJob.Opened> loaded, Set<OpenJob.Missing> lost, List<Path> more) {}
 
     /** Asks for each log that is lost; false where the user gives one up. */
     private boolean locate(Set<OpenJob.Missing> lost, Map<OpenJob.Missing, Path> located) {

@@ -10,11 +10,14 @@ import fuelwright.ride.RideReader;
 import fuelwright.ride.Role;
 import fuelwright.table.Quantity;
 import fuelwright.table.Table;
+import fuelwright.table.TableReader;
+import fuelwright.table.Unsaid;
 import fuelwright.ui.theme.Figures;
 import fuelwright.ui.theme.Words;
 import fuelwright.work.Analysis;
 import fuelwright.work.AnotherTable;
 import fuelwright.work.Cancellation;
+import fuelwright.work.OpenTable;
 import fuelwright.work.Progress;
 import fuelwright.work.TargetRatio;
 import java.io.BufferedReader;
@@ -38,6 +41,7 @@ import java.util.function.Function;
  * @param rideOptions how each ride was read
  * @param issues everything there is to say about them
  * @param refused logs that could be read if more were said about them
+ * @param unsaid tables that could
  */
 public record Opened(
         List<Table> tables,
@@ -45,9 +49,13 @@ public record Opened(
         List<Path> rideFiles,
         List<RideOptions> rideOptions,
         List<Issue> issues,
-        List<RefusedLogs.Refused> refused) {
+        List<RefusedLogs.Refused> refused,
+        List<Unsaid> unsaid) {
 
     private static final int LINES_LOOKED_AT = 40;
+
+    /** No table of at most 64×64 cells is bigger; a ride soon is. */
+    private static final long MOST_TABLE_BYTES = 1 << 20;
 
     public Opened {
         tables = List.copyOf(tables);
@@ -56,14 +64,38 @@ public record Opened(
         rideOptions = List.copyOf(rideOptions);
         issues = List.copyOf(issues);
         refused = List.copyOf(refused);
+        unsaid = List.copyOf(unsaid);
     }
 
-    /** Reads files, each as what it is and as was said of a log with the same headings. Whatever can't be used is an issue. */
+    /** One table. */
+    static Opened of(Loaded<Table> table) {
+        return new Opened(
+                table.value().stream().toList(),
+                List.of(),
+                List.of(),
+                List.of(),
+                table.issues().stream()
+                        .filter(x -> x.severity() != Issue.Severity.NOTE)
+                        .toList(),
+                List.of(),
+                List.of());
+    }
+
+    /**
+     * Reads files, each as what it is and as was said of a log with the same headings. Whatever can't be used is an issue.
+     *
+     * @param tables whether tables are expected: what is no ride is judged as one
+     */
     static Opened read(
-            List<Path> files, ToldRatios told, Services services, Progress progress, Cancellation cancellation)
+            List<Path> files,
+            boolean tables,
+            ToldRatios told,
+            Services services,
+            Progress progress,
+            Cancellation cancellation)
             throws IOException {
-        Opened found =
-                readAs(files, file -> services.remembered(file, told.of(file)), services, progress, cancellation);
+        Opened found = readAs(
+                files, tables, file -> services.remembered(file, told.of(file)), services, progress, cancellation);
         List<Ride> rides = new ArrayList<>();
         for (int i = 0; i < found.rides().size(); i++) {
             Ride ride = found.rides().get(i);
@@ -74,7 +106,13 @@ public record Opened(
                             : ride.remarked(Issue.note(ride.name(), remembered(ride, used))));
         }
         return new Opened(
-                found.tables(), rides, found.rideFiles(), found.rideOptions(), found.issues(), found.refused());
+                found.tables(),
+                rides,
+                found.rideFiles(),
+                found.rideOptions(),
+                found.issues(),
+                found.refused(),
+                found.unsaid());
     }
 
     private static String remembered(Ride ride, RideOptions used) {
@@ -90,6 +128,7 @@ public record Opened(
     /** The same, each log as it is said. */
     static Opened readAs(
             List<Path> files,
+            boolean expectTables,
             Function<Path, RideOptions> said,
             Services services,
             Progress progress,
@@ -101,6 +140,7 @@ public record Opened(
         List<RideOptions> rideOptions = new ArrayList<>();
         List<Issue> issues = new ArrayList<>();
         List<RefusedLogs.Refused> refused = new ArrayList<>();
+        List<Unsaid> unsaid = new ArrayList<>();
         for (int i = 0; i < files.size(); i++) {
             cancellation.check();
             Path file = files.get(i);
@@ -108,7 +148,15 @@ public record Opened(
             Progress part = (fraction, what) -> progress.at((done + Math.max(0, fraction)) / files.size(), what);
             part.at(0, file.getFileName().toString());
             Optional<Quantity> quantity = quantityOf(file);
-            if (quantity.isPresent()) {
+            Optional<String> text = textOf(file);
+            Optional<Unsaid> asks = text.filter(t -> quantity.isPresent() || Unsaid.isTableShaped(t))
+                    .flatMap(t -> Unsaid.of(String.valueOf(file.getFileName()), t));
+            boolean shaped = text.filter(Unsaid::isTableShaped).isPresent();
+            if (asks.isPresent()) {
+                unsaid.add(asks.get());
+            } else if (quantity.isEmpty() && shaped) {
+                issues.addAll(OpenTable.read(file).issues());
+            } else if (quantity.isPresent()) {
                 Loaded<Table> loaded = services.readTable(file, quantity.get().isMixture());
                 loaded.value().ifPresent(tables::add);
                 issues.addAll(loaded.issues());
@@ -123,6 +171,10 @@ public record Opened(
                     rideFiles.add(file);
                     rideOptions.add(used);
                 });
+                if (loaded.value().isEmpty() && expectTables && text.isPresent()) {
+                    issues.addAll(OpenTable.read(file).issues());
+                    continue;
+                }
                 if (loaded.value().isEmpty()) {
                     refused(file, used, loaded.issues()).ifPresent(refused::add);
                 }
@@ -131,7 +183,14 @@ public record Opened(
                         .forEach(issues::add);
             }
         }
-        return new Opened(tables, rides, rideFiles, rideOptions, issues, refused);
+        return new Opened(tables, rides, rideFiles, rideOptions, issues, refused, unsaid);
+    }
+
+    /** What a file holds that is small enough to be a table. */
+    private static Optional<String> textOf(Path file) throws IOException {
+        return Files.isRegularFile(file) && Files.size(file) <= MOST_TABLE_BYTES
+                ? Optional.of(TableReader.text(String.valueOf(file.getFileName()), Files.readAllBytes(file)))
+                : Optional.empty();
     }
 
     /** A log that holds a table of figures might be read if more were said about it. */
@@ -170,7 +229,7 @@ public record Opened(
                 options.add(rideOptions.get(i));
             }
         }
-        return new Opened(tables, left, files, options, issues, refused);
+        return new Opened(tables, left, files, options, issues, refused, unsaid);
     }
 
     /**
@@ -197,6 +256,9 @@ public record Opened(
                 said.addAll(TableWords.replaced(result, another));
                 result = another.job();
             }
+        }
+        if (hasFuelTable() && result.asksForDeadTime()) {
+            said.add(Issue.warning("", 0, 0, Words.of("open.deadtime"), Words.of("open.deadtime.todo")));
         }
         List<Ride> all = new ArrayList<>(waiting);
         all.addAll(rides);

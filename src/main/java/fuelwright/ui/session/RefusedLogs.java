@@ -71,7 +71,7 @@ public final class RefusedLogs {
                 Duration.ZERO,
                 Words.of("doing.reading"),
                 (p, c) -> {
-                    Opened read = Opened.readAs(List.of(log.file()), file -> said, services, p, c);
+                    Opened read = Opened.readAs(List.of(log.file()), false, file -> said, services, p, c);
                     if (!read.rides().isEmpty()) {
                         services.remember(log.headings(), said);
                     }

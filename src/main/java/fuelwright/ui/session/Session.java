@@ -48,6 +48,7 @@ public final class Session {
     private final Reading reading;
     private final TableQuestion question;
     private final RefusedLogs refused;
+    private final UnsaidTables unsaid;
     private final JobDesk desk;
     private final History<Job> history = new History<>(Job.empty());
     private Job sample;
@@ -72,6 +73,7 @@ public final class Session {
         this.reading = new Reading(this, services, errand, notices, book);
         this.question = new TableQuestion(this);
         this.refused = new RefusedLogs(this, services, errand);
+        this.unsaid = new UnsaidTables(this);
         this.desk = new JobDesk(this, services, errand, runner, notices, book);
         this.outputs = new Outputs(this, services, errand, notices);
         stage.addListener((p, old, now) -> notices.forgetWarnings());
@@ -137,6 +139,7 @@ public final class Session {
         selection.clear();
         question.begin(true);
         refused.clear();
+        unsaid.clear();
         another(other);
     }
 
@@ -147,13 +150,22 @@ public final class Session {
             desk.open(saved.get(), files.stream().filter(f -> !JobDesk.isJob(f)).toList());
             return;
         }
+        open(files, List.of());
+    }
+
+    /** @param said what still has to be said of what was opened just before */
+    void open(List<Path> files, List<Issue> said) {
         ToldRatios told = ToldRatios.of(job(), book);
+        boolean tables = stage.get() == Stage.TABLES;
         errand.run(
                 "open",
                 Duration.ZERO,
                 Words.of("doing.reading"),
-                (p, c) -> Opened.read(files, told, services, p, c),
-                found -> put(found, RideOptions.defaults()));
+                (p, c) -> Opened.read(files, tables, told, services, p, c),
+                found -> {
+                    put(found, RideOptions.defaults());
+                    notices.all().addAll(said);
+                });
     }
 
     /** @param options what the user said about all of them */
@@ -163,6 +175,10 @@ public final class Session {
         }
         notices.all().setAll(found.issues());
         refused.add(found.refused());
+        if (!found.unsaid().isEmpty()) {
+            unsaid.add(found.unsaid());
+            stage.set(Stage.TABLES);
+        }
         if (found.isEmpty()) {
             return;
         }
@@ -227,6 +243,11 @@ public final class Session {
         return refused;
     }
 
+    /** Tables that can be read once more is said about them. */
+    public UnsaidTables unsaid() {
+        return unsaid;
+    }
+
     /** With which table new rides were made, where that has to be asked. */
     public TableQuestion question() {
         return question;
@@ -259,6 +280,7 @@ public final class Session {
         selection.clear();
         question.begin(false);
         refused.clear();
+        unsaid.clear();
         another(Job.empty());
         desk.begin();
         stage.set(Stage.MACHINE);

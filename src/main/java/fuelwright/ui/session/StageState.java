@@ -49,7 +49,10 @@ public enum StageState {
             case MACHINE:
                 return job.machine().hasBodyChange() ? DONE : NEEDS_YOU;
             case TABLES:
-                return job.fuelTable().isPresent() && job.targetTable().isPresent() && !job.asksForTargetRatio()
+                return job.fuelTable().isPresent()
+                                && job.targetTable().isPresent()
+                                && !job.asksForTargetRatio()
+                                && !job.asksForDeadTime()
                         ? DONE
                         : NEEDS_YOU;
             case RIDES:

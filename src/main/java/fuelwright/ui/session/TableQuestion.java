@@ -16,8 +16,8 @@ import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 
 /**
- * Rides that came after a table had left for the control unit: whether they were made with that one or with the job's fuel table is asked.
- * Until it is answered they wait beside the job and nothing is proposed from them.
+ * Rides that came after a table had left for the control unit, or into a job that has had more than one: with which of them they were made is
+ * asked. Until it is answered they wait beside the job and nothing is proposed from them.
  */
 public final class TableQuestion {
 
@@ -89,6 +89,9 @@ public final class TableQuestion {
     /** Whether it isn't clear with which table a ride that comes now was made. */
     boolean arises() {
         Job job = session.job();
+        if (job.fuelTable().isPresent() && !earlier().isEmpty()) {
+            return true;
+        }
         if (other == null || job.fuelTable().isEmpty()) {
             return false;
         }
@@ -98,6 +101,43 @@ public final class TableQuestion {
         return !newest
                 && !unridden
                 && table().map(t -> !AnotherTable.sameFigures(now, t)).orElse(true);
+    }
+
+    /**
+     * Tables that were in the control unit before the job's fuel table, the newest first: the newest table in the job isn't therefore the one that
+     * a ride was made with.
+     */
+    public List<Table> earlier() {
+        Job job = session.job();
+        List<Table> all = new ArrayList<>();
+        job.past().forEach(p -> all.add(0, p.table()));
+        job.rides().forEach(r -> r.madeWith().ifPresent(all::add));
+        List<Table> told = new ArrayList<>();
+        for (Table table : all) {
+            boolean another = job.fuelTable().filter(f -> canServe(f, table)).isPresent()
+                    && told.stream().noneMatch(t -> AnotherTable.sameFigures(t, table));
+            if (another) {
+                told.add(table);
+            }
+        }
+        return told;
+    }
+
+    private static boolean canServe(Table fuel, Table table) {
+        return fuel.quantity() == table.quantity()
+                && fuel.load().kind() == table.load().kind()
+                && fuel.cylinder().equals(table.cylinder())
+                && !AnotherTable.sameFigures(fuel, table);
+    }
+
+    /** Rides of the job that were made with an earlier table, by which it is known. */
+    public List<String> ridesWith(Table table) {
+        return session.job().rides().stream()
+                .filter(r -> r.madeWith()
+                        .filter(t -> AnotherTable.sameFigures(t, table))
+                        .isPresent())
+                .map(r -> r.ride().name())
+                .toList();
     }
 
     void ask(List<Ride> rides) {
@@ -179,12 +219,21 @@ public final class TableQuestion {
                 other);
     }
 
+    /** The rides that wait were made with an earlier table of this job. */
+    public void madeWithEarlier(Table table) {
+        add(session.job(), Optional.of(table), other);
+    }
+
     private void add(Job base, Other asked) {
+        add(base, Optional.empty(), asked);
+    }
+
+    private void add(Job base, Optional<Table> madeWith, Other asked) {
         Job before = session.job();
         Job job = base;
         List<Ride> rides = take();
         for (Ride ride : rides) {
-            job = job.withRide(new JobRide(ride, Optional.empty()));
+            job = job.withRide(new JobRide(ride, madeWith));
         }
         Job all = job;
         session.issues().removeIf(i -> i.todo().equals(Words.of("question.waiting.todo")));

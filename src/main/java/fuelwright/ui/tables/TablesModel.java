@@ -65,6 +65,8 @@ public final class TablesModel {
 
     static final int MOST_RATIO = 20;
 
+    static final int MOST_DEAD_TIME_MS = 10;
+
     private final Session session;
     private Job asked;
     private final ObjectProperty<Shown> shown = new SimpleObjectProperty<>(Shown.FUEL);
@@ -237,11 +239,14 @@ public final class TablesModel {
                 job.targetTable(),
                 job.targetRatio(),
                 job.machine(),
-                job.proposal().deadTimeMs());
+                job.proposal().deadTimeToldMs());
     }
 
     private void workOutFirstRide() {
         Job job = session.job();
+        if (isDeadTimeUntold()) {
+            return;
+        }
         boolean pressure = job.fuelTable()
                 .filter(t -> t.load().kind() == Axis.Kind.MANIFOLD_PRESSURE)
                 .isPresent();
@@ -326,20 +331,38 @@ public final class TablesModel {
                         .isPresent();
     }
 
+    /** Whether the fuel table holds pulses of which nobody has said what dead time they contain. */
+    boolean isDeadTimeUntold() {
+        return asksForDeadTime() && session.job().asksForDeadTime();
+    }
+
+    /** What the pulses are reckoned to contain. */
     public double deadTimeMs() {
         return session.job().proposal().deadTimeMs();
     }
 
-    /** Takes a typed dead time; what can't be one is left as it was. */
-    public void deadTime(String typed) {
-        try {
-            double ms = Double.parseDouble(typed.strip().replace(',', '.'));
-            if (ms >= 0 && ms < 10) {
-                session.edit(job -> job.withProposal(job.proposal().withDeadTimeMs(ms)));
-            }
-        } catch (NumberFormatException e) {
-            outcome.set("");
+    /** What dead time the pulses contain; empty until it is told. */
+    public OptionalDouble deadTimeToldMs() {
+        return session.job().proposal().deadTimeToldMs();
+    }
+
+    /** The injectors' own dead time, to be offered; empty where it isn't known or nothing. */
+    OptionalDouble injectorDeadTimeMs() {
+        OptionalDouble own = session.job().machine().injectors().deadTimeMs();
+        return own.orElse(0) > 0 ? own : OptionalDouble.empty();
+    }
+
+    /** Takes the dead time in the pulses as typed, empty for not known; false where it can't be one. */
+    public boolean deadTime(String typed) {
+        OptionalDouble ms = CellFigures.number(typed.strip());
+        if (!typed.isBlank() && !(ms.isPresent() && ms.getAsDouble() >= 0 && ms.getAsDouble() < MOST_DEAD_TIME_MS)) {
+            return false;
         }
+        session.edit(job -> job.withProposal(job.proposal().withDeadTimeMs(ms)));
+        if (ms.isPresent()) {
+            session.issues().removeIf(i -> i.todo().equals(Words.of("open.deadtime.todo")));
+        }
+        return true;
     }
 
     private void update() {

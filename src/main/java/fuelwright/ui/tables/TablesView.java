@@ -3,7 +3,6 @@ package fuelwright.ui.tables;
 import fuelwright.ui.plot.CurvesPlot;
 import fuelwright.ui.plot.SurfacePlot;
 import fuelwright.ui.theme.AskFiles;
-import fuelwright.ui.theme.Figures;
 import fuelwright.ui.theme.Parts;
 import fuelwright.ui.theme.StagePane;
 import fuelwright.ui.theme.Words;
@@ -13,10 +12,10 @@ import javafx.beans.binding.Bindings;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
-import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
 import javafx.scene.control.Tooltip;
+import javafx.scene.input.Clipboard;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.FlowPane;
@@ -60,13 +59,21 @@ public final class TablesView implements StagePane {
         }
         VBox.setVgrow(place, Priority.ALWAYS);
         Label below = new Label(Words.of("tables.below"));
-        root = new VBox(12, Parts.heading(new Label(Words.of("tables.title")), below), toolbar(), place);
+        root = new VBox(
+                12,
+                Parts.heading(new Label(Words.of("tables.title")), below),
+                toolbar(),
+                new UnsaidPane(model.session().unsaid()).node(),
+                place);
         root.getStyleClass().add("work");
         facts.getStyleClass().add("explanation-inner");
         model.factsProperty().addListener((p, old, now) -> explain());
         model.cellProperty().addListener((p, old, now) -> explain());
         model.session().jobProperty().addListener((p, old, now) -> {
-            if (!old.targetRatio().equals(now.targetRatio())) {
+            boolean deadTime =
+                    !old.proposal().deadTimeToldMs().equals(now.proposal().deadTimeToldMs())
+                            || !old.machine().injectors().equals(now.machine().injectors());
+            if (deadTime || !old.targetRatio().equals(now.targetRatio())) {
                 explain();
             }
             if (now.fuelTable().isEmpty() && now.targetTable().isEmpty()) {
@@ -111,9 +118,15 @@ public final class TablesView implements StagePane {
                 curves);
     }
 
-    /** M, C and S choose how the table is looked at; X turns the curves. In curves the arrow keys go from cell to cell. */
+    /** Where there is no table, what was copied becomes one. M, C and S choose how the table is looked at; X turns the curves. In curves the arrow keys go from cell to cell. */
     private void key(KeyEvent event) {
         boolean typing = event.getTarget() instanceof javafx.scene.control.TextInputControl;
+        boolean pastes = event.isShortcutDown() && event.getCode() == KeyCode.V;
+        if (!typing && pastes && model.table().isEmpty()) {
+            model.session().unsaid().paste(copied());
+            event.consume();
+            return;
+        }
         if (typing || event.isShortcutDown() || event.isAltDown()) {
             return;
         }
@@ -143,6 +156,11 @@ public final class TablesView implements StagePane {
                 return;
         }
         event.consume();
+    }
+
+    private static String copied() {
+        String text = Clipboard.getSystemClipboard().getString();
+        return text == null ? "" : text;
     }
 
     private void curveKey(KeyCode code) {
@@ -301,7 +319,8 @@ public final class TablesView implements StagePane {
         model.factsProperty().get().forEach(f -> list.getChildren().add(fact(f)));
         facts.getChildren().addAll(list, Parts.text(words, "muted"));
         if (model.asksForDeadTime()) {
-            facts.getChildren().add(deadTime());
+            boolean untold = model.isDeadTimeUntold();
+            facts.getChildren().add(untold ? 0 : facts.getChildren().size(), new DeadTimePane(model));
         }
         if (model.shownProperty().get() == TablesModel.Shown.FIRST_RIDE
                 && model.firstRideProperty().get() != null) {
@@ -324,23 +343,6 @@ public final class TablesView implements StagePane {
         odd.stream().limit(MOST_ODD).forEach(f -> lines.add(f.words() + ": " + f.figure() + "."));
         lines.add(Words.of("tables.odd.why"));
         return Parts.callout("check", Words.of("tables.odd", odd.size()), lines.toArray(new String[0]));
-    }
-
-    private VBox deadTime() {
-        TextField field = new TextField(Figures.shortest(model.deadTimeMs()));
-        field.setAccessibleText(Words.of("tables.deadtime"));
-        field.setMaxWidth(80);
-        field.setOnAction(e -> model.deadTime(field.getText()));
-        field.focusedProperty().addListener((p, old, now) -> {
-            if (!now) {
-                model.deadTime(field.getText());
-            }
-        });
-        return new VBox(
-                4,
-                Parts.label(Words.of("tables.deadtime"), "section"),
-                field,
-                Parts.text(Words.of("tables.deadtime.why"), "muted"));
     }
 
     /** Kept as long as the axes are of the same kinds, so that what is typed in it stays. */

@@ -58,6 +58,22 @@ class HardwareModelTest {
     }
 
     @Test
+    void stepAndRangeStayWithTheUnitThatTheyWereTypedIn() {
+        type(HardwareForm.Field.STEP, "0.01");
+        type(HardwareForm.Field.MOST, "90");
+        model.hold(HardwareProfile.Holds.PERCENT_CHANGE);
+        assertEquals("", model.textProperty(HardwareForm.Field.STEP).get());
+        assertEquals(0, session.job().proposal().step());
+        assertTrue(Double.isInfinite(hardware().most()));
+        type(HardwareForm.Field.STEP, "0.5");
+        model.hold(HardwareProfile.Holds.VALUE);
+        assertEquals(0.01, session.job().proposal().step());
+        assertEquals(90, hardware().most());
+        model.hold(HardwareProfile.Holds.PERCENT_CHANGE);
+        assertEquals(0.5, session.job().proposal().step());
+    }
+
+    @Test
     void typedBreakpointsBecomeTheGridThatIsTyped() {
         type(HardwareForm.Field.SPEEDS, "1000 2500; 4000, 7000,5");
         assertEquals(

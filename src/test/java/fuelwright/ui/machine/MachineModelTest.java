@@ -47,14 +47,15 @@ class MachineModelTest {
         model.commit();
         Job job = session.job();
         assertEquals(1.25, job.machine().injectors().ratio().orElseThrow());
-        assertEquals(0.9, job.proposal().deadTimeMs());
+        assertEquals(0.9, job.machine().injectors().deadTimeMs().orElseThrow());
+        assertTrue(job.proposal().deadTimeToldMs().isEmpty(), "what a table's pulses contain is another matter");
         assertEquals(2, job.limits().of(Limit.INJECTIONS_PER_CYCLE));
         assertEquals(84.56, job.machine().barometerKpa(), 0.01, "ISO 2533 at a geometric height of 1500 m");
         assertEquals(job, MachineForm.of(job).into(job).orElseThrow());
         model.textProperty(MachineForm.Field.INJECTIONS).set("");
         model.textProperty(MachineForm.Field.DEAD_TIME).set("");
         model.commit();
-        assertEquals(0, session.job().proposal().deadTimeMs());
+        assertTrue(session.job().machine().injectors().deadTimeMs().isEmpty());
         assertTrue(session.job().limits().changed().isEmpty());
     }
 
@@ -77,6 +78,23 @@ class MachineModelTest {
         model.commit();
         assertFalse(model.problemProperty(field).get().isEmpty());
         assertEquals(before, session.job().machine());
+    }
+
+    @Test
+    void whatIsUsualIsShownAsUsualAndNotAsTold() {
+        model.textProperty(MachineForm.Field.BORE_BEFORE).set("38");
+        model.commit();
+        assertEquals(8, session.job().machine().before().orElseThrow().shaftMm());
+        assertEquals("", model.textProperty(MachineForm.Field.SHAFT_BEFORE).get());
+        assertEquals("usual 8", model.prompt(MachineForm.Field.SHAFT_BEFORE));
+        assertEquals("usual 85", model.prompt(MachineForm.Field.OPEN_BEFORE));
+        assertEquals("not known", model.prompt(MachineForm.Field.SHAFT_AFTER));
+        model.textProperty(MachineForm.Field.SHAFT_BEFORE).set("8");
+        model.commit();
+        assertEquals("8", model.textProperty(MachineForm.Field.SHAFT_BEFORE).get(), "what was typed stays");
+        model.textProperty(MachineForm.Field.SHAFT_BEFORE).set("9");
+        model.commit();
+        assertEquals("9", MachineForm.of(session.job()).texts().get(MachineForm.Field.SHAFT_BEFORE));
     }
 
     @Test

@@ -29,6 +29,9 @@ class ProposalModelTest {
     private final ProposalModel model = new ProposalModel(session);
     private Table table;
 
+    /** The last digit that a file shows of an efficiency. */
+    private static final double FINEST = 0.01 + 1e-9;
+
     @BeforeEach
     void open() {
         session.openSample();
@@ -226,7 +229,10 @@ class ProposalModelTest {
     void aTypedChangeIsOneOfTheOldFigureInEveryCell() {
         selectBlock();
         model.set("+4 %");
-        session.job().proposal().decisions().forEach((cell, d) -> assertEquals(1.04 * table.at(cell), d.value(), 1e-9));
+        session.job()
+                .proposal()
+                .decisions()
+                .forEach((cell, d) -> assertEquals(1.04 * table.at(cell), d.value(), FINEST));
         model.set("−100 %");
         assertTrue(model.messageProperty().get().contains("no fuel"));
         model.set("5 %");
@@ -234,7 +240,7 @@ class ProposalModelTest {
         assertEquals(
                 1.04 * table.at(100),
                 session.job().proposal().decisions().get(100).value(),
-                1e-9);
+                FINEST);
         model.set("61.5");
         assertEquals(61.5, session.job().proposal().decisions().get(100).value());
     }
@@ -279,7 +285,8 @@ class ProposalModelTest {
         for (var c : session.analysis().proposal().cells()) {
             var old = before.cell(c.cell());
             double expected = c.highLoad() ? Math.max(old.neededFactor(), old.factor()) : old.neededFactor();
-            assertEquals(expected, c.factor(), 1e-9, "cell " + c.cell());
+            assertEquals(expected * c.before(), c.after(), FINEST, "cell " + c.cell());
+            assertTrue(!c.highLoad() || c.factor() >= expected - 1e-9, "never leaner at high load: cell " + c.cell());
             boolean taken = !old.highLoad() || old.neededFactor() >= old.factor();
             assertEquals(taken, c.decision().isPresent(), "cell " + c.cell());
             left += taken ? 0 : 1;
@@ -361,9 +368,29 @@ class ProposalModelTest {
         double wanted = Softened.factor(session.analysis().proposal(), light);
         double old = session.analysis().proposal().cell(light).factor();
         model.soften();
-        assertEquals(wanted, session.analysis().proposal().cell(light).factor(), 1e-9);
+        var soft = session.analysis().proposal().cell(light);
+        assertEquals(wanted * soft.before(), soft.after(), FINEST);
         session.undo();
         assertEquals(old, session.analysis().proposal().cell(light).factor(), 1e-12);
+    }
+
+    @Test
+    void whatAButtonSetsIsAWholeNumberOfSteps() {
+        model.rules(40, 5, 0.5);
+        session.selection().select(CellRule.all().cells(session.analysis()));
+        model.takeFitted();
+        assertWholeSteps();
+        model.soften();
+        assertWholeSteps();
+        model.set("+3.3 %");
+        assertWholeSteps();
+        model.set("50.123");
+        assertEquals(50.123, session.analysis().proposal().cell(0).after(), "typed as it is");
+    }
+
+    private void assertWholeSteps() {
+        session.job().proposal().decisions().forEach((cell, d) -> assertEquals(0, d.value() % 0.5, "cell " + cell));
+        assertFalse(session.job().proposal().decisions().isEmpty());
     }
 
     @Test

@@ -108,8 +108,7 @@ class JobDeskTest {
                         List.of(new JobFiles.RideFiles(log, Optional.empty(), Optional.empty())),
                         SampleJob.MACHINE,
                         RideOptions.defaults(),
-                        ProposalSettings.defaults(),
-                        false)
+                        ProposalSettings.defaults())
                 .load(Progress.NONE, Cancellation.NEVER)
                 .value()
                 .orElseThrow();
@@ -155,6 +154,19 @@ class JobDeskTest {
         assertTrue(
                 later.issues().stream().anyMatch(i -> i.what().contains("isn't what the job was saved with")),
                 () -> later.issues().toString());
+        later.close();
+    }
+
+    @Test
+    void aRideOpenedTogetherWithAJobThatDoesNotHoldItComesInAsOneFromTheChooser() throws Exception {
+        Path file = jobWithLogOutside(folder.resolve("pull.csv"));
+        Session later = start();
+        later.open(List.of(file, Path.of("sample-logs/ride-2-corrected.csv")));
+        assertEquals("one", later.job().name());
+        List<String> rides = new ArrayList<>();
+        later.job().rides().forEach(r -> rides.add(r.ride().name()));
+        later.question().waitingProperty().get().forEach(r -> rides.add(r.name()));
+        assertEquals(List.of("pull.csv", "ride-2-corrected.csv"), rides);
         later.close();
     }
 

@@ -11,8 +11,11 @@ import fuelwright.issue.Issue;
 import fuelwright.issue.Loaded;
 import fuelwright.job.Answer;
 import fuelwright.job.Job;
+import fuelwright.table.Axis;
 import fuelwright.table.Quantity;
+import fuelwright.table.TableOptions;
 import fuelwright.table.TableWriter;
+import fuelwright.table.Unsaid;
 import fuelwright.ui.FixtureServices;
 import fuelwright.work.Analysis;
 import fuelwright.work.Cancellation;
@@ -233,6 +236,65 @@ class SessionTest {
                 Quantity.VOLUMETRIC_EFFICIENCY,
                 session.job().fuelTable().orElseThrow().quantity());
         assertEquals("r.csv", session.job().rides().get(0).ride().name());
+    }
+
+    @Test
+    void aTableThatDoesNotSayWhatItHoldsIsAskedAboutAndNeverTakenForARide(@TempDir Path folder) throws IOException {
+        String grid = "engine speed [rpm] \\ throttle [%],0,50,100\n1000,1.2,4,5\n4000,1.5,5,6\n8000,1.4,5,6.5\n";
+        for (String first : List.of("", "# quantity: injection time [ms]\n")) {
+            session.startNew();
+            session.open(List.of(Files.writeString(folder.resolve("pulses.csv"), first + grid)));
+            assertEquals(List.of(), session.issues());
+            assertEquals(List.of(), session.refused().all());
+            assertEquals(Stage.TABLES, session.stageProperty().get());
+            Unsaid asked = session.unsaid().all().get(0);
+            assertTrue(asked.quantities().contains(Quantity.INJECTOR_PULSE), asked::toString);
+            assertEquals(List.of(), asked.loads(), "the corner says that");
+            session.unsaid().tell(asked, TableOptions.none().withQuantity(Quantity.INJECTOR_PULSE));
+            assertTrue(
+                    session.issues().get(0).what().contains("dead time can't be seen"),
+                    session.issues().toString());
+            assertEquals(
+                    Quantity.INJECTOR_PULSE,
+                    session.job().fuelTable().orElseThrow().quantity());
+            assertEquals(List.of(), session.unsaid().all());
+        }
+    }
+
+    @Test
+    void whatIsBrokenIsJudgedAsATableWhereTablesAreOpened(@TempDir Path folder) throws IOException {
+        Path ragged = Files.writeString(
+                folder.resolve("ragged.csv"), "engine speed [rpm] \\ throttle [%],0,50,100\n1000,1,2\n4000,1,2,3\n");
+        session.stageProperty().set(Stage.TABLES);
+        session.open(List.of(ragged));
+        assertTrue(
+                session.issues().stream().anyMatch(i -> i.what().contains("line of breakpoints")),
+                session.issues().toString());
+        assertEquals(List.of(), session.refused().all());
+    }
+
+    @Test
+    void aCopiedBlockWithItsAxesBecomesATable() {
+        session.unsaid().paste("\t0\t50\t100\n1000\t20\t80\t90\n8000\t15\t85\t95\n");
+        Unsaid asked = session.unsaid().all().get(0);
+        assertEquals(List.of(Axis.Kind.THROTTLE), asked.loads().subList(0, 1));
+        session.unsaid()
+                .tell(
+                        asked,
+                        TableOptions.none()
+                                .withQuantity(Quantity.VOLUMETRIC_EFFICIENCY)
+                                .withLoadKind(Axis.Kind.THROTTLE));
+        assertEquals(95, session.job().fuelTable().orElseThrow().at(5));
+        session.unsaid()
+                .paste(
+                        "# quantity: lambda [1]\nengine speed [rpm] \\ throttle [%]\t0\t50\n1000\t0.98\t0.9\n8000\t0.95\t0.87\n");
+        assertEquals(Quantity.LAMBDA, session.job().targetTable().orElseThrow().quantity());
+        session.unsaid().paste("20\t80\n15\t90\n");
+        assertTrue(
+                session.issues().get(0).what().contains("no axes"),
+                session.issues().toString());
+        session.unsaid().paste("");
+        assertEquals(1, session.issues().size());
     }
 
     @Test

@@ -75,6 +75,8 @@ class TableQuestionTest {
         assertEquals(fuel, session.job().past().get(0).table());
         assertTrue(said().contains("The ride that was there keeps the fuel table"), said());
         session.open(List.of(log("ride-2.csv")));
+        assertEquals(List.of("ride-2.csv"), waiting(), "either table may have been in the unit");
+        session.question().madeWithFuelTable();
         assertEquals(List.of(Optional.of(fuel), Optional.empty()), tables());
         session.undo();
         session.undo();
@@ -171,7 +173,9 @@ class TableQuestionTest {
         assertEquals(1, session.job().past().size());
         assertEquals(List.of(), session.question().waitingProperty().get());
         session.open(List.of(log("ride-3.csv")));
-        assertEquals(3, session.job().rides().size(), "the table is the one that was handed over: nothing to ask");
+        assertEquals(2, session.job().rides().size(), "the job has had two tables by now: asked again");
+        session.question().madeWithFuelTable();
+        assertEquals(3, session.job().rides().size());
     }
 
     private List<String> waiting() {
@@ -238,7 +242,28 @@ class TableQuestionTest {
         assertEquals(List.of(Optional.of(fuel), Optional.empty()), tables());
         assertEquals(List.of(), session.question().waitingProperty().get());
         session.open(List.of(log("ride-3.csv")));
+        assertEquals(List.of("ride-3.csv"), waiting());
+    }
+
+    @Test
+    void aRideMadeWithAnEarlierTableIsToldSoAndKeepsIt() throws IOException {
+        Table corrected = corrected();
+        double[] cells = fuel.toArray();
+        cells[3] *= 5;
+        session.open(List.of(log("ride-2.csv"), file("corrected.csv", corrected)));
+        session.open(List.of(file("five.csv", fuel.withValues(cells))));
+        session.open(List.of(log("long.csv")));
+        assertEquals(List.of("long.csv"), waiting(), "the newest table isn't therefore the one of the ride");
+        List<Table> earlier = session.question().earlier();
+        assertEquals(2, earlier.size());
+        assertTrue(AnotherTable.sameFigures(corrected, earlier.get(0)));
+        assertEquals(List.of("ride-2.csv"), session.question().ridesWith(earlier.get(0)));
+        session.question().madeWithEarlier(earlier.get(0));
         assertEquals(3, session.job().rides().size());
+        assertTrue(AnotherTable.sameFigures(
+                corrected, session.job().rides().get(2).madeWith().orElseThrow()));
+        session.undo();
+        assertEquals(List.of("long.csv"), waiting());
     }
 
     @Test

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import fuelwright.issue.Issue;
 import fuelwright.ui.FixtureServices;
 import fuelwright.ui.WindowApp;
 import fuelwright.ui.plot.HeatGrid;
@@ -229,6 +230,28 @@ class WindowTest {
     }
 
     @Test
+    void oneRefusalTurnsNoRemarkRedAndAllCanBeShown(FxRobot robot) {
+        onWindow(() -> session.issues()
+                .setAll(
+                        Issue.error("a.csv", 0, 0, "broken", ""),
+                        Issue.warning("b.csv", 0, 0, "first remark", ""),
+                        Issue.warning("c.csv", 0, 0, "second remark", ""),
+                        Issue.warning("d.csv", 0, 0, "third remark", ""),
+                        Issue.warning("e.csv", 0, 0, "fourth remark", "")));
+        Node remark = robot.lookup("b.csv: first remark").query();
+        assertTrue(remark.getParent().getStyleClass().contains("check"));
+        assertTrue(robot.lookup("a.csv: broken")
+                .query()
+                .getParent()
+                .getStyleClass()
+                .contains("stop"));
+        assertTrue(robot.lookup("e.csv: fourth remark").tryQuery().isEmpty());
+        robot.clickOn("#issues-more");
+        assertTrue(robot.lookup("e.csv: fourth remark").tryQuery().isPresent());
+        onWindow(() -> session.issues().clear());
+    }
+
+    @Test
     void aCapThatIsNoNumberIsSaidAndKept(FxRobot robot) {
         robot.clickOn("#rail-5");
         javafx.scene.control.TextField cap =
@@ -245,6 +268,9 @@ class WindowTest {
         robot.type(KeyCode.ENTER);
         assertEquals(31, session.job().proposal().maxAddPercent());
         assertEquals("", problem.getText());
+        robot.press(KeyCode.SHORTCUT, KeyCode.Z).release(KeyCode.Z, KeyCode.SHORTCUT);
+        assertEquals(before, session.job().proposal().maxAddPercent(), "right after changing it");
+        assertEquals(before, Double.parseDouble(cap.getText()));
     }
 
     @Test

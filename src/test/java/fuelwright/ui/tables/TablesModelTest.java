@@ -7,6 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import fuelwright.airflow.InjectorSet;
+import fuelwright.airflow.Machine;
 import fuelwright.table.Quantity;
 import fuelwright.table.Table;
 import fuelwright.ui.FixtureServices;
@@ -17,6 +19,8 @@ import fuelwright.ui.session.Stage;
 import fuelwright.ui.session.StageState;
 import java.util.Arrays;
 import java.util.List;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 
 class TablesModelTest {
@@ -181,10 +185,37 @@ class TablesModelTest {
         Table table = session.job().fuelTable().orElseThrow();
         session.edit(job -> job.withFuelTable(table.with(Quantity.INJECTOR_PULSE, table.toArray())));
         assertTrue(model.asksForDeadTime());
+        assertTrue(model.isDeadTimeUntold());
         model.deadTime("0,9");
         assertEquals(0.9, session.job().proposal().deadTimeMs());
-        model.deadTime("-1");
-        model.deadTime("much");
+        assertFalse(model.deadTime("-1"));
+        assertFalse(model.deadTime("much"));
         assertEquals(0.9, session.job().proposal().deadTimeMs());
+    }
+
+    private static Machine with(double deadTimeMs, Machine m) {
+        InjectorSet injectors = new InjectorSet(
+                OptionalInt.of(2), OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.of(deadTimeMs));
+        return m.with(injectors);
+    }
+
+    @Test
+    void theInjectorsDeadTimeIsOnlyOfferedForThePulsesAndNoneIsAnAnswer() {
+        session.openSample();
+        session.edit(job -> job.withMachine(with(0.85, job.machine())));
+        Table table = session.job().fuelTable().orElseThrow();
+        session.edit(job -> job.withFuelTable(table.with(Quantity.INJECTOR_PULSE, table.toArray())));
+        assertTrue(model.isDeadTimeUntold(), "nobody has said what the pulses contain");
+        assertEquals(0.85, model.injectorDeadTimeMs().orElseThrow());
+        model.shownProperty().set(TablesModel.Shown.FIRST_RIDE);
+        assertNull(model.firstRideProperty().get());
+        assertEquals(List.of(), session.issues(), "a question is no error");
+        assertTrue(model.deadTime("0"));
+        assertFalse(model.isDeadTimeUntold());
+        assertNotNull(model.firstRideProperty().get());
+        assertEquals(0, session.job().proposal().deadTimeToldMs().orElseThrow());
+        assertEquals(0.85, session.job().machine().injectors().deadTimeMs().orElseThrow());
+        assertTrue(model.deadTime(""));
+        assertTrue(model.isDeadTimeUntold());
     }
 }

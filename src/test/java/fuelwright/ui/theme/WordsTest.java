@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -86,5 +87,20 @@ class WordsTest {
         assertTrue(Words.of("status.stops", 1).startsWith("1 Stop caution stands: don't ride"));
         assertTrue(Words.of("status.stops", 2).startsWith("2 Stop cautions stand"));
         assertTrue(Words.of("status.stops.answered", 2).endsWith("don't ride before their causes are dealt with"));
+    }
+
+    /** Of a key that stands twice the last sentence is read and the other is dead, whoever wrote it. */
+    @Test
+    void noKeyStandsTwice() throws IOException {
+        Path file = Path.of("src/main/resources/fuelwright/ui/window.properties");
+        List<String> keys = Files.readAllLines(file).stream()
+                .filter(l -> !l.isBlank() && !l.startsWith("#") && l.indexOf('=') > 0)
+                .map(l -> l.substring(0, l.indexOf('=')).strip())
+                .toList();
+        List<String> twice = keys.stream()
+                .filter(k -> Collections.frequency(keys, k) > 1)
+                .distinct()
+                .toList();
+        assertEquals(List.of(), twice);
     }
 }
