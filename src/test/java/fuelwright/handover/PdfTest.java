@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import fuelwright.table.Table;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -37,6 +38,21 @@ class PdfTest {
                 String text = text(document, page);
                 assertTrue(text.contains("Lean under load"), text);
             }
+        }
+    }
+
+    @Test
+    void aSheetOfUsualSizeStandsOnOnePageWithItsSumsAndSaysTheStopOnce() throws Exception {
+        Handed handed = MadeUpHandover.with("V-twin", List.of(MadeUpHandover.stop("Lean under load")));
+        Table table = handed.proposal().before();
+        assertTrue(table.speed().size() <= 16);
+        try (PDDocument document = Loader.loadPDF(Exports.entrySheetPdf(handed))) {
+            String first = text(document, 1);
+            assertTrue(first.contains("whole"), first);
+            String lastRow = Figures.trimmed(table.speed().at(table.speed().size() - 1), 2);
+            assertTrue(first.contains(" " + lastRow + " "), first);
+            assertTrue(first.lastIndexOf("typed") > first.lastIndexOf(" " + lastRow + " "), first);
+            assertFalse(first.contains("Read it on the first page"), first);
         }
     }
 
