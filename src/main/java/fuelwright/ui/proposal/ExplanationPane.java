@@ -90,16 +90,21 @@ final class ExplanationPane {
         model.rideToRide()
                 .ifPresent(words -> above.getChildren()
                         .addAll(Parts.label(Words.of("explain.ridetoride"), "section"), Parts.text(words)));
-        List<String> next = model.nextRide();
+        List<List<String>> next = model.nextRide();
         if (!next.isEmpty()) {
-            above.getChildren().add(Parts.label(Words.of("explain.nextride"), "section"));
-            next.forEach(words -> above.getChildren().add(Parts.text(words, "muted")));
+            above.getChildren()
+                    .addAll(
+                            Parts.label(Words.of("explain.nextride"), "section"),
+                            Parts.columns(1, model.nextRideHeadings(), next));
+            if (next.stream().anyMatch(row -> !row.get(row.size() - 1).isEmpty())) {
+                above.getChildren().add(Parts.text(Words.of("nextride.dyno.words"), "muted", "small"));
+            }
         }
     }
 
     private void cell(CellExplanation e) {
         Label change = Parts.label(e.change(), "big-figure");
-        Label plusMinus = Parts.label(("% " + e.uncertainty()).strip(), "unit-word");
+        Label plusMinus = Parts.label(e.uncertainty().isEmpty() ? "%" : "%\u00a0" + e.uncertainty(), "unit-word");
         HBox figure = new HBox(8, change, plusMinus);
         figure.setAlignment(javafx.geometry.Pos.BASELINE_LEFT);
         above.getChildren()
@@ -112,15 +117,11 @@ final class ExplanationPane {
         e.decision()
                 .ifPresent(d -> above.getChildren()
                         .add(Parts.label(Words.of(d == Decision.Kind.HELD ? "explain.held" : "explain.set"), "tag")));
-        e.cautions().stream()
-                .filter(Caution::isStop)
-                .forEach(c -> above.getChildren().add(callout(c)));
+        e.stops().forEach(words -> above.getChildren().add(Parts.text(words, "stop-line")));
         VBox steps = new VBox(Parts.label(Words.of("explain.steps"), "section"));
         e.steps().forEach(s -> steps.getChildren().add(Parts.fact(Parts.capital(s.words()), s.change())));
-        above.getChildren().addAll(steps, strip(), readings(e));
-        e.cautions().stream()
-                .filter(c -> !c.isStop())
-                .forEach(c -> below.getChildren().add(callout(c)));
+        below.getChildren().addAll(steps, strip(), readings(e));
+        e.cautions().forEach(c -> below.getChildren().add(callout(c)));
     }
 
     private void block(BlockExplanation b) {
@@ -205,9 +206,9 @@ final class ExplanationPane {
                 8,
                 Parts.label(Words.of("explain.decide"), "section"),
                 buttons,
+                message,
                 Parts.row(8, typed, Parts.button("proposal.set", this::take)),
-                Parts.text(Words.of("proposal.set.hint"), "muted", "small"),
-                message);
+                Parts.text(Words.of("proposal.set.hint"), "muted", "small"));
     }
 
     /** Decides, and goes on with the map. */

@@ -231,6 +231,7 @@ class WindowTest {
     @Test
     void aCapThatIsNoNumberIsSaidAndKept(FxRobot robot) {
         robot.clickOn("#rail-5");
+        robot.clickOn("#proposal-limits");
         javafx.scene.control.TextField cap =
                 robot.lookup("#proposal-most").queryAs(javafx.scene.control.TextField.class);
         double before = session.job().proposal().maxAddPercent();
@@ -245,6 +246,11 @@ class WindowTest {
         robot.type(KeyCode.ENTER);
         assertEquals(31, session.job().proposal().maxAddPercent());
         assertEquals("", problem.getText());
+        javafx.scene.control.Button limits =
+                robot.lookup("#proposal-limits").queryAs(javafx.scene.control.Button.class);
+        assertTrue(limits.getText().contains("+31"), limits.getText());
+        robot.type(KeyCode.ESCAPE);
+        assertTrue(robot.lookup("#proposal-most").tryQuery().isEmpty());
     }
 
     @Test
