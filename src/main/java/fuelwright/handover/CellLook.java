@@ -4,6 +4,7 @@ import fuelwright.estimate.CellProposal;
 import fuelwright.estimate.Standing;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.regex.Pattern;
 
 /** How a cell is told and drawn, the same in the window and on paper. Pure. */
 public final class CellLook {
@@ -24,6 +25,8 @@ public final class CellLook {
     private static final double SURE_PERCENT = Standing.MEASURED_PERCENT;
     /** Uncertainty beyond that at which a fill has lost two thirds of its colour, %. */
     private static final double FADES_OVER_PERCENT = 6;
+
+    private static final Pattern UNCERTAINTY = Pattern.compile("±\\s*([0-9]+(?:\\.[0-9]+)?)(\\s*%)?");
 
     private CellLook() {}
 
@@ -48,6 +51,11 @@ public final class CellLook {
     /** An uncertainty that no line end parts from its unit. */
     public static String plusMinus(double percent) {
         return "±" + Figures.plain(percent, 1) + "\u202f%";
+    }
+
+    /** Words in which no line end parts an uncertainty from its sign and unit, nor the sign from its figure. */
+    public static String joined(String words) {
+        return UNCERTAINTY.matcher(words).replaceAll(m -> "±" + m.group(1) + (m.group(2) == null ? "" : "\u202f%"));
     }
 
     /** A figure and its uncertainty, %; no line end parts them. */

@@ -77,7 +77,7 @@ final class ReportContent {
         map.put("toRide", toRide(handed));
         map.put("rideToRide", handed.rideToRide().map(ReportContent::sentence).orElse(""));
         map.put("usual", UsualCautions.sentences());
-        map.put("remarks", handed.estimate().remarks());
+        map.put("remarks", handed.estimate().remarks().stream().map(CellLook::joined).toList());
         return map;
     }
 
@@ -265,7 +265,7 @@ final class ReportContent {
                 Figures.trimmed(model.lagS() * 1000, 0) + " ms"
                         + plusMinus(estimate.sensor().lagErrorS())));
         if (!estimate.sensor().words().isBlank()) {
-            rows.add(row("In short", sentence(estimate.sensor().words())));
+            rows.add(row("In short", CellLook.joined(sentence(estimate.sensor().words()))));
         }
         return rows;
     }

@@ -24,6 +24,9 @@ class CellLookTest {
     @Test
     void noLineEndPartsAnUncertaintyFromItsFigureOrUnit() {
         assertEquals("±0.4\u202f%", CellLook.plusMinus(0.41));
+        assertEquals(
+                "good to ±0.8\u202f%, delay 62 ms ±16 at",
+                CellLook.joined("good to ± 0.8 %, delay 62 ms ± 16 at"));
         assertEquals("+1.5\u202f±1.8\u202f%", CellLook.plusMinus(1.5, 1.8));
     }
 

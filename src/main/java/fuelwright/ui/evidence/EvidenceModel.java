@@ -106,7 +106,7 @@ public final class EvidenceModel {
         return new CellFacts(
                 TableWords.cell(e.table(), at),
                 Figures.signed(e.shortfallPercent(at), 1),
-                Figures.plusMinus(e.uncertaintyPercent(at), 1),
+                CellLook.plusMinus(e.uncertaintyPercent(at)),
                 StandingWords.of(e.independentReadings(at), e.uncertaintyPercent(at)),
                 lines);
     }
@@ -147,7 +147,7 @@ public final class EvidenceModel {
                         Figures.plain(v.errorAfterPercent(), 1)))
                 .orElse(Words.of("evidence.novalidation")));
         analysis.estimate().remarks().forEach(r -> all.add(Parts.sentence(r)));
-        return all;
+        return all.stream().map(CellLook::joined).toList();
     }
 
     /** The opening rate alone where it is another than before, then engine speed, openings, mean and worst; empty where none was judged. */
