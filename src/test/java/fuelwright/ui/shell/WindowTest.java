@@ -188,6 +188,10 @@ class WindowTest {
     @Test
     void theLegendTellsWhatTheMapShowsAndTheRangeRestsUnderAmounts(FxRobot robot) {
         robot.clickOn("#rail-5");
+        assertTrue(robot.lookup((Node n) -> n instanceof javafx.scene.control.Label label
+                        && label.getText().contains("cells measured"))
+                .query()
+                .isVisible());
         Node range = robot.lookup("#proposal-range").query();
         assertFalse(range.isDisabled());
         assertFalse(robot.lookup("held").query().isVisible()
