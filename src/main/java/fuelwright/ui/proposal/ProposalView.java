@@ -125,7 +125,9 @@ public final class ProposalView implements StagePane {
         Label summary = new Label();
         summary.textProperty().bind(model.summaryProperty());
         VBox heading = Parts.heading(title, summary);
-        heading.getChildren().setAll(Parts.row(8, title, Parts.gap(), byRule, limits), summary, rounded);
+        title.setMinWidth(Region.USE_PREF_SIZE);
+        // Beside each other while there is room; with the largest text below.
+        heading.getChildren().setAll(flow(title, byRule, limits), summary, rounded);
         return heading;
     }
 
