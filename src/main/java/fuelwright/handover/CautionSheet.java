@@ -106,7 +106,7 @@ final class CautionSheet {
         return "now " + number(c.before()) + "; proposed " + number(c.after()) + "; change "
                 + fixed(c.changePercent(), 1)
                 + " %; uncertainty " + fixed(handed.estimate().uncertaintyPercent(cell), 1) + " %; readings "
-                + fixed(handed.estimate().independentReadings(cell), 1);
+                + CellLook.readings(handed.estimate().independentReadings(cell));
     }
 
     private static String target(Handed handed, int cell) {

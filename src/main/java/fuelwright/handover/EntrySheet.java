@@ -25,9 +25,29 @@ final class EntrySheet {
     /** Width within the margins of the narrower of A4 and Letter, on its side. */
     private static final double PAGE_MM = 258;
     /** Width of a row's head. */
-    private static final double HEAD_MM = 24;
+    private static final double HEAD_MM = 19;
 
     private static final double CELL_EDGES_MM = 2.2;
+    /** Height within the margins of A4 on its side. */
+    private static final double PAGE_HIGH_MM = 188;
+    /** Title, what is to be done, the table's head and its two rows of sums. */
+    private static final double AROUND_MM = 46;
+
+    private static final double NOTE_MM = 9;
+    private static final double TABLE_HEAD_MM = 11;
+    private static final double STOP_EDGES_MM = 8;
+    private static final double STOP_LINE_MM = 4.8;
+    private static final double STOP_LINE_LENGTH = 150;
+    /** A row's height by the size of its figures, pt, and what its edges add, pt. */
+    private static final double ROW_BY_SIZE = 2.05;
+
+    private static final double ROW_EDGES_PT = 2.4;
+    /** Rows may be so much lower where then all fit on one page. */
+    private static final double MOST_SHRUNK = 0.9;
+    /** Rows that go over to the last page together, with the sums. */
+    private static final int LEAST_TOGETHER = 3;
+
+    private static final double PT_MM = 25.4 / 72;
     private static final double SUM_SIZE = 7.5;
     private static final double MOST_SIZE = 12;
     private static final double LEAST_SIZE = 5;
@@ -68,6 +88,8 @@ final class EntrySheet {
         BigDecimal running = BigDecimal.ZERO;
         BigDecimal all = BigDecimal.ZERO;
         int changes = 0;
+        double size = size(across.size(), down.size());
+        int newPage = newPage(down.size(), size);
         List<Map<String, Object>> rows = new ArrayList<>();
         for (int d = 0; d < down.size(); d++) {
             BigDecimal typed = BigDecimal.ZERO;
@@ -94,6 +116,7 @@ final class EntrySheet {
             Map<String, Object> row = new LinkedHashMap<>();
             row.put("at", text(Figures.trimmed(down.at(d), 2)));
             row.put("cells", cells);
+            row.put("newPage", d == newPage);
             row.put("changes", inRow);
             row.put("typed", text(typed));
             row.put("running", text(running));
@@ -128,9 +151,10 @@ final class EntrySheet {
         map.put("cells", after.cells());
         map.put("ownCells", ownCells());
         map.put("bounded", !sheet.bounded().isEmpty());
+        map.put("inferred", !sheet.inferred().isEmpty());
         map.put("file", handed.hardware().isPresent() ? Exports.HARDWARE : Exports.CORRECTED);
-        map.put("size", Figures.plain(size(across.size(), text(all).length()), 1));
-        map.put("smallSize", Figures.plain(0.62 * size(across.size(), text(all).length()), 1));
+        map.put("size", Figures.plain(size, 1));
+        map.put("smallSize", Figures.plain(0.62 * size, 1));
         map.put("usual", UsualCautions.sentences());
         return map;
     }
@@ -142,23 +166,53 @@ final class EntrySheet {
         map.put("changes", changes);
         map.put("stop", sheet.stopped().contains(cell));
         map.put("bound", sheet.boundWord(cell));
+        map.put("inferred", sheet.inferred().contains(cell));
         return map;
     }
 
-    /** Size of the new figures on paper, pt, at which a row fits across the page. */
-    private double size(int columns, int sumLength) {
+    /** Size of the new figures on paper, pt, at which a row fits across the page; a little less where then all rows fit on it. */
+    private double size(int columns, int rows) {
         int length = 1;
+        int sumLength = text(sum()).length();
         for (int cell = 0; cell < after.cells(); cell++) {
+            length = Math.max(length, text(sheet.old(cell)).length());
             length = Math.max(
-                    length,
-                    Math.max(
-                            text(sheet.old(cell)).length(),
-                            text(sheet.now(cell)).length()));
+                    length, text(sheet.now(cell)).length() + (sheet.inferred().contains(cell) ? 1 : 0));
         }
-        double ptMm = 25.4 / 72;
-        double sumsMm = 3 * (sumLength * CHARACTER * SUM_SIZE * ptMm + CELL_EDGES_MM);
+        double sumsMm = 3 * (sumLength * CHARACTER * SUM_SIZE * PT_MM + CELL_EDGES_MM);
         double cellMm = (PAGE_MM - HEAD_MM - sumsMm) / columns - CELL_EDGES_MM;
-        return Math.max(LEAST_SIZE, Math.min(MOST_SIZE, cellMm / (length * CHARACTER * ptMm)));
+        double across = Math.max(LEAST_SIZE, Math.min(MOST_SIZE, cellMm / (length * CHARACTER * PT_MM)));
+        double down = (forRowsMm() / rows / PT_MM - ROW_EDGES_PT) / ROW_BY_SIZE;
+        return down >= MOST_SHRUNK * across ? Math.min(across, down) : across;
+    }
+
+    /** What the first page leaves for rows where the sums are to stand on it too. */
+    private double forRowsMm() {
+        double stopsMm = handed.stops().stream()
+                .mapToDouble(c -> STOP_EDGES_MM
+                        + STOP_LINE_MM * Math.ceil(StopNotes.text(c).length() / STOP_LINE_LENGTH))
+                .sum();
+        int notes = (ownCells().isEmpty() ? 0 : 1) + (sheet.bounded().isEmpty() ? 0 : 1);
+        return PAGE_HIGH_MM - AROUND_MM - stopsMm - notes * NOTE_MM;
+    }
+
+    /** The row that begins the last page, so that it isn't left alone with the sums; −1 where pages break as they come. */
+    private int newPage(int rows, double size) {
+        double rowMm = (ROW_BY_SIZE * size + ROW_EDGES_PT) * PT_MM;
+        int left = rows - (int) (forRowsMm() / rowMm + 1e-6);
+        int onOthers = (int) ((PAGE_HIGH_MM - 2 * TABLE_HEAD_MM) / rowMm);
+        while (left > onOthers) {
+            left -= onOthers;
+        }
+        return left > 0 && left < LEAST_TOGETHER ? Math.max(0, rows - LEAST_TOGETHER) : -1;
+    }
+
+    private BigDecimal sum() {
+        BigDecimal sum = BigDecimal.ZERO;
+        for (int cell = 0; cell < after.cells(); cell++) {
+            sum = sum.add(sheet.now(cell));
+        }
+        return sum;
     }
 
     /** What the hardware's own cells are, where they aren't those of the fuel table; empty where they are. */

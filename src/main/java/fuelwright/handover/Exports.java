@@ -12,7 +12,7 @@ import java.util.Map;
 import java.util.function.IntToDoubleFunction;
 
 /**
- * The files of a handover. The same job gives the same bytes: no clock, no machine name. While a Stop caution stands, every table carries it
+ * The files of a handover. The same job gives the same bytes, but for the day on the report: no other clock, no machine name. While a Stop caution stands, every table carries it
  * in {@code # caution:} lines above its grid.
  */
 public final class Exports {

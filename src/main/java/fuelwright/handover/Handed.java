@@ -8,6 +8,7 @@ import fuelwright.estimate.Validation;
 import fuelwright.job.Job;
 import fuelwright.safety.Caution;
 import fuelwright.screen.ScreenedRide;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -25,6 +26,7 @@ import java.util.Optional;
  * @param hardware what goes into the tuning hardware, where it doesn't take the table as it is
  * @param nextRide what to ride next
  * @param rideToRide how the newest ride did, a sentence; empty where that isn't known
+ * @param day the day that stands on the report; empty where none is to
  */
 public record Handed(
         Job job,
@@ -36,7 +38,34 @@ public record Handed(
         List<ExpectedMixture.Summary> expected,
         Optional<HardwareTable> hardware,
         NextRide nextRide,
-        Optional<String> rideToRide) {
+        Optional<String> rideToRide,
+        Optional<LocalDate> day) {
+
+    /** Without a day. */
+    public Handed(
+            Job job,
+            List<ScreenedRide> screened,
+            Estimate estimate,
+            Proposal proposal,
+            Optional<Validation> validation,
+            List<Caution> cautions,
+            List<ExpectedMixture.Summary> expected,
+            Optional<HardwareTable> hardware,
+            NextRide nextRide,
+            Optional<String> rideToRide) {
+        this(
+                job,
+                screened,
+                estimate,
+                proposal,
+                validation,
+                cautions,
+                expected,
+                hardware,
+                nextRide,
+                rideToRide,
+                Optional.empty());
+    }
 
     /** Without a word on rides to come. */
     public Handed(
@@ -81,6 +110,7 @@ public record Handed(
         Objects.requireNonNull(hardware, "hardware");
         Objects.requireNonNull(nextRide, "nextRide");
         Objects.requireNonNull(rideToRide, "rideToRide");
+        Objects.requireNonNull(day, "day");
         cautions = List.copyOf(cautions);
         expected = List.copyOf(expected);
         if (!expected.isEmpty() && expected.size() != screened.size()) {
@@ -92,6 +122,22 @@ public record Handed(
                     "estimate has " + estimate.table().cells() + " cells, proposal has "
                             + proposal.before().cells());
         }
+    }
+
+    /** The same, handed over on that day. */
+    public Handed on(LocalDate when) {
+        return new Handed(
+                job,
+                screened,
+                estimate,
+                proposal,
+                validation,
+                cautions,
+                expected,
+                hardware,
+                nextRide,
+                rideToRide,
+                Optional.of(when));
     }
 
     /** Cautions of level Stop. */

@@ -2,12 +2,16 @@ package fuelwright.handover;
 
 import fuelwright.table.Axis;
 import fuelwright.table.Table;
+import java.util.List;
 import java.util.Locale;
+import java.util.function.DoubleFunction;
 import java.util.function.IntFunction;
+import java.util.stream.IntStream;
 
 /**
  * A table as an SVG picture: engine speed left to right, load bottom to top. Each cell has a fill, a figure and, if wanted, a smaller one
- * below it; hatching where it is inferred; a thick dark frame with a marked corner for a Stop caution, never colour alone.
+ * below it; hatching where it is inferred; a thick dark frame with a marked corner for a Stop caution, never colour alone. Where no cell has
+ * a figure below, rows are lower.
  */
 final class HeatMap {
 
@@ -25,19 +29,27 @@ final class HeatMap {
     record Cell(int fill, String figure, double size, String below, boolean hatched, boolean framed, String tip) {}
 
     private static final int WIDE = 46;
-    private static final int HIGH = 34;
+    private static final int HIGH = 30;
+    private static final int LOW = 21;
     private static final int LEFT = 58;
-    private static final int BOTTOM = 40;
-    private static final int MARK = 12;
+    private static final int BOTTOM = 36;
+    private static final int MARK = 8;
+    private static final double FRAME = 2.6;
+    /** What a frame and its corner leave free beside a figure. */
+    private static final int EDGE = 4;
     /** How big the figure below is. */
     private static final int BELOW_SIZE = 10;
     /** How wide a character is at most, of its size. */
     private static final double DIGIT_WIDE = 0.62;
 
+    private static final int SCALE_WIDE = 330;
+    private static final int SCALE_STEPS = 60;
+
     /** The size of a sure figure. */
     static final double FULL_SIZE = 13;
 
     private final StringBuilder svg = new StringBuilder();
+    private int high = HIGH;
 
     private HeatMap() {}
 
@@ -51,28 +63,62 @@ final class HeatMap {
         return map.svg.toString();
     }
 
+    /**
+     * A scale of colours from end to end, words below it.
+     *
+     * @param fill of 0 (left) to 1 (right)
+     * @param labels at even distances
+     */
+    static String scale(DoubleFunction<Integer> fill, List<String> labels) {
+        HeatMap scale = new HeatMap();
+        scale.add(
+                "<svg class=\"scale\" role=\"img\" aria-label=\"%s\" viewBox=\"0 0 %d 30\" preserveAspectRatio=\"xMinYMin\" font-family=\"Sheet\" fill=\"#1b1b1f\" xmlns=\"http://www.w3.org/2000/svg\">",
+                escape("Colours: " + String.join(", ", labels)), SCALE_WIDE);
+        for (int step = 0; step < SCALE_STEPS; step++) {
+            double each = SCALE_WIDE / (double) SCALE_STEPS;
+            scale.add(
+                    "<rect x=\"%.1f\" y=\"0\" width=\"%.1f\" height=\"12\" fill=\"%s\"/>",
+                    step * each, each + 0.5, Palette.hex(fill.apply(step / (SCALE_STEPS - 1.0))));
+        }
+        scale.add(
+                "<rect x=\".5\" y=\".5\" width=\"%d\" height=\"11\" fill=\"none\" stroke=\"#8a8a94\"/>",
+                SCALE_WIDE - 1);
+        int last = labels.size() - 1;
+        for (int i = 0; i <= last; i++) {
+            scale.add(
+                    "<text class=\"%s\" text-anchor=\"%s\" x=\"%d\" y=\"26\" font-size=\"12\">%s</text>",
+                    i == 0 ? "start" : i == last ? "end" : "middle",
+                    i == 0 ? "start" : i == last ? "end" : "middle",
+                    i * SCALE_WIDE / last,
+                    escape(labels.get(i)));
+        }
+        scale.svg.append("</svg>");
+        return scale.svg.toString();
+    }
+
     private void draw(Table axes, String id, String label, IntFunction<Cell> cells) {
         int speeds = axes.speed().size();
         int loads = axes.load().size();
+        List<Cell> drawn = IntStream.range(0, axes.cells()).mapToObj(cells).toList();
+        high = drawn.stream().allMatch(c -> c.below().isEmpty()) ? LOW : HIGH;
         int width = LEFT + speeds * WIDE + 4;
-        int height = 4 + loads * HIGH + BOTTOM;
+        int height = 4 + loads * high + BOTTOM;
         add(
                 "<svg class=\"map\" role=\"img\" aria-label=\"%s\" viewBox=\"0 0 %d %d\" preserveAspectRatio=\"xMinYMin\" style=\"max-width:%dpx\" text-anchor=\"middle\" font-family=\"Sheet\" fill=\"#1b1b1f\" xmlns=\"http://www.w3.org/2000/svg\">",
                 escape(label), width, height, width);
         add(
                 "<defs><pattern id=\"%s-hatch\" width=\"7\" height=\"7\" patternUnits=\"userSpaceOnUse\" patternTransform=\"rotate(45)\">"
-                        + "<rect width=\"1.3\" height=\"7\" fill=\"#000\" fill-opacity=\".28\"/></pattern></defs>",
+                        + "<rect width=\"1.6\" height=\"7\" fill=\"#000\" fill-opacity=\".15\"/></pattern></defs>",
                 id);
         for (int load = 0; load < loads; load++) {
             for (int speed = 0; speed < speeds; speed++) {
-                Cell cell = cells.apply(axes.cell(load, speed));
-                drawCell(cell, LEFT + speed * WIDE, 4 + (loads - 1 - load) * HIGH, id);
+                drawCell(drawn.get(axes.cell(load, speed)), LEFT + speed * WIDE, 4 + (loads - 1 - load) * high, id);
             }
         }
         for (int load = 0; load < loads; load++) {
             for (int speed = 0; speed < speeds; speed++) {
-                if (cells.apply(axes.cell(load, speed)).framed()) {
-                    drawFrame(LEFT + speed * WIDE, 4 + (loads - 1 - load) * HIGH);
+                if (drawn.get(axes.cell(load, speed)).framed()) {
+                    drawFrame(LEFT + speed * WIDE, 4 + (loads - 1 - load) * high);
                 }
             }
         }
@@ -84,42 +130,47 @@ final class HeatMap {
         String ink = Palette.ink(cell.fill());
         add(
                 "<g><title>%s</title><rect x=\"%d\" y=\"%d\" width=\"%d\" height=\"%d\" fill=\"%s\" stroke=\"#c9c9c9\" stroke-width=\".6\"/>",
-                escape(cell.tip()), x, y, WIDE, HIGH, Palette.hex(cell.fill()));
+                escape(cell.tip()), x, y, WIDE, high, Palette.hex(cell.fill()));
         if (cell.hatched()) {
-            add("<rect x=\"%d\" y=\"%d\" width=\"%d\" height=\"%d\" fill=\"url(#%s-hatch)\"/>", x, y, WIDE, HIGH, id);
+            add("<rect x=\"%d\" y=\"%d\" width=\"%d\" height=\"%d\" fill=\"url(#%s-hatch)\"/>", x, y, WIDE, high, id);
         }
         boolean two = !cell.below().isEmpty();
+        drawText(cell, cell.figure(), fitted(cell.figure(), cell.size()), x, y + (two ? 15 : high / 2 + 5), ink);
+        drawText(cell, cell.below(), fitted(cell.below(), BELOW_SIZE), x, y + 26, ink);
+        svg.append("</g>");
+    }
+
+    private void drawText(Cell cell, String text, double size, int x, int baseline, String ink) {
+        if (text.isEmpty()) {
+            return;
+        }
         if (cell.hatched()) {
-            drawHalo(cell, cell.figure(), cell.size(), x, y + (two ? 16 : 22));
-            drawHalo(cell, cell.below(), BELOW_SIZE, x, y + 29);
+            drawHalo(cell, text, size, x, baseline);
         }
         add(
                 "<text x=\"%d\" y=\"%d\" font-size=\"%s\" fill=\"%s\">%s</text>",
-                x + WIDE / 2, y + (two ? 16 : 22), Figures.trimmed(cell.size(), 1), ink, escape(cell.figure()));
-        if (two) {
-            add(
-                    "<text x=\"%d\" y=\"%d\" font-size=\"%s\" fill=\"%s\">%s</text>",
-                    x + WIDE / 2, y + 29, BELOW_SIZE, ink, escape(cell.below()));
-        }
-        svg.append("</g>");
+                x + WIDE / 2, baseline, Figures.trimmed(size, 1), ink, escape(text));
+    }
+
+    /** No larger than goes between the frames. */
+    private static double fitted(String text, double size) {
+        return Math.min(size, (WIDE - 2 * EDGE) / (Math.max(1, text.length()) * DIGIT_WIDE));
     }
 
     /** A patch without hatching behind a figure. */
     private void drawHalo(Cell cell, String text, double size, int x, int baseline) {
-        if (text.isEmpty()) {
-            return;
-        }
         int wide = Math.min(WIDE - 2, (int) Math.ceil(text.length() * size * DIGIT_WIDE) + 4);
-        int high = (int) Math.ceil(size);
+        int tall = (int) Math.ceil(size);
         add(
                 "<rect x=\"%d\" y=\"%d\" width=\"%d\" height=\"%d\" fill=\"%s\"/>",
-                x + (WIDE - wide) / 2, baseline - high + 1, wide, high + 1, Palette.hex(cell.fill()));
+                x + (WIDE - wide) / 2, baseline - tall + 1, wide, tall + 1, Palette.hex(cell.fill()));
     }
 
+    /** Around the cell, on the line between it and its neighbours, so that its figures keep their place. */
     private void drawFrame(int x, int y) {
         add(
-                "<rect x=\"%s\" y=\"%s\" width=\"%d\" height=\"%d\" fill=\"none\" stroke=\"#111\" stroke-width=\"3\"/>",
-                x + 1.5, y + 1.5, WIDE - 3, HIGH - 3);
+                "<rect class=\"frame\" x=\"%d\" y=\"%d\" width=\"%d\" height=\"%d\" fill=\"none\" stroke=\"#111\" stroke-width=\"%s\"/>",
+                x, y, WIDE, high, FRAME);
         add("<path d=\"M%d %dh%dv%dz\" fill=\"#111\"/>", x + WIDE - MARK, y, MARK, MARK);
     }
 
@@ -127,19 +178,19 @@ final class HeatMap {
         for (int load = 0; load < loads; load++) {
             add(
                     "<text class=\"axis end\" text-anchor=\"end\" x=\"%d\" y=\"%d\" font-size=\"12\">%s</text>",
-                    LEFT - 6, 4 + (loads - 1 - load) * HIGH + HIGH / 2 + 4, tick(axes.load(), load));
+                    LEFT - 6, 4 + (loads - 1 - load) * high + high / 2 + 4, tick(axes.load(), load));
         }
         for (int speed = 0; speed < speeds; speed++) {
             add(
                     "<text class=\"axis\" x=\"%d\" y=\"%d\" font-size=\"12\">%s</text>",
-                    LEFT + speed * WIDE + WIDE / 2, 4 + loads * HIGH + 16, tick(axes.speed(), speed));
+                    LEFT + speed * WIDE + WIDE / 2, 4 + loads * high + 16, tick(axes.speed(), speed));
         }
         add(
                 "<text class=\"axis\" x=\"%d\" y=\"%d\" font-size=\"12\">engine speed, rpm</text>",
-                LEFT + (width - LEFT) / 2, 4 + loads * HIGH + 34);
+                LEFT + (width - LEFT) / 2, 4 + loads * high + 32);
         add(
                 "<text class=\"axis\" transform=\"translate(12 %d) rotate(-90)\" font-size=\"12\">%s, %s</text>",
-                4 + loads * HIGH / 2,
+                4 + loads * high / 2,
                 axes.load().kind().words(),
                 axes.load().kind().unit().symbol());
     }

@@ -1,32 +1,31 @@
 package fuelwright.handover;
 
 /**
- * Fills of the report's maps. Changes: ColorBrewer's diverging PuOr, seven classes (Brewer and Harrower, colorbrewer2.org, from memory),
- * interpolated, purple for less fuel and orange for more. Amounts: viridis (van der Walt and Smith, matplotlib, sampled from memory),
- * interpolated. Both can be told apart with the usual colour blindnesses.
+ * Fills of the report's maps: those of the window in daylight. Changes: in the manner of ColorBrewer's diverging PuOr (Harrower and Brewer,
+ * The Cartographic Journal 40 (2003) 27), purple for less fuel and orange for more. Amounts: from pale to dark. Both can be told apart with the
+ * usual colour blindnesses, and in black and white.
  */
 final class Palette {
 
-    private static final int[] PURPLE_TO_ORANGE = {0x542788, 0x998ec3, 0xd8daeb, 0xffffff, 0xfee0b6, 0xf1a340, 0xb35806
+    private static final int[] PURPLE_TO_ORANGE = {
+        0x542788, 0x8575b3, 0xb5add6, 0xdcdcee, 0xf8f8f8, 0xfee3bd, 0xfdb863, 0xe08214, 0xb35806
     };
-    private static final int[] VIRIDIS = {
-        0x440154, 0x482878, 0x3e4989, 0x31688e, 0x26828e, 0x1f9e89, 0x35b779, 0x6ece58, 0xb5de2b, 0xfde725
-    };
+    private static final int[] AMOUNTS = {0xf7f8dc, 0xd5eeb8, 0x93d5ba, 0x4cb6c3, 0x2a8cbc, 0x275ca5, 0x26327f};
     private static final int PAPER = 0xffffff;
     /** Luminance above which black ink reads better than white (WCAG 2.1: where both have the same contrast). */
     private static final double BRIGHT = 0.179;
 
     private Palette() {}
 
-    /** The fill of a change: {@code share} from −1 (least fuel) to 1 (most); {@code certainty} from 0 to 1, less is paler. */
-    static int change(double share, double certainty) {
+    /** The fill of a change: {@code share} from −1 (least fuel) to 1 (most); {@code strength} from 0 to 1, less is paler. */
+    static int change(double share, double strength) {
         int full = between(PURPLE_TO_ORANGE, (clamp(share, -1) + 1) / 2);
-        return mix(PAPER, full, 0.25 + 0.75 * clamp(certainty, 0));
+        return mix(PAPER, full, clamp(strength, 0));
     }
 
     /** The fill of an amount, {@code share} from 0 to 1. */
     static int amount(double share) {
-        return between(VIRIDIS, clamp(share, 0));
+        return between(AMOUNTS, clamp(share, 0));
     }
 
     /** Black or white, whichever reads better on a fill. */

@@ -21,6 +21,7 @@ import fuelwright.safety.UsualCautions;
 import fuelwright.screen.Screen;
 import fuelwright.screen.ScreenedRide;
 import fuelwright.table.Quantity;
+import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -32,6 +33,7 @@ import java.util.Optional;
 final class ReportContent {
 
     private static final int MOST_MOMENTS = 5;
+    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.ENGLISH);
 
     private ReportContent() {}
 
@@ -39,6 +41,7 @@ final class ReportContent {
         ReportMaps maps = new ReportMaps(handed);
         Map<String, Object> map = new LinkedHashMap<>();
         map.put("name", handed.job().title());
+        map.put("about", about(handed));
         map.put("stops", handed.stops().stream().map(c -> caution(handed, c)).toList());
         map.put(
                 "cautions",
@@ -50,6 +53,10 @@ final class ReportContent {
         map.put("summary", summary(handed));
         map.put("range", maps.changeRange());
         map.put("changeMap", maps.change());
+        map.put("changeScale", ReportMaps.changeScale(maps.changeRange(), "less fuel", "more fuel"));
+        map.put("unknown", handed.proposal().cells().stream().anyMatch(CellLook::unknown));
+        map.put("tableScale", maps.tableScale());
+        map.put("readingsScale", maps.readingsScale());
         map.put("beforeMap", maps.before());
         map.put("afterMap", maps.after());
         map.put("readingsMap", maps.readings());
@@ -61,6 +68,7 @@ final class ReportContent {
         map.put("sensor", sensor(handed.estimate()));
         map.put("validation", validation(handed));
         map.put("leftOutMap", judged(handed).map(maps::leftOut).orElse(""));
+        map.put("leftOutScale", judged(handed).map(ReportMaps::leftOutScale).orElse(""));
         map.put("expected", expected(handed));
         map.put("tipIn", tipIn(handed.estimate().tipIn()));
         map.put("tipInLeftOut", handed.estimate().tipIn().leftOut());
@@ -69,7 +77,9 @@ final class ReportContent {
         map.put("toRide", toRide(handed));
         map.put("rideToRide", handed.rideToRide().map(ReportContent::sentence).orElse(""));
         map.put("usual", UsualCautions.sentences());
-        map.put("remarks", handed.estimate().remarks());
+        map.put(
+                "remarks",
+                handed.estimate().remarks().stream().map(CellLook::joined).toList());
         return map;
     }
 
@@ -79,6 +89,7 @@ final class ReportContent {
         gain.value().ifPresent(g -> {
             map.put("gainMap", maps.gain(g));
             map.put("gainRange", ReportMaps.gainRange(g));
+            map.put("gainScale", ReportMaps.changeScale(ReportMaps.gainRange(g), "less air", "more air"));
             map.put(
                     "gainBelow",
                     switch (g.amount()) {
@@ -90,6 +101,25 @@ final class ReportContent {
                                     + handed.proposal().before().quantity().words() + " doesn’t tell";
                     });
         });
+    }
+
+    /** Job, machine and day, as far as they are known. */
+    private static List<String> about(Handed handed) {
+        List<String> about = new ArrayList<>();
+        about.add(handed.job().title());
+        Machine machine = handed.job().machine();
+        List<String> engine = new ArrayList<>();
+        machine.displacementCc().ifPresent(cc -> engine.add(Figures.trimmed(cc, 1) + "\u202fcm³"));
+        if (machine.before().isPresent() && machine.after().isPresent()) {
+            engine.add("bodies "
+                    + Figures.trimmed(machine.before().get().boreMm(), 2) + " → "
+                    + Figures.trimmed(machine.after().get().boreMm(), 2) + "\u202fmm");
+        }
+        if (!engine.isEmpty()) {
+            about.add(String.join(", ", engine));
+        }
+        handed.day().ifPresent(day -> about.add(DAY.format(day)));
+        return about;
     }
 
     /** The report is for the owner too: how it is said on a command line stays out. */
@@ -238,13 +268,13 @@ final class ReportContent {
                 Figures.trimmed(model.lagS() * 1000, 0) + " ms"
                         + plusMinus(estimate.sensor().lagErrorS())));
         if (!estimate.sensor().words().isBlank()) {
-            rows.add(row("In short", sentence(estimate.sensor().words())));
+            rows.add(row("In short", CellLook.joined(sentence(estimate.sensor().words()))));
         }
         return rows;
     }
 
     private static String plusMinus(double errorS) {
-        return Double.isFinite(errorS) ? " (± " + Figures.trimmed(errorS * 1000, 0) + " ms)" : "";
+        return Double.isFinite(errorS) ? " (±" + Figures.trimmed(errorS * 1000, 0) + "\u202fms)" : "";
     }
 
     private static List<List<String>> validation(Handed handed) {
@@ -274,7 +304,7 @@ final class ReportContent {
                         b.rateWords(),
                         b.speedWords(),
                         Integer.toString(b.openings()),
-                        Figures.signed(b.meanPercent(), 1) + " ± " + Figures.plain(b.uncertaintyPercent(), 1),
+                        CellLook.plusMinus(b.meanPercent(), b.uncertaintyPercent()),
                         (b.atLimit() > 0 ? "beyond " : "") + Figures.signed(b.worstPercent(), 1)))
                 .toList();
     }

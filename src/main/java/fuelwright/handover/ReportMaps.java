@@ -8,6 +8,7 @@ import fuelwright.estimate.Validation;
 import fuelwright.power.Breathing;
 import fuelwright.safety.Caution;
 import fuelwright.table.Table;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -18,7 +19,7 @@ import java.util.stream.IntStream;
 final class ReportMaps {
 
     private static final int[] RANGES = {10, 20, 40};
-    /** Uncertainty at which a fill is palest, %. */
+    /** Uncertainty from which on a figure is smallest, %. */
     private static final double VERY_UNSURE_PERCENT = 12;
     /** How much smaller the least sure figure is. */
     private static final double LEAST_SMALLER = 2.5;
@@ -60,10 +61,10 @@ final class ReportMaps {
             CellProposal c = proposal.cell(cell);
             double unsure = estimate.uncertaintyPercent(cell);
             return new HeatMap.Cell(
-                    Palette.change(c.changePercent() / range, 1 - unsure / VERY_UNSURE_PERCENT),
-                    Figures.signed(c.changePercent(), 1),
+                    Palette.change(c.changePercent() / range, CellLook.strength(c.standing(), unsure)),
+                    CellLook.unknown(c) ? CellLook.UNKNOWN : Figures.signed(c.changePercent(), 1),
                     HeatMap.FULL_SIZE - Math.min(LEAST_SMALLER, LEAST_SMALLER * unsure / VERY_UNSURE_PERCENT),
-                    "± " + Figures.plain(unsure, unsure < 9.95 ? 1 : 0),
+                    c.decision().isPresent() ? "" : "±" + Figures.plain(unsure, 1),
                     inferred(cell),
                     stopped.contains(cell),
                     tip(cell));
@@ -97,8 +98,7 @@ final class ReportMaps {
                 cell -> gain.isKnown(cell)
                         ? new HeatMap.Cell(
                                 Palette.change(
-                                        gain.gainPercent(cell) / range,
-                                        1 - gain.gainErrorPercent(cell) / VERY_UNSURE_PERCENT),
+                                        gain.gainPercent(cell) / range, CellLook.sure(gain.gainErrorPercent(cell))),
                                 Figures.signed(gain.gainPercent(cell), 1),
                                 HeatMap.FULL_SIZE,
                                 gain.before(cell).isPresent()
@@ -107,8 +107,9 @@ final class ReportMaps {
                                         : "",
                                 false,
                                 stopped.contains(cell),
-                                place(cell) + ": " + Figures.signed(gain.gainPercent(cell), 1) + " ± "
-                                        + Figures.plain(gain.gainErrorPercent(cell), 1) + " % air")
+                                place(cell) + ": "
+                                        + CellLook.plusMinus(gain.gainPercent(cell), gain.gainErrorPercent(cell))
+                                        + " air")
                         : new HeatMap.Cell(
                                 0xffffff,
                                 "",
@@ -119,17 +120,49 @@ final class ReportMaps {
                                 place(cell) + ": not known"));
     }
 
-    String readings() {
+    /** Colours of a map in two directions, told in words of what is less and more. */
+    static String changeScale(int range, String less, String more) {
+        return HeatMap.scale(
+                share -> Palette.change(2 * share - 1, 1),
+                List.of("−" + range + "\u202f%", less, "0", more, "+" + range + "\u202f%"));
+    }
+
+    String tableScale() {
+        return amountScale(tableEnds().labels(table.quantity().unit()));
+    }
+
+    String readingsScale() {
+        double most = mostReadings();
+        return amountScale(List.of(
+                "0",
+                CellLook.readings(Math.expm1(Math.log1p(most) / 3)),
+                CellLook.readings(Math.expm1(2 * Math.log1p(most) / 3)),
+                CellLook.readings(most) + " readings"));
+    }
+
+    static String leftOutScale(Validation validation) {
+        return amountScale(leftOutEnds(validation).labels("%"));
+    }
+
+    private static String amountScale(List<String> labels) {
+        return HeatMap.scale(Palette::amount, labels);
+    }
+
+    private double mostReadings() {
         double most = 1;
         for (int cell = 0; cell < table.cells(); cell++) {
             most = Math.max(most, estimate.independentReadings(cell));
         }
-        double scale = Math.log1p(most);
+        return RoundEnds.of(0, most).high();
+    }
+
+    String readings() {
+        double scale = Math.log1p(mostReadings());
         return HeatMap.of(table, "readings", "Independent readings in each cell", cell -> {
             double n = estimate.independentReadings(cell);
             return new HeatMap.Cell(
                     n > 0 ? Palette.amount(Math.log1p(n) / scale) : 0xffffff,
-                    n > 0 ? (n < 0.05 ? "<0.1" : Figures.plain(n, n < 9.95 ? 1 : 0)) : "–",
+                    n > 0 ? CellLook.readings(n) : "–",
                     HeatMap.FULL_SIZE,
                     "",
                     inferred(cell),
@@ -140,14 +173,11 @@ final class ReportMaps {
 
     /** What is left of each cell's error on readings that the fit hadn't seen, below it what it was. */
     String leftOut(Validation validation) {
-        double most = validation.cells().values().stream()
-                .mapToDouble(c -> Math.max(c.errorBeforePercent(), c.errorAfterPercent()))
-                .max()
-                .orElse(1);
+        RoundEnds ends = leftOutEnds(validation);
         return HeatMap.of(table, "left-out", "Mixture error of each cell on readings not seen, percent", cell -> {
             Optional<Validation.Cell> judged = validation.at(cell);
             return new HeatMap.Cell(
-                    judged.map(v -> Palette.amount(v.errorAfterPercent() / most))
+                    judged.map(v -> Palette.amount(ends.share(v.errorAfterPercent())))
                             .orElse(0xffffff),
                     judged.map(v -> Figures.plain(v.errorAfterPercent(), 1)).orElse("–"),
                     HeatMap.FULL_SIZE,
@@ -159,15 +189,29 @@ final class ReportMaps {
         });
     }
 
-    private String amounts(String id, String label, ToDoubleFunction<CellProposal> figure) {
+    /** Of what is left, not of what it was: else all of them would be the same pale. */
+    private static RoundEnds leftOutEnds(Validation validation) {
+        return RoundEnds.of(
+                0,
+                validation.cells().values().stream()
+                        .mapToDouble(Validation.Cell::errorAfterPercent)
+                        .max()
+                        .orElse(1));
+    }
+
+    private RoundEnds tableEnds() {
         double least = Double.POSITIVE_INFINITY;
         double most = Double.NEGATIVE_INFINITY;
         for (CellProposal c : proposal.cells()) {
             least = Math.min(least, Math.min(c.before(), c.after()));
             most = Math.max(most, Math.max(c.before(), c.after()));
         }
-        double from = least;
-        double span = most > least ? most - least : 1;
+        return RoundEnds.of(least, most);
+    }
+
+    private String amounts(String id, String label, ToDoubleFunction<CellProposal> figure) {
+        RoundEnds ends = tableEnds();
+        double most = ends.high();
         int decimals = most < 3 ? 3 : most < 30 ? 2 : 1;
         return HeatMap.of(
                 table,
@@ -177,7 +221,7 @@ final class ReportMaps {
                 cell -> {
                     double value = figure.applyAsDouble(proposal.cell(cell));
                     return new HeatMap.Cell(
-                            Palette.amount((value - from) / span),
+                            Palette.amount(ends.share(value)),
                             Figures.plain(value, decimals),
                             HeatMap.FULL_SIZE,
                             "",
@@ -194,10 +238,13 @@ final class ReportMaps {
     private String tip(int cell) {
         CellProposal c = proposal.cell(cell);
         return place(cell) + ": " + Figures.trimmed(c.before(), 3) + " → "
-                + Figures.trimmed(c.after(), 3) + ", change " + Figures.signed(c.changePercent(), 1) + " %, shortfall "
-                + Figures.signed(estimate.shortfallPercent(cell), 1) + " ± "
-                + Figures.plain(estimate.uncertaintyPercent(cell), 1) + " %, "
-                + Figures.plain(estimate.independentReadings(cell), 1) + " independent readings, "
+                + Figures.trimmed(c.after(), 3) + ", "
+                + (CellLook.unknown(c)
+                        ? "unknown, left as it is"
+                        : "change " + Figures.signed(c.changePercent(), 1) + " %")
+                + ", shortfall "
+                + CellLook.plusMinus(estimate.shortfallPercent(cell), estimate.uncertaintyPercent(cell)) + ", "
+                + CellLook.readings(estimate.independentReadings(cell)) + " independent readings, "
                 + c.standing().words() + (c.highLoad() ? ", high load" : "")
                 + c.decision()
                         .map(d -> ", " + d.kind().name().toLowerCase(java.util.Locale.ROOT) + " by hand")

@@ -1,6 +1,7 @@
 package fuelwright.handover;
 
 import fuelwright.estimate.Proposal;
+import fuelwright.estimate.Standing;
 import fuelwright.safety.Caution;
 import fuelwright.table.Bilinear;
 import fuelwright.table.Table;
@@ -19,12 +20,20 @@ import java.util.TreeSet;
  * @param after what they are to hold; same breakpoints
  * @param stopped cells that a Stop caution concerns: of other breakpoints, those that feed a cell of the fuel table that it concerns
  * @param bounded cells that the hardware's range holds back, and how; those cut at high load are stopped too
+ * @param inferred cells that rest, wholly or in part, on cells of the fuel table with fewer than 3 independent readings
  * @param decimals as many as the figures to be typed have
  */
 public record ToType(
-        Table before, Table after, Set<Integer> stopped, Map<Integer, HardwareTable.Bound> bounded, int decimals) {
+        Table before,
+        Table after,
+        Set<Integer> stopped,
+        Map<Integer, HardwareTable.Bound> bounded,
+        Set<Integer> inferred,
+        int decimals) {
 
     private static final int MOST_DECIMALS = 4;
+    /** A smaller share of a cell is a breakpoint that isn't quite the same. */
+    private static final double LEAST_SHARE = 1e-6;
 
     public ToType {
         if (!before.sameAxes(after)) {
@@ -32,6 +41,7 @@ public record ToType(
         }
         stopped = Set.copyOf(stopped);
         bounded = Map.copyOf(bounded);
+        inferred = Set.copyOf(inferred);
     }
 
     /** In the hardware's own cells where it has such, else in the table's. */
@@ -59,7 +69,23 @@ public record ToType(
                 stopped.add(cell);
             }
         });
-        return new ToType(before, after, stopped, bounded, decimals(before, after));
+        return new ToType(before, after, stopped, bounded, inferred(proposal, after), decimals(before, after));
+    }
+
+    private static Set<Integer> inferred(Proposal proposal, Table typed) {
+        Table fuel = proposal.before();
+        Set<Integer> inferred = new TreeSet<>();
+        int[] cells = new int[4];
+        double[] weights = new double[4];
+        for (int cell = 0; cell < typed.cells(); cell++) {
+            Bilinear.locate(fuel.speed(), fuel.load(), typed.speedAt(cell), typed.loadAt(cell), cells, weights);
+            for (int k = 0; k < cells.length; k++) {
+                if (weights[k] > LEAST_SHARE && proposal.cell(cells[k]).standing() == Standing.INFERRED) {
+                    inferred.add(cell);
+                }
+            }
+        }
+        return inferred;
     }
 
     private static int decimals(Table before, Table after) {

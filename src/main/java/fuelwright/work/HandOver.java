@@ -11,6 +11,7 @@ import fuelwright.table.TableWriter;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -26,21 +27,22 @@ public final class HandOver {
 
     private HandOver() {}
 
-    /** What the exports and the report are made from. */
+    /** What the exports and the report are made from, today. */
     public static Handed of(Analysis analysis) {
         return new Handed(
-                analysis.job(),
-                analysis.screened(),
-                analysis.estimate(),
-                analysis.proposal(),
-                analysis.validation(),
-                analysis.cautions(),
-                IntStream.range(0, analysis.screened().size())
-                        .mapToObj(ride -> analysis.expectedMixture(ride).summary())
-                        .toList(),
-                analysis.hardware(),
-                analysis.nextRide(),
-                analysis.rideToRide().map(r -> r.words(!analysis.stops().isEmpty())));
+                        analysis.job(),
+                        analysis.screened(),
+                        analysis.estimate(),
+                        analysis.proposal(),
+                        analysis.validation(),
+                        analysis.cautions(),
+                        IntStream.range(0, analysis.screened().size())
+                                .mapToObj(ride -> analysis.expectedMixture(ride).summary())
+                                .toList(),
+                        analysis.hardware(),
+                        analysis.nextRide(),
+                        analysis.rideToRide().map(r -> r.words(!analysis.stops().isEmpty())))
+                .on(LocalDate.now());
     }
 
     /**

@@ -8,6 +8,7 @@ import fuelwright.airflow.HighLoad;
 import fuelwright.estimate.Decision;
 import fuelwright.estimate.MadeUpEstimates;
 import fuelwright.estimate.ProposalSettings;
+import fuelwright.estimate.Standing;
 import fuelwright.job.HardwareProfile;
 import fuelwright.safety.Caution;
 import fuelwright.safety.UsualCautions;
@@ -195,6 +196,47 @@ class EntrySheetTest {
         assertTrue(html.contains("Cells marked “cut” want more than the hardware takes"));
     }
 
+    @Test
+    void aFigureThatRestsOnWhatNobodyRodeIsMarkedAlsoInTheHardwaresOwnCells() throws Exception {
+        Handed plain = handed("job", List.of());
+        ToType own = ToType.of(plain.proposal(), Optional.empty(), List.of());
+        for (int cell = 0; cell < own.after().cells(); cell++) {
+            assertEquals(
+                    plain.proposal().cell(cell).standing() == Standing.INFERRED,
+                    own.inferred().contains(cell));
+        }
+        assertTrue(text(plain).contains("fewer than 3 independent readings where it comes from"));
+        Handed handed = on(profile(HardwareProfile.Holds.PERCENT_CHANGE, Optional.of(OWN_SPEED), false), 1, List.of());
+        Table fuel = handed.proposal().before();
+        ToType sheet = ToType.of(handed.proposal(), handed.hardware(), List.of());
+        assertFalse(sheet.inferred().isEmpty());
+        assertTrue(sheet.inferred().size() < sheet.after().cells());
+        for (int cell = 0; cell < sheet.after().cells(); cell++) {
+            int[] cells = new int[4];
+            double[] weights = new double[4];
+            Bilinear.locate(
+                    fuel.speed(),
+                    fuel.load(),
+                    sheet.after().speedAt(cell),
+                    sheet.after().loadAt(cell),
+                    cells,
+                    weights);
+            boolean rests = false;
+            for (int k = 0; k < 4; k++) {
+                rests |= weights[k] > 1e-6 && handed.estimate().independentReadings(cells[k]) < Standing.THIN_READINGS;
+            }
+            assertEquals(rests, sheet.inferred().contains(cell), "cell " + cell);
+        }
+        List<Element> rows = rows(handed);
+        for (int load = 0; load < rows.size(); load++) {
+            for (int speed = 0; speed < OWN_SPEED.size(); speed++) {
+                assertEquals(
+                        sheet.inferred().contains(sheet.after().cell(load, speed)),
+                        cells(rows.get(load)).get(speed).getTextContent().contains("~"));
+            }
+        }
+    }
+
     private static HardwareProfile profile(HardwareProfile.Holds holds, Optional<Axis> speed, boolean comma) {
         return new HardwareProfile(
                 "",
@@ -275,7 +317,7 @@ class EntrySheetTest {
     private static BigDecimal typed(Element cell) {
         NodeList parts = cell.getElementsByTagName("div");
         String text = parts.getLength() == 2 ? parts.item(1).getTextContent() : cell.getTextContent();
-        return new BigDecimal(text.strip().replace('−', '-'));
+        return new BigDecimal(text.strip().replace("~", "").replace('−', '-'));
     }
 
     private static List<Element> rows(Handed handed) throws Exception {

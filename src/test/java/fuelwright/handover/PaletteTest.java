@@ -3,6 +3,10 @@ package fuelwright.handover;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 
 class PaletteTest {
@@ -31,20 +35,20 @@ class PaletteTest {
     }
 
     @Test
-    void palette03_no_change_is_white_more_is_orange_less_is_purple() {
-        assertEquals(0xffffff, Palette.change(0, 1));
+    void palette03_no_change_is_nearly_white_more_is_orange_less_is_purple() {
+        assertEquals(0xf8f8f8, Palette.change(0, 1));
         assertEquals(0xb35806, Palette.change(1, 1));
         assertEquals(0x542788, Palette.change(-1, 1));
         assertEquals(Palette.change(1, 1), Palette.change(7, 1), "beyond the range the end colour stays");
     }
 
-    /** A perceptual palette of amounts gets lighter all the way. */
+    /** So that it can be read in black and white too. */
     @Test
-    void palette04_amounts_get_lighter_all_the_way() {
-        double before = -1;
+    void palette04_amounts_get_darker_all_the_way() {
+        double before = 2;
         for (double share = 0; share <= 1; share += 0.01) {
             double now = Palette.luminance(Palette.amount(share));
-            assertTrue(now > before, "at " + share);
+            assertTrue(now < before, "at " + share);
             before = now;
         }
     }
@@ -68,5 +72,28 @@ class PaletteTest {
         double a = Palette.luminance(one);
         double b = Palette.luminance(other);
         return (Math.max(a, b) + 0.05) / (Math.min(a, b) + 0.05);
+    }
+
+    /** The owner's paper and the workshop's window show the same colours. */
+    @Test
+    void palette06_is_the_windows_palette_in_daylight() throws Exception {
+        String css;
+        try (InputStream in = PaletteTest.class.getResourceAsStream("/fuelwright/ui/theme-light.css")) {
+            css = new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        }
+        assertEquals(role(css, "same"), Palette.change(0, 1));
+        for (int i = 0; i < 4; i++) {
+            assertEquals(role(css, "more-" + i), Palette.change((i + 1) / 4.0, 1));
+            assertEquals(role(css, "less-" + i), Palette.change(-(i + 1) / 4.0, 1));
+        }
+        for (int i = 0; i < 7; i++) {
+            assertEquals(role(css, "amount-" + i), Palette.amount(i / 6.0));
+        }
+    }
+
+    private static int role(String css, String name) {
+        Matcher found = Pattern.compile("-fw-" + name + ": #([0-9a-f]{6})").matcher(css);
+        assertTrue(found.find(), name);
+        return Integer.parseInt(found.group(1), 16);
     }
 }

@@ -5,11 +5,18 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import fuelwright.airflow.HighLoad;
+import fuelwright.job.HardwareProfile;
+import fuelwright.table.Axis;
+import fuelwright.table.Table;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
@@ -38,6 +45,70 @@ class PdfTest {
                 assertTrue(text.contains("Lean under load"), text);
             }
         }
+    }
+
+    @Test
+    void aSheetOfUsualSizeStandsOnOnePageWithItsSumsAndSaysTheStopOnce() throws Exception {
+        Handed handed = MadeUpHandover.with("V-twin", List.of(MadeUpHandover.stop("Lean under load")));
+        Table table = handed.proposal().before();
+        assertTrue(table.speed().size() <= 16);
+        try (PDDocument document = Loader.loadPDF(Exports.entrySheetPdf(handed))) {
+            String first = text(document, 1);
+            assertTrue(first.contains("whole"), first);
+            String lastRow = Figures.trimmed(table.speed().at(table.speed().size() - 1), 2);
+            assertTrue(first.contains(" " + lastRow + " "), first);
+            assertTrue(first.lastIndexOf("typed") > first.lastIndexOf(" " + lastRow + " "), first);
+            assertFalse(first.contains("Read it on the first page"), first);
+        }
+    }
+
+    @Test
+    void noRowStandsAloneWithTheSumsOnALastPage() throws Exception {
+        Handed made = MadeUpHandover.with("V-twin", List.of(MadeUpHandover.stop("Lean under load")));
+        for (int rows = 17; rows <= 23; rows++) {
+            double[] speeds =
+                    IntStream.range(0, rows).mapToDouble(i -> 1001 + 307 * i).toArray();
+            HardwareProfile profile = new HardwareProfile(
+                    "",
+                    HardwareProfile.Holds.PERCENT_CHANGE,
+                    Double.NEGATIVE_INFINITY,
+                    Double.POSITIVE_INFINITY,
+                    Optional.of(new Axis(Axis.Kind.ENGINE_SPEED, speeds)),
+                    Optional.empty(),
+                    Optional.of(Table.Orientation.SPEED_DOWN),
+                    false);
+            Handed handed = new Handed(
+                    made.job().withHardware(profile),
+                    made.screened(),
+                    made.estimate(),
+                    made.proposal(),
+                    made.validation(),
+                    made.cautions(),
+                    List.of(),
+                    HardwareTable.of(
+                            profile,
+                            made.proposal(),
+                            made.screened(),
+                            HighLoad.of(made.job().machine()),
+                            1,
+                            0));
+            try (PDDocument document = Loader.loadPDF(Exports.entrySheetPdf(handed))) {
+                int sums = 1;
+                while (!text(document, sums).contains(" whole ") || !hasSums(text(document, sums))) {
+                    sums++;
+                }
+                String page = " " + text(document, sums) + " ";
+                long together = Arrays.stream(speeds)
+                        .filter(s -> page.contains(" " + Figures.trimmed(s, 0) + " "))
+                        .count();
+                assertTrue(together >= 3, rows + " rows: " + together + " with the sums: " + page);
+            }
+        }
+    }
+
+    /** The row of sums begins with the word that also heads its column. */
+    private static boolean hasSums(String page) {
+        return page.lastIndexOf("typed ") > page.indexOf("running ");
     }
 
     @Test

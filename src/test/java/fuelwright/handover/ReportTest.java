@@ -13,8 +13,10 @@ import java.io.StringReader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Test;
 import org.xml.sax.InputSource;
@@ -61,7 +63,7 @@ class ReportTest {
             assertFalse(root.getAttribute("aria-label").isBlank());
             pictures++;
         }
-        assertEquals(6, pictures);
+        assertEquals(11, pictures, "maps and their scales");
     }
 
     @Test
@@ -161,5 +163,46 @@ class ReportTest {
 
     private static String text(Handed handed) {
         return new String(Exports.files(handed).get(Exports.REPORT), StandardCharsets.UTF_8);
+    }
+
+    @Test
+    void report11_what_nobody_knows_is_a_question_mark_as_in_the_window() {
+        Handed handed = MadeUpHandover.with("job", List.of());
+        int unknown = IntStream.range(0, handed.proposal().cells().size())
+                .filter(c -> CellLook.unknown(handed.proposal().cell(c)))
+                .findFirst()
+                .orElse(-1);
+        assertTrue(unknown >= 0, "the made-up handover has a cell of which nothing is known");
+        String html = text(handed);
+        String map = html.substring(html.indexOf("Proposed change of fuel in each cell"));
+        String cell = map.split("<g><title>", -1)[1 + unknown];
+        assertTrue(cell.contains("unknown, left as it is"), cell);
+        assertTrue(cell.contains(">?</text>"), cell);
+        assertTrue(cell.contains("hatch"), cell);
+        assertTrue(html.contains("</b>not known, left as it is"));
+    }
+
+    @Test
+    void report12_names_job_machine_and_day_and_every_map_has_a_scale() {
+        Handed handed = MadeUpHandover.with("V-twin", List.of());
+        assertFalse(text(handed).contains("2026"));
+        String html = text(handed.on(LocalDate.of(2026, 3, 9)));
+        assertTrue(
+                html.contains("V-twin · 720\u202fcm³, bodies 38 → 44\u202fmm · 9 March 2026"),
+                html.substring(5000, 9000));
+        int maps = html.split("<svg class=\"map\"", -1).length - 1;
+        int scales = html.split("<svg class=\"scale\"", -1).length - 1;
+        assertEquals(maps - 1, scales, "before and after share one");
+    }
+
+    @Test
+    void report13_the_frame_of_a_stop_lies_between_the_cells() {
+        String html = report(List.of(MadeUpHandover.stop("Lean under load")));
+        assertTrue(html.contains("<rect class=\"frame\""));
+        for (String frame : html.split("<rect class=\"frame\"", -1)) {
+            if (frame.startsWith(" x=")) {
+                assertTrue(frame.contains("width=\"46\""), frame.substring(0, 60));
+            }
+        }
     }
 }

@@ -43,6 +43,7 @@ final class DelayPane extends VBox {
     private void work() {
         Analysis analysis = session.analysis();
         ask.setDisable(true);
+        ask.setText(Words.of("evidence.delay.working"));
         session.look(Runner.LOOK + "-delay", (p, c) -> analysis.delayProfile(c::check), found -> {
             if (session.analysis() == analysis) {
                 show(found);
@@ -54,6 +55,7 @@ final class DelayPane extends VBox {
     private void show(DelayProfile found) {
         profile = found;
         ask.setDisable(false);
+        ask.setText(Words.of("evidence.delay.show"));
         Parts.show(ask, found == null);
         Parts.show(plot, found != null);
         Parts.show(words, found != null);

@@ -4,6 +4,8 @@ import fuelwright.estimate.CellMeans;
 import fuelwright.estimate.Estimate;
 import fuelwright.estimate.Standing;
 import fuelwright.estimate.Validation;
+import fuelwright.handover.CellLook;
+import fuelwright.handover.RoundEnds;
 import fuelwright.table.Table;
 import fuelwright.ui.plot.HeatCell;
 import fuelwright.ui.plot.HeatMap;
@@ -30,7 +32,6 @@ final class EvidenceMap {
     }
 
     static final int RANGE = 40;
-    private static final double PALE = 0.55;
 
     private EvidenceMap() {}
 
@@ -43,7 +44,6 @@ final class EvidenceMap {
     private static HeatCell cell(Analysis analysis, Shown shown, int range, Palette palette, int cell, double most) {
         Estimate e = analysis.estimate();
         Standing standing = e.standing(cell);
-        boolean ridden = standing != Standing.INFERRED;
         boolean high = analysis.proposal().cell(cell).highLoad();
         String place = TableWords.cell(e.table(), cell);
         switch (shown) {
@@ -103,9 +103,7 @@ final class EvidenceMap {
                 return cell(
                         Figures.signed(e.shortfallPercent(cell), 1),
                         Figures.plusMinus(e.uncertaintyPercent(cell), 1),
-                        standing == Standing.MEASURED
-                                ? full
-                                : Colours.mix(palette.surface(), full, ridden ? 0.8 : PALE),
+                        Colours.mix(palette.faded(), full, CellLook.strength(standing, e.uncertaintyPercent(cell))),
                         standing,
                         high,
                         Words.of(
@@ -140,14 +138,14 @@ final class EvidenceMap {
                 Words.of(words, place));
     }
 
-    /** The greatest figure of a map of amounts; at least 1. */
+    /** Where the colours of a map of amounts end: a round figure that holds all; at least 1. */
     static double most(Analysis analysis, Shown shown) {
         double most = 1;
         Estimate e = analysis.estimate();
         for (int cell = 0; cell < e.table().cells(); cell++) {
             most = Math.max(most, amount(analysis, shown, cell));
         }
-        return most;
+        return RoundEnds.of(0, most).high();
     }
 
     private static double amount(Analysis analysis, Shown shown, int cell) {
@@ -157,7 +155,7 @@ final class EvidenceMap {
             case UNSEEN:
                 return analysis.validation()
                         .flatMap(v -> v.at(cell))
-                        .map(Validation.Cell::errorBeforePercent)
+                        .map(Validation.Cell::errorAfterPercent)
                         .orElse(0.0);
             default:
                 return analysis.estimate().uncertaintyPercent(cell);

@@ -3,6 +3,7 @@ package fuelwright.ui.evidence;
 import fuelwright.estimate.CellMeans;
 import fuelwright.estimate.Estimate;
 import fuelwright.estimate.TipIn;
+import fuelwright.handover.CellLook;
 import fuelwright.job.JobRide;
 import fuelwright.screen.Screen;
 import fuelwright.screen.ScreenedRide;
@@ -40,15 +41,6 @@ public final class EvidenceModel {
             lines = List.copyOf(lines);
         }
     }
-
-    /**
-     * Openings of like rate from like engine speeds.
-     *
-     * @param heading the rate where it is another than in the line before, else blank
-     * @param fact engine speed, number of openings and their worst moment; their mean
-     * @param clear whether the deviation is beyond doubt
-     */
-    public record TipInLine(String heading, Fact fact, boolean clear) {}
 
     private final Session session;
     private final NearReadings near;
@@ -98,7 +90,7 @@ public final class EvidenceModel {
             lines.add(
                     new Fact(Words.of("evidence.meanmixture"), session.mixture().words(m.meanLambda())));
             lines.add(new Fact(Words.of("evidence.mean"), Figures.signed(m.meanShortfallPercent(), 1) + " %"));
-            lines.add(new Fact(Words.of("evidence.spread"), Figures.plusMinus(m.spreadPercent(), 1) + " %"));
+            lines.add(new Fact(Words.of("evidence.spread"), CellLook.plusMinus(m.spreadPercent())));
             lines.add(new Fact(
                     Words.of("evidence.moved"),
                     Figures.signed(e.shortfallPercent(at) - m.meanShortfallPercent(), 1) + " %"));
@@ -114,7 +106,7 @@ public final class EvidenceModel {
         return new CellFacts(
                 TableWords.cell(e.table(), at),
                 Figures.signed(e.shortfallPercent(at), 1),
-                Figures.plusMinus(e.uncertaintyPercent(at), 1),
+                CellLook.plusMinus(e.uncertaintyPercent(at)),
                 StandingWords.of(e.independentReadings(at), e.uncertaintyPercent(at)),
                 lines);
     }
@@ -155,32 +147,40 @@ public final class EvidenceModel {
                         Figures.plain(v.errorAfterPercent(), 1)))
                 .orElse(Words.of("evidence.novalidation")));
         analysis.estimate().remarks().forEach(r -> all.add(Parts.sentence(r)));
-        return all;
+        return all.stream().map(CellLook::joined).toList();
     }
 
-    /** A heading for each opening rate, and a line for each engine speed under it; empty where no opening was judged. */
-    public List<TipInLine> tipIn() {
+    /** The opening rate alone where it is another than before, then engine speed, openings, mean and worst; empty where none was judged. */
+    public List<List<String>> tipIn() {
         if (session.analysis() == null) {
             return List.of();
         }
-        List<TipInLine> lines = new ArrayList<>();
+        List<List<String>> lines = new ArrayList<>();
         String rate = "";
         for (TipIn.Bin bin : session.analysis().estimate().tipIn().bins()) {
-            String worst = Words.of(
-                    bin.atLimit() > 0 ? "evidence.tipin.beyond" : "evidence.tipin.worst",
-                    Figures.signed(bin.worstPercent(), 1));
-            lines.add(new TipInLine(
-                    bin.rateWords().equals(rate) ? "" : bin.rateWords(),
-                    new Fact(
-                            Words.of("evidence.tipin.line", bin.speedWords(), bin.openings(), worst),
-                            Words.of(
-                                    "evidence.tipin.figure",
-                                    Figures.signed(bin.meanPercent(), 1),
-                                    Figures.plain(bin.uncertaintyPercent(), 1))),
-                    bin.isClear()));
+            String worst = Figures.signed(bin.worstPercent(), 1);
+            if (!bin.rateWords().equals(rate)) {
+                lines.add(List.of(bin.rateWords()));
+            }
+            lines.add(List.of(
+                    bin.speedWords().replace(" rpm", ""),
+                    Integer.toString(bin.openings()),
+                    Figures.signed(bin.meanPercent(), 1) + "\u202f"
+                            + Figures.plusMinus(bin.uncertaintyPercent(), 1)
+                            + (bin.isClear() ? " !" : ""),
+                    bin.atLimit() > 0 ? Words.of("evidence.tipin.beyond", worst) : worst));
             rate = bin.rateWords();
         }
         return lines;
+    }
+
+    /** What stands above them. */
+    public List<String> tipInHeadings() {
+        return List.of(
+                Words.of("evidence.tipin.rpm"),
+                Words.of("evidence.tipin.openings"),
+                Words.of("evidence.tipin.mean"),
+                Words.of("evidence.tipin.worst"));
     }
 
     /** What stands below them: what they mean, and how many openings could not be judged. */

@@ -1,18 +1,18 @@
 package fuelwright.ui.evidence;
 
+import fuelwright.handover.CellLook;
+import fuelwright.handover.RoundEnds;
 import fuelwright.ui.plot.GridScroll;
 import fuelwright.ui.plot.HeatGrid;
+import fuelwright.ui.plot.Legend;
 import fuelwright.ui.plot.ScaleBar;
 import fuelwright.ui.session.Missing;
-import fuelwright.ui.theme.Figures;
 import fuelwright.ui.theme.Parts;
 import fuelwright.ui.theme.StagePane;
 import fuelwright.ui.theme.Theme;
 import fuelwright.ui.theme.Words;
 import java.util.List;
 import java.util.Locale;
-import javafx.geometry.Insets;
-import javafx.geometry.VPos;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
@@ -20,7 +20,6 @@ import javafx.scene.control.ToggleGroup;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
-import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 
@@ -31,6 +30,7 @@ public final class EvidenceView implements StagePane {
     private final HeatGrid grid = new HeatGrid();
     private final ScaleBar bar = new ScaleBar(260);
     private final Label below = new Label();
+    private final Label hidden = Parts.label(Words.of("legend.hidden"), "muted", "small");
     private final StackPane root = new StackPane();
     private final VBox aboutCell = new VBox(12);
     private final VBox aboutAll = new VBox(12);
@@ -48,14 +48,11 @@ public final class EvidenceView implements StagePane {
         grid.dimmedProperty().bind(model.session().staleProperty());
         GridScroll map = new GridScroll(grid, model.session().textSizeProperty());
         VBox.setVgrow(map, Priority.ALWAYS);
-        FlowPane legend = new FlowPane(
-                16,
-                4,
-                bar,
-                Parts.row(4, Parts.label("▨"), Parts.label(Words.of("legend.inferred"), "muted", "small")),
-                Parts.row(4, Parts.label("━"), Parts.label(Words.of("legend.highload"), "muted", "small")));
-        legend.setRowValignment(VPos.CENTER);
-        legend.setMinHeight(Region.USE_PREF_SIZE);
+        FlowPane legend = Legend.of(bar);
+        legend.getChildren().addAll(Legend.standings());
+        legend.getChildren().add(hidden);
+        hidden.managedProperty().bind(hidden.visibleProperty());
+        hidden.visibleProperty().bind(grid.belowHiddenProperty());
         VBox content =
                 new VBox(12, Parts.heading(new Label(Words.of("evidence.title")), below), toolbar(), map, legend);
         Node work = Parts.work(content);
@@ -71,6 +68,7 @@ public final class EvidenceView implements StagePane {
         model.mapProperty().addListener((p, old, now) -> refresh());
         model.cellProperty().addListener((p, old, now) -> explainCell());
         model.nearProperty().addListener((p, old, now) -> explainCell());
+        model.session().textSizeProperty().addListener((p, old, now) -> refresh());
         refresh();
     }
 
@@ -90,35 +88,19 @@ public final class EvidenceView implements StagePane {
         EvidenceMap.Shown shown = model.shownProperty().get();
         below.setText(Words.of("evidence.below." + shown.name().toLowerCase(Locale.ROOT)));
         Theme theme = model.session().themeProperty().get();
-        String range = Integer.toString(model.range());
         if (shown == EvidenceMap.Shown.SHORTFALL || shown == EvidenceMap.Shown.MEAN) {
-            bar.show(
-                    theme,
-                    t -> theme.palette().diverging().at(2 * t - 1),
-                    List.of(
-                            "−" + range + " %",
-                            Words.of("legend.rich"),
-                            "0",
-                            Words.of("legend.lean"),
-                            "+" + range + " %"));
-        } else if (shown == EvidenceMap.Shown.UNSEEN) {
-            bar.show(
-                    theme,
-                    t -> theme.palette().sequential().at(t),
-                    List.of("0 %", Figures.plain(model.most() / 2, 1) + " %", Figures.plain(model.most(), 1) + " %"));
+            bar.directions(theme, model.range(), Words.of("legend.rich"), Words.of("legend.lean"));
         } else if (shown == EvidenceMap.Shown.READINGS) {
-            bar.show(
-                    theme,
-                    t -> theme.palette().sequential().at(t),
-                    List.of("0", Figures.plain(model.most() / 4, 0), Figures.plain(model.most(), 0)));
-        } else {
+            // Its colours go by the root.
             bar.show(
                     theme,
                     t -> theme.palette().sequential().at(t),
                     List.of(
-                            "±0 %",
-                            "±" + Figures.plain(model.most() / 2, 1) + " %",
-                            "±" + Figures.plain(model.most(), 1) + " %"));
+                            "0",
+                            CellLook.readings(model.most() / 4),
+                            Words.of("legend.readings", CellLook.readings(model.most()))));
+        } else {
+            bar.amounts(theme, RoundEnds.of(0, model.most()), shown == EvidenceMap.Shown.UNSEEN ? "%" : "± %");
         }
         explainCell();
         explainAll();
@@ -129,7 +111,7 @@ public final class EvidenceView implements StagePane {
         EvidenceModel.CellFacts cell = model.cellProperty().get();
         if (cell != null) {
             Label big = Parts.label(cell.shortfall(), "big-figure");
-            HBox figure = new HBox(8, big, Parts.label("% " + cell.uncertainty(), "unit-word"));
+            HBox figure = new HBox(8, big, Parts.label("%\u00a0" + cell.uncertainty(), "unit-word"));
             figure.setAlignment(javafx.geometry.Pos.BASELINE_LEFT);
             VBox lines = new VBox(Parts.label(Words.of("evidence.made"), "section"));
             cell.lines().forEach(f -> lines.getChildren().add(Parts.fact(f.words(), f.figure())));
@@ -164,18 +146,13 @@ public final class EvidenceView implements StagePane {
     }
 
     private VBox tipIn() {
-        VBox lines = new VBox(Parts.label(Words.of("evidence.tipin"), "section"));
-        for (EvidenceModel.TipInLine line : model.tipIn()) {
-            if (!line.heading().isEmpty()) {
-                Label rate = Parts.label(line.heading(), "muted", "small");
-                rate.setPadding(new Insets(8, 0, 0, 0));
-                lines.getChildren().add(rate);
-            }
-            lines.getChildren()
-                    .add(Parts.fact(line.fact().words(), line.fact().figure(), line.clear() ? "strong" : "muted"));
+        VBox part = new VBox(4, Parts.label(Words.of("evidence.tipin"), "section"));
+        List<List<String>> rows = model.tipIn();
+        if (!rows.isEmpty()) {
+            part.getChildren().add(Parts.columns(0, model.tipInHeadings(), rows));
         }
-        lines.getChildren().add(Parts.text(model.tipInWords(), "muted", "small"));
-        return lines;
+        part.getChildren().add(Parts.text(model.tipInWords(), "muted", "small"));
+        return part;
     }
 
     @Override

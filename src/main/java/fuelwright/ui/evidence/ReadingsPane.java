@@ -3,10 +3,12 @@ package fuelwright.ui.evidence;
 import fuelwright.ui.plot.ReadingScatter;
 import fuelwright.ui.plot.ReadingStrip;
 import fuelwright.ui.session.CellReadings;
+import fuelwright.ui.theme.Figures;
 import fuelwright.ui.theme.Parts;
 import fuelwright.ui.theme.Words;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.DoubleFunction;
 import java.util.function.ToDoubleFunction;
 import javafx.scene.Node;
 import javafx.scene.control.ToggleButton;
@@ -64,9 +66,9 @@ final class ReadingsPane {
     private Node plot(CellReadings near) {
         switch (against) {
             case TIME:
-                return scatter(near, r -> r.timeS(), "evidence.time");
+                return scatter(near, r -> r.timeS(), "evidence.time", s -> Figures.clock(s, 1));
             case THROTTLE:
-                return scatter(near, r -> r.throttlePerS(), "evidence.throttlespeed");
+                return scatter(near, r -> r.throttlePerS(), "evidence.throttlespeed", x -> Figures.plain(x, 0));
             default:
                 ReadingStrip strip = new ReadingStrip(WIDTH);
                 strip.show(
@@ -78,7 +80,8 @@ final class ReadingsPane {
         }
     }
 
-    private Node scatter(CellReadings near, ToDoubleFunction<CellReadings.Reading> x, String title) {
+    private Node scatter(
+            CellReadings near, ToDoubleFunction<CellReadings.Reading> x, String title, DoubleFunction<String> ends) {
         List<ReadingScatter.Dot> dots = near.readings().stream()
                 .filter(r -> Double.isFinite(x.applyAsDouble(r)))
                 .map(r -> new ReadingScatter.Dot(x.applyAsDouble(r), r.shortfallPercent(), r.ride()))
@@ -89,7 +92,8 @@ final class ReadingsPane {
                 dots,
                 near.fittedPercent(),
                 near.uncertaintyPercent(),
-                Words.of(title));
+                Words.of(title),
+                ends);
         return scatter;
     }
 }

@@ -1,6 +1,5 @@
 package fuelwright.ui.handover;
 
-import fuelwright.estimate.Standing;
 import fuelwright.handover.ToType;
 import fuelwright.safety.Caution;
 import fuelwright.table.Table;
@@ -129,15 +128,8 @@ public final class HandoverModel {
                         ? null
                         : TypingMap.toType(
                                 typed,
-                                this::isUnridden,
+                                typed.inferred()::contains,
                                 session.themeProperty().get().palette()));
-    }
-
-    /** Of hardware with cells of its own nobody can say so of one cell. */
-    private boolean isUnridden(int at) {
-        Analysis analysis = session.analysis();
-        return analysis.job().hardware().keepsCells()
-                && analysis.proposal().cell(at).standing() == Standing.INFERRED;
     }
 
     /** Whether the hardware's cells are those of the fuel table, so that one selection is enough. */

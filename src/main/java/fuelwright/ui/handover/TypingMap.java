@@ -33,7 +33,7 @@ final class TypingMap {
     /**
      * The figures to be typed; those that change are tinted.
      *
-     * @param unridden cells that nobody rode
+     * @param unridden cells that rest on cells that nobody rode
      */
     static HeatMap toType(ToType sheet, IntPredicate unridden, Palette palette) {
         return TableWords.map(sheet.after(), cell -> {

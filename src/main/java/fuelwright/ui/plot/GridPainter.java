@@ -4,6 +4,7 @@ import fuelwright.ui.theme.Colours;
 import fuelwright.ui.theme.Fonts;
 import fuelwright.ui.theme.Palette;
 import java.util.Set;
+import java.util.function.IntPredicate;
 import javafx.geometry.VPos;
 import javafx.scene.paint.Color;
 import javafx.scene.text.TextAlignment;
@@ -18,8 +19,19 @@ final class GridPainter {
     private static final double GAP = 1;
     /** Smaller cells have no gaps: there would be little left of their colour. */
     private static final double LEAST_PARTED = 8;
-    /** What a Stop frame takes of a cell's edge. */
+    /** A Stop frame lies in the gap between cells and takes this from either side of their border. */
     private static final double FRAME = 3;
+
+    private static final double CORNER = 9;
+    /** How much of a cell a figure may fill where there is room, and how large it gets. */
+    private static final double ROOMY_HEIGHT = 0.36;
+
+    private static final double ROOMY_WIDTH = 0.24;
+    private static final double LARGEST = 22;
+    /** The small figure of the one above it. */
+    private static final double BELOW_OF_FIGURE = 0.7;
+
+    private static final double HATCH_INK = 0.15;
     /** The most that a figure, and the small one below it, take of a cell's height. */
     private static final double FIGURE_SHARE = 0.46;
 
@@ -51,17 +63,21 @@ final class GridPainter {
         highLoadLine();
         for (int cell = 0; cell < map.cells().size(); cell++) {
             figures(cell);
-            if (map.cells().get(cell).stop()) {
-                stopFrame(cell);
-            }
         }
         axes(selected);
         if (hovered >= 0 && hovered != selected) {
             frame(hovered, palette.muted(), 1, 0.5);
         }
-        block.stream().filter(c -> c < map.cells().size()).forEach(c -> frame(c, palette.accent(), 2, 1));
-        if (selected >= 0) {
+        if (!block.isEmpty()) {
+            outline(block, palette.surface(), 6);
+            outline(block, palette.accent(), 3);
+        }
+        for (int cell = 0; cell < map.cells().size(); cell++) {
+            stopFrame(cell);
+        }
+        if (selected >= 0 && block.isEmpty()) {
             selection(selected, focused);
+            stopFrame(selected);
         }
     }
 
@@ -85,7 +101,7 @@ final class GridPainter {
         g.fillRoundRect(x, y, w, h, tiny ? 0 : 5, tiny ? 0 : 5);
         if (c.hatched()) {
             Color ink = Colours.inkOn(c.fill());
-            Hatch.paint(g, x, y, w, h, 7, Colours.mix(c.fill(), ink, 0.2));
+            Hatch.paint(g, x, y, w, h, 7, Colours.mix(c.fill(), ink, HATCH_INK));
         }
     }
 
@@ -94,22 +110,61 @@ final class GridPainter {
         if (c.figure().isEmpty() || cellWidth < LEAST_WIDTH) {
             return;
         }
-        boolean both = hasRoomBelow(c, cellHeight);
-        double size = figureSize(c, cellWidth, cellHeight);
-        double smallSize = belowSize(cellWidth, cellHeight);
-        double middleX = x(cell) + cellWidth / 2;
-        double middleY = y(cell) + cellHeight / 2;
         g.setTextAlign(TextAlignment.CENTER);
         g.setTextBaseline(VPos.CENTER);
         g.setFill(Colours.inkOn(c.fill()));
-        g.setFont(Fonts.fitted(size, c.weight() == HeatCell.Weight.STRONG));
-        g.fillText(c.figure(), middleX, both ? middleY - Math.min(smallSize * 0.62, cellHeight / 5) : middleY);
-        if (both) {
-            g.setFont(Fonts.fitted(smallSize, false));
-            double inside = cellHeight / 2 - smallSize / 2 - FRAME;
-            g.fillText(c.below(), middleX, middleY + Math.min(Math.min(size * 0.6, cellHeight / 3.6), inside));
+        text(c.figure(), cell, figure(c, cellWidth, cellHeight), figureY(c, cellWidth, cellHeight), isStrong(c));
+        if (hasRoomBelow(c, cellHeight)) {
+            text(c.below(), cell, below(c, cellWidth, cellHeight), belowY(c, cellWidth, cellHeight), false);
         }
         mark(c, x(cell), y(cell));
+    }
+
+    private void text(String text, int cell, CellText place, double middleY, boolean bold) {
+        g.setFont(Fonts.fitted(place.size(), bold));
+        g.fillText(text, x(cell) + place.middle(), y(cell) + middleY);
+    }
+
+    /** Where a cell's figure stands. */
+    static CellText figure(HeatCell c, double cellWidth, double cellHeight) {
+        return CellText.of(
+                c.figure(),
+                figureSize(c, cellWidth, cellHeight),
+                isStrong(c),
+                figureY(c, cellWidth, cellHeight),
+                cellWidth,
+                cellHeight,
+                c.stop() ? cornerSize(cellWidth, cellHeight) : 0);
+    }
+
+    /** Where the small figure below it stands. */
+    static CellText below(HeatCell c, double cellWidth, double cellHeight) {
+        return CellText.of(
+                c.below(),
+                belowSize(c, cellWidth, cellHeight),
+                false,
+                belowY(c, cellWidth, cellHeight),
+                cellWidth,
+                cellHeight,
+                c.stop() ? cornerSize(cellWidth, cellHeight) : 0);
+    }
+
+    private static boolean isStrong(HeatCell c) {
+        return c.weight() == HeatCell.Weight.STRONG;
+    }
+
+    /** The middle of a cell's figure, from its upper edge. */
+    static double figureY(HeatCell c, double cellWidth, double cellHeight) {
+        return hasRoomBelow(c, cellHeight)
+                ? cellHeight / 2 - Math.min(belowSize(c, cellWidth, cellHeight) * 0.62, cellHeight / 5)
+                : cellHeight / 2;
+    }
+
+    /** The middle of the small figure, from the cell's upper edge. */
+    static double belowY(HeatCell c, double cellWidth, double cellHeight) {
+        double inside = cellHeight / 2 - belowSize(c, cellWidth, cellHeight) / 2 - FRAME;
+        double wanted = Math.min(figureSize(c, cellWidth, cellHeight) * 0.6, cellHeight / 3.6);
+        return cellHeight / 2 + Math.min(wanted, inside);
     }
 
     /** Whether the small figure is drawn too. */
@@ -117,16 +172,20 @@ final class GridPainter {
         return !c.below().isEmpty() && cellHeight >= 25;
     }
 
-    /** The size of a cell's figure, pixels. */
+    /** The size of a cell's figure, pixels: that of text where cells are small, more where they have room. */
     static double figureSize(HeatCell c, double cellWidth, double cellHeight) {
-        double size = Math.min(Fonts.grown(sizeOf(c.weight())), cellWidth / 3.8);
-        return Math.max(LEAST_SIZE, hasRoomBelow(c, cellHeight) ? Math.min(size, FIGURE_SHARE * cellHeight) : size);
+        double weight = sizeOf(c.weight());
+        double size = Math.min(Fonts.grown(weight), cellWidth / 3.8);
+        double plain = hasRoomBelow(c, cellHeight) ? Math.min(size, FIGURE_SHARE * cellHeight) : size;
+        double roomy = Math.min(Fonts.grown(LARGEST), Math.min(ROOMY_HEIGHT * cellHeight, ROOMY_WIDTH * cellWidth));
+        return Math.max(LEAST_SIZE, Math.max(plain, roomy * weight / sizeOf(HeatCell.Weight.STRONG)));
     }
 
     /** The size of the small figure below, pixels. */
-    static double belowSize(double cellWidth, double cellHeight) {
+    static double belowSize(HeatCell c, double cellWidth, double cellHeight) {
         double size = Math.min(Fonts.grown(11), cellWidth / 4.3);
-        return Math.max(LEAST_SIZE, Math.min(size, BELOW_SHARE * cellHeight));
+        double plain = Math.min(size, BELOW_SHARE * cellHeight);
+        return Math.max(LEAST_SIZE, Math.max(plain, BELOW_OF_FIGURE * figureSize(c, cellWidth, cellHeight)));
     }
 
     private static double sizeOf(HeatCell.Weight weight) {
@@ -161,11 +220,15 @@ final class GridPainter {
         }
     }
 
+    /** Drawn last, where a Stop concerns the cell: nothing may lie over it. */
     private void stopFrame(int cell) {
-        frame(cell, palette.stop(), 3, 2.5);
+        if (!map.cells().get(cell).stop()) {
+            return;
+        }
+        frame(cell, palette.stop(), 3, 0.5);
         // Low in the cell, where figures leave the corner free.
-        double x = x(cell) + cellWidth - 1;
-        double y = y(cell) + cellHeight - 1;
+        double x = x(cell) + cellWidth;
+        double y = y(cell) + cellHeight;
         double size = cornerSize(cellWidth, cellHeight);
         g.setFill(palette.stop());
         g.fillPolygon(new double[] {x - size, x, x}, new double[] {y, y, y - size}, 3);
@@ -173,12 +236,24 @@ final class GridPainter {
 
     /** What the mark of a Stop takes of a cell's corner, pixels. */
     static double cornerSize(double cellWidth, double cellHeight) {
-        return Math.min(12, Math.min(cellWidth / 4, cellHeight / 2.5));
+        return Math.min(CORNER, Math.min(cellWidth / 4, cellHeight / 2.5)) + 1;
     }
 
+    /** Around the cell rather than in it, so that it is seen around a Stop frame too. */
     private void selection(int cell, boolean focused) {
-        frame(cell, palette.surface(), 6, 0);
-        frame(cell, focused ? palette.accent() : palette.selection(), 3, 0);
+        frame(cell, palette.surface(), 5, -2.5);
+        frame(cell, focused ? palette.accent() : palette.selection(), 3, -2.5);
+    }
+
+    /** One line around all of them. */
+    private void outline(Set<Integer> block, Color color, double width) {
+        g.setStroke(color);
+        g.setLineWidth(width);
+        for (int cell : block) {
+            if (cell < map.cells().size()) {
+                edges(cell, block::contains, true);
+            }
+        }
     }
 
     private void frame(int cell, Color color, double width, double inset) {
@@ -194,18 +269,36 @@ final class GridPainter {
             if (!map.cells().get(cell).highLoad()) {
                 continue;
             }
-            double x = x(cell);
-            double y = y(cell);
-            edge(cell, -1, 0, x, y, x, y + cellHeight);
-            edge(cell, 1, 0, x + cellWidth, y, x + cellWidth, y + cellHeight);
-            edge(cell, 0, -1, x, y, x + cellWidth, y);
-            edge(cell, 0, 1, x, y + cellHeight, x + cellWidth, y + cellHeight);
+            edges(cell, c -> map.cells().get(c).highLoad(), false);
         }
     }
 
-    private void edge(int cell, int right, int down, double x1, double y1, double x2, double y2) {
+    /**
+     * The borders between a cell and those that aren't inside with it.
+     *
+     * @param rim whether the rim of the grid is such a border
+     */
+    private void edges(int cell, IntPredicate inside, boolean rim) {
+        double x = x(cell);
+        double y = y(cell);
+        edge(cell, -1, 0, inside, rim, x, y, x, y + cellHeight);
+        edge(cell, 1, 0, inside, rim, x + cellWidth, y, x + cellWidth, y + cellHeight);
+        edge(cell, 0, -1, inside, rim, x, y, x + cellWidth, y);
+        edge(cell, 0, 1, inside, rim, x, y + cellHeight, x + cellWidth, y + cellHeight);
+    }
+
+    private void edge(
+            int cell,
+            int right,
+            int down,
+            IntPredicate inside,
+            boolean rim,
+            double x1,
+            double y1,
+            double x2,
+            double y2) {
         int next = shape.moved(cell, right, down);
-        if (next != cell && !map.cells().get(next).highLoad()) {
+        if (next == cell ? rim : !inside.test(next)) {
             g.strokeLine(x1, y1, x2, y2);
         }
     }

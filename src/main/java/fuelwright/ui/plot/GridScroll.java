@@ -2,8 +2,11 @@ package fuelwright.ui.plot;
 
 import javafx.beans.value.ObservableValue;
 import javafx.geometry.Dimension2D;
+import javafx.geometry.Insets;
+import javafx.geometry.Pos;
 import javafx.geometry.Rectangle2D;
 import javafx.scene.Node;
+import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.StackPane;
@@ -15,6 +18,7 @@ public final class GridScroll extends StackPane {
 
     private final HeatGrid grid;
     private final ScrollPane scroll;
+    private final Label beyond = new Label();
 
     /**
      * @param textSize how large text is: with it grows what a cell needs
@@ -32,12 +36,19 @@ public final class GridScroll extends StackPane {
         scroll.setFocusTraversable(false);
         scroll.getStyleClass().addAll("plain-scroll", "edge-to-edge");
         setMinSize(0, LEAST_HEIGHT);
-        getChildren().add(scroll);
+        beyond.getStyleClass().addAll("legend-stop", "strong", "beyond");
+        beyond.setMouseTransparent(true);
+        beyond.setVisible(false);
+        StackPane.setAlignment(beyond, Pos.BOTTOM_RIGHT);
+        getChildren().addAll(scroll, beyond);
         scroll.hvalueProperty().addListener((p, old, now) -> look());
         scroll.vvalueProperty().addListener((p, old, now) -> look());
         scroll.viewportBoundsProperty().addListener((p, old, now) -> look());
         grid.layoutBoundsProperty().addListener((p, old, now) -> look());
-        grid.mapProperty().addListener((p, old, now) -> size());
+        grid.mapProperty().addListener((p, old, now) -> {
+            size();
+            look();
+        });
         grid.viewProperty().addListener((p, old, now) -> size());
         grid.selectedProperty().addListener((p, old, now) -> reveal());
         textSize.addListener((p, old, now) -> size());
@@ -57,6 +68,28 @@ public final class GridScroll extends StackPane {
         double x = Math.rint(scroll.getHvalue() * (grid.getWidth() - width));
         double y = Math.rint(scroll.getVvalue() * (grid.getHeight() - height));
         grid.seenProperty().set(new Rectangle2D(x, y, width, height));
+        sayBeyond(x, y, width, height);
+    }
+
+    /** Stops that aren't in sight are told in the corner of the axes, where no cell is. */
+    private void sayBeyond(double x, double y, double width, double height) {
+        boolean scrolls = width < grid.getWidth() - 1 || height < grid.getHeight() - 1;
+        String words = !scrolls || grid.mapProperty().get() == null
+                ? ""
+                : StopsBeyond.words(
+                        grid.mapProperty().get(),
+                        grid::middleOf,
+                        new Rectangle2D(
+                                x + HeatGrid.AXIS_WIDTH,
+                                y,
+                                Math.max(0, width - HeatGrid.AXIS_WIDTH),
+                                Math.max(0, height - HeatGrid.AXIS_HEIGHT)));
+        beyond.setText(words);
+        beyond.setVisible(!words.isEmpty());
+        double bar = getHeight() - scroll.getViewportBounds().getHeight();
+        StackPane.setMargin(
+                beyond,
+                new Insets(0, 4 + getWidth() - scroll.getViewportBounds().getWidth(), bar, 0));
     }
 
     /** Scrolls until the selected cell is seen. */

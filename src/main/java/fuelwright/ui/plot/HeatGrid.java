@@ -7,6 +7,8 @@ import java.util.Set;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.IntegerProperty;
 import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.ReadOnlyBooleanProperty;
+import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.SimpleBooleanProperty;
 import javafx.beans.property.SimpleIntegerProperty;
 import javafx.beans.property.SimpleObjectProperty;
@@ -47,6 +49,7 @@ public final class HeatGrid extends Region implements Plot {
     private final IntegerProperty selected = new SimpleIntegerProperty(-1);
     private final ObjectProperty<Set<Integer>> block = new SimpleObjectProperty<>(Set.of());
     private final BooleanProperty dimmed = new SimpleBooleanProperty();
+    private final ReadOnlyBooleanWrapper belowHidden = new ReadOnlyBooleanWrapper();
     /** Where the block started; −1 where there is none. */
     private int anchor = -1;
 
@@ -100,6 +103,11 @@ public final class HeatGrid extends Region implements Plot {
     /** Whether the figures are out of date: then they are drawn faintly. */
     public BooleanProperty dimmedProperty() {
         return dimmed;
+    }
+
+    /** Whether rows are too low for the small figures below. */
+    public ReadOnlyBooleanProperty belowHiddenProperty() {
+        return belowHidden.getReadOnlyProperty();
     }
 
     /** The part of this region that is in sight, where it scrolls: the axes stay at its edges. Null where all of it is. */
@@ -270,6 +278,12 @@ public final class HeatGrid extends Region implements Plot {
             return;
         }
         paint(ink, canvas.getWidth(), canvas.getHeight());
+        belowHidden.set(map.get() != null
+                && map.get().cells().stream()
+                        .filter(c -> !c.below().isEmpty())
+                        .findFirst()
+                        .filter(c -> !GridPainter.hasRoomBelow(c, cellHeight()))
+                        .isPresent());
         stand();
         notifyAccessibleAttributeChanged(AccessibleAttribute.TEXT);
     }

@@ -279,7 +279,8 @@ public final class PlotExhibits {
                             .toList(),
                     4,
                     0.5,
-                    "time, s");
+                    "time",
+                    x -> Figures.clock(x, 1));
             all.add(new Exhibit("ReadingScatter", n + " readings", scatter, 0, 0));
         }
     }

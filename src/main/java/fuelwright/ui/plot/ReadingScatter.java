@@ -6,6 +6,7 @@ import fuelwright.ui.theme.Palette;
 import fuelwright.ui.theme.Theme;
 import fuelwright.ui.theme.Words;
 import java.util.List;
+import java.util.function.DoubleFunction;
 import javafx.geometry.VPos;
 import javafx.scene.canvas.Canvas;
 import javafx.scene.paint.Color;
@@ -38,8 +39,15 @@ public final class ReadingScatter extends Canvas {
      * @param fitted the fitted shortfall, %
      * @param uncertainty its standard error, %
      * @param xTitle name and unit of what the dots are drawn against
+     * @param ends how the first and the last of it are written
      */
-    public void show(Theme theme, List<Dot> dots, double fitted, double uncertainty, String xTitle) {
+    public void show(
+            Theme theme,
+            List<Dot> dots,
+            double fitted,
+            double uncertainty,
+            String xTitle,
+            DoubleFunction<String> ends) {
         Ink ink = CanvasInk.on(this);
         Palette palette = theme.palette();
         double reach = ReadingStrip.reach(dots.stream().map(Dot::percent).toList(), fitted, uncertainty);
@@ -61,9 +69,9 @@ public final class ReadingScatter extends Canvas {
         ink.setFill(palette.muted());
         ink.setFont(Fonts.figure(12, false));
         ink.setTextAlign(TextAlignment.LEFT);
-        ink.fillText(Figures.plain(low, 0), LEFT, TOP + PLOT + 10);
+        ink.fillText(ends.apply(low), LEFT, TOP + PLOT + 10);
         ink.setTextAlign(TextAlignment.RIGHT);
-        ink.fillText(Figures.plain(high, 0), getWidth(), TOP + PLOT + 10);
+        ink.fillText(ends.apply(high), getWidth(), TOP + PLOT + 10);
         ink.setTextAlign(TextAlignment.CENTER);
         ink.setFont(Fonts.text(12, false));
         ink.fillText(xTitle, (LEFT + getWidth()) / 2, TOP + PLOT + 24);

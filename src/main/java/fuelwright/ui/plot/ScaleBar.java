@@ -1,5 +1,6 @@
 package fuelwright.ui.plot;
 
+import fuelwright.handover.RoundEnds;
 import fuelwright.ui.theme.Fonts;
 import fuelwright.ui.theme.Theme;
 import java.util.List;
@@ -21,6 +22,19 @@ public final class ScaleBar extends Canvas {
         this.width = width;
     }
 
+    /** Draws the colours of amounts between round ends, with their unit. */
+    public void amounts(Theme theme, RoundEnds ends, String unit) {
+        show(theme, t -> theme.palette().sequential().at(t), ends.labels(unit));
+    }
+
+    /** Draws the colours of two directions, so many per cent either way. */
+    public void directions(Theme theme, int range, String less, String more) {
+        show(
+                theme,
+                t -> theme.palette().diverging().at(2 * t - 1),
+                List.of("−" + range + "\u202f%", less, "0", more, "+" + range + "\u202f%"));
+    }
+
     /**
      * Draws it.
      *
@@ -29,6 +43,7 @@ public final class ScaleBar extends Canvas {
      */
     public void show(Theme theme, Function<Double, Color> colourAt, List<String> labels) {
         setWidth(Math.round(Fonts.grown(width)));
+        setHeight(Math.round(BAR + Fonts.grown(22)));
         Ink g = CanvasInk.on(this);
         for (int x = 0; x < getWidth(); x++) {
             g.setFill(colourAt.apply(x / (getWidth() - 1)));
@@ -43,7 +58,7 @@ public final class ScaleBar extends Canvas {
         for (int i = 0; i < labels.size(); i++) {
             double share = i / (labels.size() - 1.0);
             g.setTextAlign(share == 0 ? TextAlignment.LEFT : share == 1 ? TextAlignment.RIGHT : TextAlignment.CENTER);
-            g.fillText(labels.get(i), share * getWidth(), BAR + 12);
+            g.fillText(labels.get(i), share * getWidth(), BAR + Fonts.grown(12));
         }
         setAccessibleText(String.join(", ", labels));
     }

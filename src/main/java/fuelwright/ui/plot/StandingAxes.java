@@ -1,11 +1,14 @@
 package fuelwright.ui.plot;
 
+import fuelwright.ui.theme.Fonts;
 import javafx.geometry.Rectangle2D;
 import javafx.scene.Group;
 import javafx.scene.canvas.Canvas;
 
 /** The breakpoints of a map larger than its place, drawn over its left and lower edge so that they stay in sight while it scrolls. */
 final class StandingAxes extends Group {
+
+    private static final double TITLE_MIDDLE = 70;
 
     private final Canvas rows = new Canvas();
     private final Canvas columns = new Canvas();
@@ -33,12 +36,14 @@ final class StandingAxes extends Group {
 
         columns.setWidth(seen.getWidth());
         columns.setHeight(GridPainter.BOTTOM);
-        columns.relocate(seen.getMinX(), seen.getMaxY() - GridPainter.BOTTOM);
+        // Over the map's own where that is in sight: rows of whole pixels may leave some room below it.
+        columns.relocate(seen.getMinX(), Math.min(seen.getMaxY() - GridPainter.BOTTOM, painter.bottom()));
         Ink below = CanvasInk.on(columns);
         painter.ground(below, seen.getWidth(), GridPainter.BOTTOM);
         below.save();
         below.translate(-seen.getMinX(), -painter.bottom());
-        painter.columnAxis(below, selected, (seen.getMinX() + GridPainter.LEFT + seen.getMaxX()) / 2);
+        // At the left: Stops that are out of sight are told at the right.
+        painter.columnAxis(below, selected, seen.getMinX() + GridPainter.LEFT + Fonts.grown(TITLE_MIDDLE));
         below.restore();
         painter.ground(below, GridPainter.LEFT - 2, GridPainter.BOTTOM);
     }

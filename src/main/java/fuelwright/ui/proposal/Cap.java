@@ -4,7 +4,7 @@ import fuelwright.ui.theme.Words;
 import java.util.OptionalDouble;
 
 /**
- * A cap or the step as it is typed.
+ * A cap as it is typed.
  *
  * @param value empty where it can't be
  * @param problem what is wrong, a sentence; empty where nothing is
@@ -19,11 +19,6 @@ record Cap(OptionalDouble value, String problem) {
     /** The most that may be taken, %: never all of it. */
     static Cap least(String typed) {
         return of(Words.of("proposal.cut"), typed, 100);
-    }
-
-    /** The step; nothing typed is none. */
-    static Cap step(String typed) {
-        return of(Words.of("proposal.step"), typed.isBlank() ? "0" : typed, Double.POSITIVE_INFINITY);
     }
 
     private static Cap of(String name, String typed, double below) {

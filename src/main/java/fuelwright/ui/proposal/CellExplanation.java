@@ -5,6 +5,7 @@ import fuelwright.estimate.CellProposal;
 import fuelwright.estimate.Decision;
 import fuelwright.estimate.Riding;
 import fuelwright.estimate.Standing;
+import fuelwright.handover.CellLook;
 import fuelwright.safety.Caution;
 import fuelwright.table.Quantity;
 import fuelwright.table.Table;
@@ -34,7 +35,8 @@ import java.util.Optional;
  * @param next what to do to know more
  * @param decision what the user fixed
  * @param far what is asked about a typed figure; empty where nothing is
- * @param cautions those that concern the cell
+ * @param stops a short line for each Stop that concerns the cell: its name, what it saw here, whether it is answered
+ * @param cautions those that concern the cell, Stops among them
  */
 public record CellExplanation(
         String place,
@@ -48,6 +50,7 @@ public record CellExplanation(
         String next,
         Optional<Decision.Kind> decision,
         String far,
+        List<String> stops,
         List<Caution> cautions) {
 
     /** A step in words. */
@@ -58,6 +61,7 @@ public record CellExplanation(
 
     public CellExplanation {
         steps = List.copyOf(steps);
+        stops = List.copyOf(stops);
         cautions = List.copyOf(cautions);
     }
 
@@ -68,8 +72,8 @@ public record CellExplanation(
         return new CellExplanation(
                 TableWords.cell(table, cell),
                 standing(c, analysis.estimate().independentReadings(cell), uncertainty),
-                ProposalMap.unknown(c) ? ProposalMap.UNKNOWN : Figures.signed(c.changePercent(), 1),
-                c.decision().isPresent() ? "" : Figures.plusMinus(uncertainty, 1),
+                CellLook.unknown(c) ? CellLook.UNKNOWN : Figures.signed(c.changePercent(), 1),
+                c.decision().isPresent() ? "" : CellLook.plusMinus(uncertainty),
                 beforeAfter(
                         analysis.proposal().corrected(),
                         analysis.proposal().settings().deadTimeMs(),
@@ -82,6 +86,10 @@ public record CellExplanation(
                 next(analysis, c, uncertainty),
                 c.decision().map(Decision::kind),
                 FarFigure.of(c).map(FarFigure::words).orElse(""),
+                analysis.stops().stream()
+                        .filter(x -> x.cells().contains(cell))
+                        .map(x -> stop(analysis, x, cell))
+                        .toList(),
                 analysis.cautions().stream()
                         .filter(x -> x.cells().contains(cell))
                         .map(x -> MixtureWords.in(x, notation))
@@ -120,9 +128,33 @@ public record CellExplanation(
         return Words.of("explain.rounded." + key, Figures.shortest(by));
     }
 
+    private static String stop(Analysis analysis, Caution caution, int cell) {
+        Table table = analysis.proposal().before();
+        // Moments come worst first.
+        List<Caution.Moment> here = caution.moments().stream()
+                .filter(m -> nearest(table, m) == cell)
+                .toList();
+        boolean answered = analysis.job().answers().stream().anyMatch(a -> a.isFor(caution));
+        String open = Words.of(answered ? "explain.stop.answered" : "explain.stop.open");
+        return here.isEmpty()
+                ? Words.of("explain.stop", caution.level().words(), caution.title(), open)
+                : Words.of(
+                        "explain.stop.here",
+                        caution.level().words(),
+                        caution.title(),
+                        here.size(),
+                        here.get(0).worstWords().replace("lambda ", "λ\u202f"),
+                        open);
+    }
+
+    private static int nearest(Table table, Caution.Moment m) {
+        return table.cell((int) Math.rint(table.load().position(m.load())), (int)
+                Math.rint(table.speed().position(m.speedRpm())));
+    }
+
     private static String standing(CellProposal c, double independent, double uncertainty) {
         return StandingWords.of(independent, uncertainty)
-                + (ProposalMap.unknown(c) ? " " + Words.of("explain.unknown") : "")
+                + (CellLook.unknown(c) ? " " + Words.of("explain.unknown") : "")
                 + (c.highLoad() ? " " + Words.of("explain.highload") : "");
     }
 

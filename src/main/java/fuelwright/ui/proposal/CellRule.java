@@ -2,6 +2,7 @@ package fuelwright.ui.proposal;
 
 import fuelwright.estimate.CellProposal;
 import fuelwright.estimate.Standing;
+import fuelwright.handover.CellLook;
 import fuelwright.table.Table;
 import fuelwright.work.Analysis;
 import java.util.EnumSet;
@@ -80,9 +81,9 @@ record CellRule(
     private boolean goes(double changePercent) {
         switch (direction) {
             case MORE_FUEL:
-                return changePercent > ProposalMap.NO_CHANGE_PERCENT;
+                return changePercent > CellLook.NO_CHANGE_PERCENT;
             case LESS_FUEL:
-                return changePercent < -ProposalMap.NO_CHANGE_PERCENT;
+                return changePercent < -CellLook.NO_CHANGE_PERCENT;
             default:
                 return true;
         }

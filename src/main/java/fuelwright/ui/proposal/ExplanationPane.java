@@ -12,6 +12,7 @@ import java.util.function.Consumer;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.scene.layout.FlowPane;
@@ -23,6 +24,8 @@ import javafx.scene.layout.VBox;
 final class ExplanationPane {
 
     private static final double STRIP_WIDTH = 280;
+    /** What stands beside it: padding and a scroll bar. */
+    private static final double STRIP_BESIDE = 48;
 
     private final ProposalModel model;
     private final Runnable back;
@@ -31,7 +34,7 @@ final class ExplanationPane {
     private final VBox above = new VBox(12);
     private final VBox below = new VBox(12);
     private final VBox decisions;
-    private final Node pane;
+    private final ScrollPane pane;
 
     /** @param back gives the keyboard back to the map */
     ExplanationPane(ProposalModel model, Runnable back) {
@@ -90,16 +93,21 @@ final class ExplanationPane {
         model.rideToRide()
                 .ifPresent(words -> above.getChildren()
                         .addAll(Parts.label(Words.of("explain.ridetoride"), "section"), Parts.text(words)));
-        List<String> next = model.nextRide();
+        List<List<String>> next = model.nextRide();
         if (!next.isEmpty()) {
-            above.getChildren().add(Parts.label(Words.of("explain.nextride"), "section"));
-            next.forEach(words -> above.getChildren().add(Parts.text(words, "muted")));
+            above.getChildren()
+                    .addAll(
+                            Parts.label(Words.of("explain.nextride"), "section"),
+                            Parts.columns(1, model.nextRideHeadings(), next));
+            if (next.stream().anyMatch(row -> !row.get(row.size() - 1).isEmpty())) {
+                above.getChildren().add(Parts.text(Words.of("nextride.dyno.words"), "muted", "small"));
+            }
         }
     }
 
     private void cell(CellExplanation e) {
         Label change = Parts.label(e.change(), "big-figure");
-        Label plusMinus = Parts.label(("% " + e.uncertainty()).strip(), "unit-word");
+        Label plusMinus = Parts.label(e.uncertainty().isEmpty() ? "%" : "%\u00a0" + e.uncertainty(), "unit-word");
         HBox figure = new HBox(8, change, plusMinus);
         figure.setAlignment(javafx.geometry.Pos.BASELINE_LEFT);
         above.getChildren()
@@ -115,15 +123,11 @@ final class ExplanationPane {
         if (!e.far().isEmpty()) {
             above.getChildren().add(Parts.callout("check", Words.of("explain.far"), e.far()));
         }
-        e.cautions().stream()
-                .filter(Caution::isStop)
-                .forEach(c -> above.getChildren().add(callout(c)));
+        e.stops().forEach(words -> above.getChildren().add(Parts.text(words, "stop-line")));
         VBox steps = new VBox(Parts.label(Words.of("explain.steps"), "section"));
         e.steps().forEach(s -> steps.getChildren().add(Parts.fact(Parts.capital(s.words()), s.change())));
-        above.getChildren().addAll(steps, strip(), readings(e));
-        e.cautions().stream()
-                .filter(c -> !c.isStop())
-                .forEach(c -> below.getChildren().add(callout(c)));
+        below.getChildren().addAll(steps, strip(), readings(e));
+        e.cautions().forEach(c -> below.getChildren().add(callout(c)));
     }
 
     private void block(BlockExplanation b) {
@@ -144,7 +148,7 @@ final class ExplanationPane {
         VBox part = new VBox(4);
         CellReadings r = model.nearProperty().get();
         if (r != null) {
-            ReadingStrip strip = new ReadingStrip(STRIP_WIDTH);
+            ReadingStrip strip = new ReadingStrip(Math.max(STRIP_WIDTH, pane.getWidth() - STRIP_BESIDE));
             strip.show(
                     model.session().themeProperty().get(),
                     r.shortfallsPercent(),
@@ -217,9 +221,9 @@ final class ExplanationPane {
                 8,
                 Parts.label(Words.of("explain.decide"), "section"),
                 buttons,
+                message,
                 Parts.row(8, typed, Parts.button("proposal.set", this::take)),
                 Parts.text(Words.of("proposal.set.hint"), "muted", "small"),
-                message,
                 undo);
     }
 

@@ -3,6 +3,8 @@ package fuelwright.ui.proposal;
 import fuelwright.estimate.CellProposal;
 import fuelwright.estimate.Decision;
 import fuelwright.estimate.Standing;
+import fuelwright.handover.CellLook;
+import fuelwright.handover.RoundEnds;
 import fuelwright.safety.Caution;
 import fuelwright.table.Table;
 import fuelwright.ui.plot.HeatCell;
@@ -35,17 +37,6 @@ public final class ProposalMap {
     /** The ranges that a change map may have, ±%. */
     public static final List<Integer> RANGES = List.of(10, 20, 40);
 
-    /** Uncertainty at which a fill is palest, %. */
-    private static final double PALEST_AT_PERCENT = 8;
-
-    private static final double PALEST = 0.4;
-
-    /** Changes below this are shown as 0.0. */
-    static final double NO_CHANGE_PERCENT = 0.05;
-
-    /** Stands for the change of a cell of which nothing is known. */
-    static final String UNKNOWN = "?";
-
     private ProposalMap() {}
 
     /** The smallest range that holds all changes; the largest where none does. */
@@ -55,14 +46,6 @@ public final class ProposalMap {
                 .max()
                 .orElse(0);
         return RANGES.stream().filter(r -> most <= r).findFirst().orElse(40);
-    }
-
-    /** How strong a fill is: 1 is full colour; doubt makes it paler, but never as pale as the background. */
-    public static double strength(Standing standing, double uncertaintyPercent) {
-        double sure = 1 - (1 - PALEST) * Math.min(1, Math.max(0, uncertaintyPercent) / PALEST_AT_PERCENT);
-        return standing == Standing.MEASURED
-                ? 1
-                : standing == Standing.THIN ? Math.min(0.8, sure) : Math.min(0.65, sure);
     }
 
     /** Cells that a Stop caution names. */
@@ -77,7 +60,7 @@ public final class ProposalMap {
     public static HeatMap of(Analysis analysis, Shown shown, int range, Palette palette) {
         Table table = analysis.proposal().before();
         Set<Integer> stops = stopCells(analysis);
-        double[] span = span(analysis, shown);
+        RoundEnds span = ends(analysis, shown);
         int decimals = decimals(analysis);
         return TableWords.map(
                 table, cell -> cell(analysis, shown, range, palette, cell, stops.contains(cell), span, decimals));
@@ -98,7 +81,7 @@ public final class ProposalMap {
             Palette palette,
             int cell,
             boolean stop,
-            double[] span,
+            RoundEnds span,
             int decimals) {
         CellProposal c = analysis.proposal().cell(cell);
         double uncertainty = analysis.estimate().uncertaintyPercent(cell);
@@ -109,27 +92,27 @@ public final class ProposalMap {
         String below = "";
         switch (shown) {
             case BEFORE:
-                fill = sequential.at(share(c.before(), span));
+                fill = sequential.at(span.share(c.before()));
                 figure = Figures.plain(c.before(), decimals);
                 break;
             case AFTER:
-                fill = sequential.at(share(c.after(), span));
+                fill = sequential.at(span.share(c.after()));
                 figure = Figures.plain(c.after(), decimals);
                 break;
             case DIFFERENCE:
-                fill = diverging.at((c.after() - c.before()) / span[1]);
-                figure = unknown(c) ? UNKNOWN : Figures.signed(c.after() - c.before(), decimals);
+                fill = diverging.at((c.after() - c.before()) / span.high());
+                figure = CellLook.unknown(c) ? CellLook.UNKNOWN : Figures.signed(c.after() - c.before(), decimals);
                 break;
             case UNCERTAINTY:
-                fill = sequential.at(share(uncertainty, span));
+                fill = sequential.at(span.share(uncertainty));
                 figure = Figures.plusMinus(uncertainty, 1);
                 break;
             default:
                 fill = Colours.mix(
-                        palette.surface(),
+                        palette.faded(),
                         diverging.at(c.changePercent() / range),
-                        strength(c.standing(), uncertainty));
-                figure = unknown(c) ? UNKNOWN : Figures.signed(c.changePercent(), 1);
+                        CellLook.strength(c.standing(), uncertainty));
+                figure = CellLook.unknown(c) ? CellLook.UNKNOWN : Figures.signed(c.changePercent(), 1);
                 below = c.decision().isPresent() ? "" : Figures.plusMinus(uncertainty, 1);
         }
         return new HeatCell(
@@ -142,13 +125,6 @@ public final class ProposalMap {
                 mark(c),
                 c.highLoad(),
                 words(analysis, cell, stop));
-    }
-
-    /** Left as it is because nobody knows: that must not look like 'no change needed'. */
-    static boolean unknown(CellProposal c) {
-        return c.standing() == Standing.INFERRED
-                && c.decision().isEmpty()
-                && Math.abs(c.changePercent()) < NO_CHANGE_PERCENT;
     }
 
     private static HeatCell.Weight weight(Standing standing) {
@@ -181,7 +157,7 @@ public final class ProposalMap {
                         change,
                         c.standing().words()))
                 .orElseGet(() -> Words.of(
-                        unknown(c) ? "proposal.cell.unknown" : "proposal.cell.words",
+                        CellLook.unknown(c) ? "proposal.cell.unknown" : "proposal.cell.words",
                         place,
                         change,
                         Figures.plain(analysis.estimate().uncertaintyPercent(cell), 1),
@@ -190,16 +166,16 @@ public final class ProposalMap {
         return stop ? all + " " + Words.of("proposal.cell.stop") : all;
     }
 
-    /** Least and greatest figure of a map of amounts; of differences, what holds them all in both directions. */
-    public static double[] span(Analysis analysis, Shown shown) {
+    /** Round ends of the colours of a map of amounts; of differences, as far in both directions. */
+    public static RoundEnds ends(Analysis analysis, Shown shown) {
         if (shown == Shown.DIFFERENCE) {
             double most = analysis.proposal().cells().stream()
                     .mapToDouble(c -> Math.abs(c.after() - c.before()))
                     .max()
                     .orElse(0);
-            double shownMost =
-                    Math.max(most, analysis.proposal().before().quantity().finestStep());
-            return new double[] {-shownMost, shownMost};
+            RoundEnds half = RoundEnds.of(
+                    0, Math.max(most, analysis.proposal().before().quantity().finestStep()));
+            return new RoundEnds(-half.high(), half.high(), half.decimals());
         }
         double low = Double.POSITIVE_INFINITY;
         double high = Double.NEGATIVE_INFINITY;
@@ -211,10 +187,6 @@ public final class ProposalMap {
             low = Math.min(low, least);
             high = Math.max(high, most);
         }
-        return new double[] {low, high};
-    }
-
-    private static double share(double value, double[] span) {
-        return span[1] > span[0] ? (value - span[0]) / (span[1] - span[0]) : 0;
+        return RoundEnds.of(low, high);
     }
 }

@@ -2,9 +2,12 @@ package fuelwright.ui.proposal;
 
 import fuelwright.estimate.CellProposal;
 import fuelwright.estimate.Decision;
+import fuelwright.estimate.NextRide;
 import fuelwright.estimate.ProposalMaker;
 import fuelwright.estimate.ProposalSettings;
 import fuelwright.estimate.Standing;
+import fuelwright.handover.CellLook;
+import fuelwright.job.HardwareProfile;
 import fuelwright.table.Table;
 import fuelwright.ui.plot.HeatMap;
 import fuelwright.ui.plot.Slice;
@@ -12,8 +15,10 @@ import fuelwright.ui.session.CellReadings;
 import fuelwright.ui.session.NearReadings;
 import fuelwright.ui.session.Session;
 import fuelwright.ui.theme.Figures;
+import fuelwright.ui.theme.Measures;
 import fuelwright.ui.theme.Parts;
 import fuelwright.ui.theme.Words;
+import fuelwright.unit.Unit;
 import fuelwright.work.Analysis;
 import java.util.List;
 import java.util.Map;
@@ -26,6 +31,7 @@ import java.util.function.Function;
 import java.util.function.IntFunction;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import javafx.beans.property.IntegerProperty;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyBooleanProperty;
@@ -117,13 +123,67 @@ public final class ProposalModel {
                 .orElse(cells);
     }
 
-    /** What to ride next, a sentence each; empty where there is no proposal. */
-    List<String> nextRide() {
-        return session.analysis() == null
-                ? List.of()
-                : session.analysis().nextRide().regions().stream()
-                        .map(r -> Parts.sentence(r.words()))
-                        .toList();
+    /** What to ride next: where, gear and road speed, how long, how unsure it is now; empty where there is no proposal. */
+    List<List<String>> nextRide() {
+        if (session.analysis() == null) {
+            return List.of();
+        }
+        List<NextRide.Region> regions = session.analysis().nextRide().regions();
+        return IntStream.range(0, regions.size())
+                .mapToObj(i -> nextRide(i + 1, regions.get(i)))
+                .toList();
+    }
+
+    private List<String> nextRide(int number, NextRide.Region r) {
+        Measures measures = session.measuresProperty().get();
+        return List.of(
+                Integer.toString(number),
+                Words.of(
+                                r.pulls() ? "nextride.pull" : "nextride.where",
+                                span(r.speedFromRpm(), r.speedToRpm()),
+                                span(r.loadFrom(), r.loadTo()),
+                                r.load().unit().symbol())
+                        + r.gear()
+                                .map(g -> "\n"
+                                        + Words.of(
+                                                "nextride.gear",
+                                                g.number(),
+                                                measures.figure(Unit.KILOMETRE_PER_HOUR, g.roadSpeedKmh(), 0)))
+                                .orElse(""),
+                Words.of("nextride.seconds", r.seconds()),
+                CellLook.plusMinus(r.uncertaintyPercent()),
+                r.highLoad() ? Words.of("nextride.dyno") : "");
+    }
+
+    private static String span(double from, double to) {
+        String low = Figures.plain(from, 0);
+        String high = Figures.plain(to, 0);
+        return low.equals(high) ? low : low + "–" + high;
+    }
+
+    /** Headings of {@link #nextRide}. */
+    List<String> nextRideHeadings() {
+        return List.of(
+                "",
+                Words.of("nextride.heading.where"),
+                Words.of("nextride.heading.hold"),
+                Words.of("nextride.heading.now"),
+                "");
+    }
+
+    /** Where figures are rounded, and to what; empty where no step is set. */
+    String roundedWords() {
+        double step = settings().step();
+        if (step <= 0) {
+            return "";
+        }
+        HardwareProfile hardware = session.job().hardware();
+        String unit = hardware.keepsCells()
+                ? session.job().fuelTable().map(t -> t.quantity().unit()).orElse("1")
+                : hardware.holds() == HardwareProfile.Holds.PERCENT_CHANGE ? "%" : "1";
+        return Words.of(
+                hardware.keepsCells() ? "proposal.rounded.here" : "proposal.rounded",
+                Figures.shortest(step) + (unit.equals("1") ? "" : "\u202f" + unit));
     }
 
     /** How the newest ride did; empty where there is no proposal. */

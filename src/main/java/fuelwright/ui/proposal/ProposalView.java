@@ -1,33 +1,32 @@
 package fuelwright.ui.proposal;
 
 import fuelwright.estimate.Decision;
-import fuelwright.estimate.ProposalSettings;
 import fuelwright.ui.plot.GridScroll;
 import fuelwright.ui.plot.HeatCell;
 import fuelwright.ui.plot.HeatGrid;
 import fuelwright.ui.plot.HeatMap;
+import fuelwright.ui.plot.Legend;
 import fuelwright.ui.plot.ScaleBar;
 import fuelwright.ui.plot.SlicePlot;
 import fuelwright.ui.session.Missing;
-import fuelwright.ui.session.UndoInField;
-import fuelwright.ui.theme.Figures;
+import fuelwright.ui.session.Stage;
 import fuelwright.ui.theme.Parts;
 import fuelwright.ui.theme.StagePane;
 import fuelwright.ui.theme.Theme;
 import fuelwright.ui.theme.Words;
+import fuelwright.work.Analysis;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import javafx.beans.value.ObservableValue;
 import javafx.geometry.Insets;
 import javafx.geometry.Pos;
-import javafx.geometry.VPos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
+import javafx.scene.control.ChoiceBox;
+import javafx.scene.control.Hyperlink;
 import javafx.scene.control.Label;
-import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
 import javafx.scene.control.Tooltip;
@@ -39,6 +38,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
+import javafx.util.StringConverter;
 
 /** The stage Proposal. */
 public final class ProposalView implements StagePane {
@@ -50,18 +50,19 @@ public final class ProposalView implements StagePane {
         LOAD
     }
 
+    private static final double RANGE_WIDTH = 78;
+
     private final ProposalModel model;
     private Look look = Look.MAP;
     private final HeatGrid grid = new HeatGrid();
-    private final ScaleBar bar = new ScaleBar(260);
-    private final TextField add = field("proposal.add");
-    private final TextField cut = field("proposal.cut");
-    private final TextField step = field("proposal.step");
-    private final Label stepUnit = Parts.label("", "muted");
-    private final HBox held = sign("■", "legend.held");
-    private final HBox set = sign("□", "legend.set");
-    private final HBox far = sign("□!", "legend.far", "strong");
-    private final Label problem = Parts.text("", "field-message");
+    private final ScaleBar bar = new ScaleBar(200);
+    private final HBox held = Legend.sign("■", "legend.held");
+    private final HBox set = Legend.sign("□", "legend.set");
+    private final HBox far = Legend.sign("□!", "legend.far", "strong");
+    private final Label hidden = Parts.label(Words.of("legend.hidden"), "muted", "small");
+    private final ChoiceBox<Integer> ranges = new ChoiceBox<>();
+    private final Button limits = Parts.button("proposal.limits", this::openLimits, "compact");
+    private final Hyperlink rounded = new Hyperlink();
     private final Button byRule = Parts.button("proposal.byrule", this::chooseByRule, "compact");
     private final List<ToggleButton> looks = new ArrayList<>();
     private final SlicePlot slice;
@@ -81,25 +82,17 @@ public final class ProposalView implements StagePane {
         slice.setId("proposal-slice");
         slice.addEventHandler(KeyEvent.KEY_PRESSED, this::sliceKey);
         byRule.setId("proposal-byrule");
-        add.setId("proposal-most");
-        step.setTooltip(new Tooltip(Words.of("proposal.step.tip")));
-        step.setAccessibleHelp(Words.of("proposal.step.tip"));
+        limits.setId("proposal-limits");
+        rounded.setId("proposal-rounded");
+        rounded.getStyleClass().add("small");
+        rounded.setOnAction(e -> model.session().stageProperty().set(Stage.HANDOVER));
         FlowPane legend = legend();
         legend.visibleProperty().bind(grid.visibleProperty());
         GridScroll map = new GridScroll(grid, model.session().textSizeProperty());
         map.visibleProperty().bind(grid.visibleProperty());
         StackPane plots = new StackPane(map, slice);
         VBox.setVgrow(plots, Priority.ALWAYS);
-        Label summary = new Label();
-        summary.textProperty().bind(model.summaryProperty());
-        VBox content = new VBox(
-                12,
-                Parts.heading(new Label(Words.of("proposal.title")), summary),
-                toolbar(),
-                rules(),
-                problem,
-                plots,
-                legend);
+        VBox content = new VBox(12, heading(), toolbar(), plots, legend);
         Node work = Parts.work(content);
         work.visibleProperty().bind(model.mapProperty().isNotNull());
         Node empty = Missing.instead(
@@ -122,23 +115,26 @@ public final class ProposalView implements StagePane {
             decided();
         });
         model.session().cellProperty().addListener((p, old, now) -> drawSlice());
+        model.session().textSizeProperty().addListener((p, old, now) -> key());
         model.session().jobProperty().addListener((p, old, now) -> {
-            fillRules();
+            limits();
             decided();
         });
         decided();
-        problem.setId("proposal-problem");
-        problem.managedProperty().bind(problem.textProperty().isNotEmpty());
-        fillRules();
-        UndoInField.on(add, () -> Figures.shortest(model.settings().maxAddPercent()), model.session());
-        UndoInField.on(cut, () -> Figures.shortest(model.settings().maxCutPercent()), model.session());
-        UndoInField.on(step, this::stepText, model.session());
+        limits();
         key();
     }
 
-    private String stepText() {
-        double taken = model.settings().step();
-        return taken > 0 ? Figures.shortest(taken) : "";
+    /** The title, and what the proposal is made and chosen by. */
+    private VBox heading() {
+        Label title = new Label(Words.of("proposal.title"));
+        Label summary = new Label();
+        summary.textProperty().bind(model.summaryProperty());
+        VBox heading = Parts.heading(title, summary);
+        title.setMinWidth(Region.USE_PREF_SIZE);
+        // Beside each other while there is room; with the largest text below.
+        heading.getChildren().setAll(flow(title, byRule, limits), summary, rounded);
+        return heading;
     }
 
     private FlowPane toolbar() {
@@ -163,7 +159,7 @@ public final class ProposalView implements StagePane {
         }
         lookToggles[0].setSelected(true);
         looks.addAll(List.of(lookToggles));
-        return flow(Parts.choice(new ToggleGroup(), toggles), Parts.choice(new ToggleGroup(), lookToggles), byRule);
+        return flow(Parts.choice(new ToggleGroup(), toggles), Parts.choice(new ToggleGroup(), lookToggles));
     }
 
     private static FlowPane flow(Node... nodes) {
@@ -172,26 +168,36 @@ public final class ProposalView implements StagePane {
         return pane;
     }
 
-    private HBox ranges() {
-        ToggleButton[] toggles = new ToggleButton[ProposalMap.RANGES.size() + 1];
-        for (int i = 0; i < toggles.length; i++) {
-            int range = i == 0 ? 0 : ProposalMap.RANGES.get(i - 1);
-            toggles[i] = new ToggleButton(range == 0 ? Words.of("proposal.range.auto") : "±" + range);
-            toggles[i].setAccessibleText(
-                    range == 0 ? Words.of("proposal.range.auto.words") : Words.of("proposal.range.words", range));
-            toggles[i].setSelected(range == model.rangeProperty().get());
-            toggles[i].setOnAction(e -> model.rangeProperty().set(range));
-        }
-        Label words = Parts.label(Words.of("proposal.range"), "muted");
-        words.setMinWidth(Label.USE_PREF_SIZE);
-        HBox row = Parts.row(8, words, Parts.choice(new ToggleGroup(), toggles));
-        row.setId("proposal-range");
+    private ChoiceBox<Integer> ranges() {
+        ranges.setId("proposal-range");
+        ranges.getItems().add(0);
+        ranges.getItems().addAll(ProposalMap.RANGES);
+        ranges.setAccessibleText(Words.of("proposal.range"));
+        ranges.setTooltip(new Tooltip(Words.of("proposal.range")));
+        ranges.setConverter(new StringConverter<>() {
+            @Override
+            public String toString(Integer range) {
+                return range == null || range == 0
+                        ? Words.of("proposal.range.auto")
+                        : Words.of("proposal.range.words", range);
+            }
+
+            @Override
+            public Integer fromString(String text) {
+                throw new UnsupportedOperationException("a choice box is not typed into");
+            }
+        });
+        ranges.getStyleClass().add("compact");
+        ranges.setMinWidth(0);
+        ranges.setPrefWidth(RANGE_WIDTH);
+        ranges.setValue(model.rangeProperty().get());
+        ranges.setOnAction(e -> model.rangeProperty().set(ranges.getValue()));
         // The other maps and the curves span what they hold.
-        row.disableProperty()
+        ranges.disableProperty()
                 .bind(model.shownProperty()
                         .isNotEqualTo(ProposalMap.Shown.CHANGE)
                         .or(grid.visibleProperty().not()));
-        return row;
+        return ranges;
     }
 
     private void lookAt(Look look) {
@@ -242,99 +248,45 @@ public final class ProposalView implements StagePane {
     }
 
     private void chooseByRule() {
-        RulePane pane = new RulePane(model, this::closeRule);
+        RulePane pane = new RulePane(model, this::closeOver);
+        open(pane, pane.first());
+    }
+
+    private void openLimits() {
+        CapsPane pane = new CapsPane(model);
+        open(pane, pane.first());
+    }
+
+    /** Lays it over the map; the button that opened it, Escape or a cell closes it. */
+    private void open(Region pane, Node first) {
+        boolean again = root.getChildren().stream().anyMatch(n -> n.getClass() == pane.getClass());
+        closeOver();
+        if (again) {
+            return;
+        }
         pane.addEventHandler(KeyEvent.KEY_PRESSED, e -> {
             if (e.getCode() == KeyCode.ESCAPE) {
-                closeRule();
+                closeOver();
                 e.consume();
             }
         });
         StackPane.setAlignment(pane, Pos.TOP_RIGHT);
-        StackPane.setMargin(pane, new Insets(104, 16, 16, 16));
-        closeRule();
+        StackPane.setMargin(pane, new Insets(56, 16, 16, 16));
         root.getChildren().add(pane);
-        pane.first().requestFocus();
+        first.requestFocus();
     }
 
-    private void closeRule() {
-        if (root.getChildren().removeIf(RulePane.class::isInstance)) {
+    private void closeOver() {
+        if (root.getChildren().removeIf(n -> n instanceof RulePane || n instanceof CapsPane)) {
             first().requestFocus();
         }
     }
 
-    private TextField field(String key) {
-        TextField field = new TextField();
-        field.setPrefColumnCount(4);
-        field.getStyleClass().add("compact");
-        field.setAccessibleText(Words.of(key));
-        field.setOnAction(e -> commitRules());
-        field.focusedProperty().addListener((p, old, now) -> {
-            if (!now) {
-                commitRules();
-            }
-        });
-        return field;
-    }
-
-    private FlowPane rules() {
-        return flow(
-                labelled("proposal.add", add, Parts.label("%", "muted")),
-                labelled("proposal.cut", cut, Parts.label("%", "muted")),
-                labelled("proposal.step", step, stepUnit),
-                ranges());
-    }
-
-    private static HBox labelled(String key, Node... nodes) {
-        Label words = Parts.label(Words.of(key), "muted");
-        words.setMinWidth(Label.USE_PREF_SIZE);
-        HBox row = Parts.row(8, words);
-        row.getChildren().addAll(nodes);
-        return row;
-    }
-
-    private void fillRules() {
-        ProposalSettings s = model.settings();
-        mark(add, "");
-        mark(cut, "");
-        mark(step, "");
-        problem.setText("");
-        add.setText(Figures.shortest(s.maxAddPercent()));
-        cut.setText(Figures.shortest(s.maxCutPercent()));
-        step.setText(stepText());
-        step.setPromptText(model.ownStep().map(Figures::shortest).orElseGet(() -> Words.of("proposal.step.none")));
-        String unit =
-                model.session().job().fuelTable().map(t -> t.quantity().unit()).orElse("1");
-        boolean own = s.step() == 0 && model.ownStep().isPresent();
-        stepUnit.setText((unit.equals("1") ? "" : unit) + (own ? Words.of("proposal.step.own") : ""));
-    }
-
-    /** Takes what is typed; what can't be is said and stays to be mended. */
-    private void commitRules() {
-        Cap most = Cap.most(add.getText());
-        Cap least = Cap.least(cut.getText());
-        Cap by = Cap.step(step.getText());
-        if (Stream.of(most, least, by).allMatch(c -> c.value().isPresent())) {
-            model.rules(
-                    most.value().getAsDouble(),
-                    least.value().getAsDouble(),
-                    by.value().getAsDouble());
-            fillRules();
-        } else {
-            mark(add, most.problem());
-            mark(cut, least.problem());
-            mark(step, by.problem());
-            problem.setText(Stream.of(most, least, by)
-                    .map(Cap::problem)
-                    .filter(p -> !p.isEmpty())
-                    .collect(Collectors.joining(" ")));
-        }
-    }
-
-    private static void mark(TextField field, String problem) {
-        field.getStyleClass().remove("bad-field");
-        if (!problem.isEmpty()) {
-            field.getStyleClass().add("bad-field");
-        }
+    private void limits() {
+        limits.setText(CapsPane.words(model.settings()));
+        limits.setAccessibleText(Words.of("proposal.limits") + " " + limits.getText());
+        rounded.setText(model.roundedWords());
+        Parts.show(rounded, !rounded.getText().isEmpty());
     }
 
     /** What the user decided is told only where something was. */
@@ -349,66 +301,51 @@ public final class ProposalView implements StagePane {
     }
 
     private FlowPane legend() {
-        FlowPane row = new FlowPane(
-                16,
-                4,
+        HBox unknown = Legend.sign("?", "legend.unknown", "strong");
+        Tooltip.install(unknown, new Tooltip(Words.of("legend.unknown.words")));
+        hidden.managedProperty().bind(hidden.visibleProperty());
+        hidden.visibleProperty().bind(grid.belowHiddenProperty());
+        return Legend.of(
                 bar,
-                sign("1.2", "legend.measured", "strong"),
-                sign("1.2", "legend.thin"),
-                sign("▨", "legend.inferred"),
-                sign("?", "legend.unknown", "strong"),
-                sign("◢", "legend.stop", "legend-stop"),
-                sign("━", "legend.highload"),
+                ranges(),
+                Legend.sign("1.2", "legend.measured", "strong"),
+                Legend.sign("1.2", "legend.thin"),
+                Legend.inferred(),
+                unknown,
+                Legend.sign("◢", "legend.stop", "legend-stop"),
+                Legend.sign("━", "legend.highload"),
                 held,
                 set,
-                far);
-        row.setRowValignment(VPos.CENTER);
-        row.setMinHeight(Region.USE_PREF_SIZE);
-        return row;
-    }
-
-    private static HBox sign(String sign, String key, String... styles) {
-        Label mark = Parts.label(sign, styles);
-        Label words = Parts.label(Words.of(key), "muted", "small");
-        words.setMinWidth(Region.USE_PREF_SIZE);
-        return Parts.row(4, mark, words);
+                far,
+                hidden);
     }
 
     private void key() {
         Theme theme = model.session().themeProperty().get();
-        int range = model.shownRange();
-        if (model.shownProperty().get() == ProposalMap.Shown.CHANGE) {
+        ProposalMap.Shown shown = model.shownProperty().get();
+        Analysis analysis = model.session().analysis();
+        if (shown == ProposalMap.Shown.CHANGE) {
+            String range = Integer.toString(model.shownRange());
             bar.show(
                     theme,
                     t -> theme.palette().diverging().at(2 * t - 1),
-                    List.of(
-                            "−" + range + " %",
-                            Words.of("legend.less"),
-                            "0",
-                            Words.of("legend.more"),
-                            "+" + range + " %"));
-        } else if (model.session().analysis() != null && model.shownProperty().get() == ProposalMap.Shown.DIFFERENCE) {
-            double most = ProposalMap.span(model.session().analysis(), ProposalMap.Shown.DIFFERENCE)[1];
+                    List.of(Words.of("legend.less", range), "0", Words.of("legend.more", range)));
+        } else if (analysis != null && shown == ProposalMap.Shown.DIFFERENCE) {
+            List<String> ends = ProposalMap.ends(analysis, shown).labels(unit(analysis));
             bar.show(
                     theme,
                     t -> theme.palette().diverging().at(2 * t - 1),
-                    List.of(
-                            Figures.signed(-most, 1),
-                            Words.of("legend.less"),
-                            "0",
-                            Words.of("legend.more"),
-                            Figures.signed(most, 1)));
-        } else if (model.session().analysis() != null) {
-            double[] span = ProposalMap.span(
-                    model.session().analysis(), model.shownProperty().get());
-            bar.show(
+                    List.of(ends.get(0), "0", "+" + ends.get(2)));
+        } else if (analysis != null) {
+            bar.amounts(
                     theme,
-                    t -> theme.palette().sequential().at(t),
-                    List.of(
-                            Figures.plain(span[0], 1),
-                            Figures.plain((span[0] + span[1]) / 2, 1),
-                            Figures.plain(span[1], 1)));
+                    ProposalMap.ends(analysis, shown),
+                    shown == ProposalMap.Shown.UNCERTAINTY ? "± %" : unit(analysis));
         }
+    }
+
+    private static String unit(Analysis analysis) {
+        return analysis.proposal().before().quantity().unit();
     }
 
     @Override

@@ -1,16 +1,12 @@
 package fuelwright.ui.session;
 
 import fuelwright.estimate.Standing;
+import fuelwright.handover.CellLook;
 import fuelwright.ui.theme.Figures;
 import fuelwright.ui.theme.Words;
 
 /** A cell's standing in words, with the figures that it rests on. */
 public final class StandingWords {
-
-    /** Fewer are shown with a decimal: 9.7 readings are not 10. */
-    private static final double MANY = 20;
-
-    private static final double LEAST = 0.1;
 
     private StandingWords() {}
 
@@ -36,12 +32,6 @@ public final class StandingWords {
 
     /** A number of independent readings, never rounded up over what a standing asks for. */
     public static String readings(double independentReadings) {
-        if (independentReadings > 0 && independentReadings < LEAST) {
-            return "<" + Figures.shortest(LEAST);
-        }
-        double scale = independentReadings < MANY ? 10 : 1;
-        // A sum of shares: what lacks a hair isn't lacking.
-        double down = Math.floor(independentReadings * scale + 1e-6) / scale;
-        return Figures.shortest(down);
+        return CellLook.readings(independentReadings);
     }
 }

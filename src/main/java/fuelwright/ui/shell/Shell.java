@@ -39,6 +39,8 @@ public final class Shell {
     private static final double RAIL_MARKS = 80;
     private static final double RAIL_WORDS = 80;
     private static final double EXPLANATION_WIDTH = 324;
+    private static final double WIDE_EXPLANATION_WIDTH = 420;
+    private static final double WIDE_WINDOW = 1600;
     private static final double EXPLANATION_SHARE = 0.33;
 
     private final Session session;
@@ -177,8 +179,8 @@ public final class Shell {
 
     /** The explanation grows with text, but leaves the work most of the window. */
     private void explain() {
-        double width = Math.max(
-                EXPLANATION_WIDTH, Math.min(Fonts.grown(EXPLANATION_WIDTH), EXPLANATION_SHARE * scene.getWidth()));
+        double least = scene.getWidth() >= WIDE_WINDOW ? WIDE_EXPLANATION_WIDTH : EXPLANATION_WIDTH;
+        double width = Math.max(least, Math.min(Fonts.grown(least), EXPLANATION_SHARE * scene.getWidth()));
         explanation.setMinWidth(width);
         explanation.setMaxWidth(width);
     }

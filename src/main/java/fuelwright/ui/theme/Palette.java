@@ -66,6 +66,11 @@ public final class Palette {
         return role("surface");
     }
 
+    /** What a fill fades into the less certain it is: white by day, the page's dark by night. */
+    public Color faded() {
+        return Colours.luminance(surface()) > 0.5 ? Color.WHITE : surface();
+    }
+
     /** What lies behind panels and cards. */
     public Color card() {
         return role("card");

@@ -1,17 +1,23 @@
 package fuelwright.ui.theme;
 
+import java.util.List;
 import java.util.regex.Pattern;
 import javafx.beans.binding.Bindings;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.value.ObservableBooleanValue;
 import javafx.beans.value.ObservableStringValue;
+import javafx.geometry.HPos;
+import javafx.geometry.Insets;
 import javafx.geometry.Pos;
+import javafx.geometry.VPos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
+import javafx.scene.layout.ColumnConstraints;
+import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -103,6 +109,47 @@ public final class Parts {
         HBox row = row(12, left, right);
         row.getStyleClass().add("fact");
         return row;
+    }
+
+    /**
+     * A small table.
+     *
+     * @param wraps the column that takes the room there is and wraps; those before it are words, those behind it figures
+     * @param rows each as long as the headings; one of a single entry goes over all columns
+     */
+    public static GridPane columns(int wraps, List<String> headings, List<List<String>> rows) {
+        GridPane grid = new GridPane();
+        grid.setHgap(8);
+        grid.setVgap(3);
+        for (int column = 0; column < headings.size(); column++) {
+            ColumnConstraints room = new ColumnConstraints();
+            room.setHgrow(column == wraps ? Priority.ALWAYS : Priority.NEVER);
+            room.setHalignment(column > wraps ? HPos.RIGHT : HPos.LEFT);
+            grid.getColumnConstraints().add(room);
+            grid.add(cell(headings.get(column), column == wraps, "muted"), column, 0);
+        }
+        for (int row = 0; row < rows.size(); row++) {
+            List<String> entries = rows.get(row);
+            if (entries.size() == 1) {
+                Label over = cell(entries.get(0), true, "muted");
+                over.setPadding(new Insets(4, 0, 0, 0));
+                grid.add(over, 0, row + 1, headings.size(), 1);
+                continue;
+            }
+            for (int column = 0; column < entries.size(); column++) {
+                grid.add(cell(entries.get(column), column == wraps, "tabular"), column, row + 1);
+            }
+        }
+        return grid;
+    }
+
+    private static Label cell(String text, boolean wraps, String style) {
+        Label label = wraps ? text(text, "small", style) : label(text, "small", style);
+        GridPane.setValignment(label, VPos.TOP);
+        if (!wraps) {
+            label.setMinWidth(Region.USE_PREF_SIZE);
+        }
+        return label;
     }
 
     /** A message in a frame: a heading line and what it is about. */

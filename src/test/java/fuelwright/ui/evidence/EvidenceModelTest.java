@@ -43,14 +43,26 @@ class EvidenceModelTest {
 
     @Test
     void openingsAreToldByRateWithTheClearOnesMarked() {
-        List<EvidenceModel.TipInLine> lines = model.tipIn();
-        assertEquals(3, lines.size());
-        assertEquals("50–100 %/s", lines.get(0).heading());
-        assertEquals("100–200 %/s", lines.get(1).heading());
-        assertEquals("", lines.get(2).heading());
-        assertTrue(lines.get(1).clear());
-        assertTrue(!lines.get(2).clear());
-        assertTrue(lines.get(1).fact().words().contains("beyond"), lines.toString());
+        List<List<String>> lines = model.tipIn();
+        assertEquals(5, lines.size());
+        assertEquals(List.of("50–100 %/s"), lines.get(0));
+        assertEquals(List.of("100–200 %/s"), lines.get(2));
+        for (int line : new int[] {1, 3, 4}) {
+            assertEquals(model.tipInHeadings().size(), lines.get(line).size());
+        }
+        assertTrue(lines.get(3).get(2).endsWith("!"), lines.toString());
+        assertTrue(!lines.get(4).get(2).endsWith("!"), lines.toString());
+        assertTrue(lines.get(3).get(3).contains("beyond"), lines.toString());
         assertTrue(model.tipInWords().contains("6 more"), model.tipInWords());
+    }
+
+    @Test
+    void theColoursOfUnseenStretchesSpanWhatIsLeftNotWhatItWas() {
+        model.shownProperty().set(EvidenceMap.Shown.UNSEEN);
+        double most = session.analysis().validation().orElseThrow().cells().values().stream()
+                .mapToDouble(Validation.Cell::errorAfterPercent)
+                .max()
+                .orElseThrow();
+        assertTrue(model.most() >= most && model.most() <= 2 * most, model.most() + " for " + most);
     }
 }

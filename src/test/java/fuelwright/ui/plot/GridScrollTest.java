@@ -5,10 +5,14 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fuelwright.ui.theme.Fonts;
 import fuelwright.ui.theme.TextSize;
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.function.Function;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
+import javafx.geometry.Point2D;
+import javafx.geometry.Rectangle2D;
 import javafx.scene.Scene;
 import javafx.scene.paint.Color;
 import javafx.stage.Stage;
@@ -75,32 +79,61 @@ class GridScrollTest {
     }
 
     @Test
-    void theMarkOfAStopLeavesTheFiguresFree() {
-        for (double width = 30; width < 70; width += 4) {
-            for (double height = 19; height < 60; height += 5) {
-                double corner = GridPainter.cornerSize(width, height);
-                boolean both = GridPainter.hasRoomBelow(CELL, height);
-                double size = GridPainter.figureSize(CELL, width, height);
-                // Digits are three quarters of their font's size high.
-                double figureEnds = height / 2 - (both ? Math.min(0.36 * height * 0.62, height / 5) : 0) + 0.375 * size;
-                free(corner, width, height, figureEnds, Fonts.width(CELL.figure(), Fonts.fitted(size, true)));
-                if (both) {
-                    double small = GridPainter.belowSize(width, height);
-                    free(
-                            corner,
-                            width,
-                            height,
-                            height - 3 - 0.125 * small,
-                            Fonts.width(CELL.below(), Fonts.fitted(small, false)));
+    void frameAndMarkOfAStopLeaveTheFiguresFree() {
+        for (String figure : List.of("+12.5", "93.28", "+1046.5", "10")) {
+            for (String below : List.of("±1.4", "±13.8", "not 93.28")) {
+                HeatCell stop = new HeatCell(
+                        figure, below, Color.WHITE, HeatCell.Weight.STRONG, false, true, HeatCell.Mark.NONE, false, "");
+                for (double width = 36; width < 100; width += 8) {
+                    for (double height = 21; height < 60; height += 3) {
+                        free(
+                                GridPainter.figure(stop, width, height),
+                                GridPainter.figureY(stop, width, height),
+                                width,
+                                height);
+                        if (GridPainter.hasRoomBelow(stop, height)) {
+                            free(
+                                    GridPainter.below(stop, width, height),
+                                    GridPainter.belowY(stop, width, height),
+                                    width,
+                                    height);
+                        }
+                    }
                 }
             }
         }
     }
 
-    /** How far the slope of the mark reaches in where a text ends. */
-    private static void free(double corner, double width, double height, double ends, double text) {
-        double reach = corner - (height - ends);
-        assertTrue(reach <= (width - text) / 2 + 0.5, width + " × " + height + ": " + reach + ", text " + text);
+    /** Digits are three quarters of their font's size high. */
+    private static void free(CellText text, double middleY, double width, double height) {
+        double reach = GridPainter.cornerSize(width, height) - (height - middleY - 0.37 * text.size());
+        String where = width + " × " + height + ": " + text;
+        assertTrue(text.middle() - text.width() / 2 >= CellText.EDGE - 0.01, where);
+        assertTrue(text.middle() + text.width() / 2 <= width - Math.max(CellText.EDGE, reach) + 0.01, where);
+    }
+
+    @Test
+    void figuresGrowWithTheirCells() {
+        assertEquals(0.36 * 57, GridPainter.figureSize(CELL, 88, 57), 0.1);
+        assertEquals(0.7 * 0.36 * 57, GridPainter.belowSize(CELL, 88, 57), 0.1);
+        assertEquals(22, GridPainter.figureSize(CELL, 200, 60), 0.5);
+    }
+
+    @Test
+    void stopsOutOfSightAreTold() {
+        List<HeatCell> cells = new ArrayList<>(Collections.nCopies(15 * 13, CELL));
+        for (int stop : new int[] {14, 29, 44}) {
+            cells.set(
+                    stop,
+                    new HeatCell(
+                            "1", "", Color.WHITE, HeatCell.Weight.STRONG, false, true, HeatCell.Mark.NONE, false, ""));
+        }
+        HeatMap map = new HeatMap(Collections.nCopies(15, "1000"), Collections.nCopies(13, "10"), "rpm", "%", cells);
+        GridShape shape = new GridShape(15, 13, GridShape.View.CHART);
+        Function<Integer, Point2D> middle = c -> new Point2D(40 * shape.column(c) + 20, 30 * shape.row(c) + 15);
+        assertEquals("", StopsBeyond.words(map, middle, new Rectangle2D(0, 0, 600, 390)));
+        assertEquals("3 Stops further right →", StopsBeyond.words(map, middle, new Rectangle2D(0, 0, 560, 390)));
+        assertEquals("↓ 1 Stop further down", StopsBeyond.words(map, middle, new Rectangle2D(0, 0, 600, 360)));
     }
 
     @Test

@@ -9,6 +9,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import fuelwright.estimate.CellProposal;
 import fuelwright.estimate.Decision;
 import fuelwright.estimate.Standing;
+import fuelwright.handover.CellLook;
+import fuelwright.handover.RoundEnds;
+import fuelwright.safety.Caution;
 import fuelwright.table.Table;
 import fuelwright.ui.FixtureServices;
 import fuelwright.ui.plot.HeatCell;
@@ -20,6 +23,7 @@ import fuelwright.ui.theme.Theme;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import javafx.scene.paint.Color;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
@@ -83,9 +87,8 @@ class ProposalModelTest {
     @Test
     void aCapIsANumberWithinItsBounds() {
         assertEquals(12.5, Cap.most(" 12,5 ").value().orElseThrow());
-        assertEquals(0, Cap.step("").value().orElseThrow());
         for (Cap wrong : List.of(
-                Cap.most(""), Cap.most("-1"), Cap.most("Infinity"), Cap.least("100"), Cap.step("NaN"), Cap.step("x"))) {
+                Cap.most(""), Cap.most("-1"), Cap.most("Infinity"), Cap.least("100"), Cap.most("NaN"), Cap.most("x"))) {
             assertTrue(wrong.value().isEmpty());
             assertFalse(wrong.problem().isEmpty());
         }
@@ -99,16 +102,61 @@ class ProposalModelTest {
         assertTrue(drawn.words().contains("Stop"), drawn.words());
     }
 
+    /** By day fills fade into white, by night into the page's dark: never do the least sure cells stand out most. */
     @Test
-    void doubtMakesAFillPalerAndNeverStronger() {
-        double before = 1;
-        for (double uncertainty = 0; uncertainty < 20; uncertainty += 0.5) {
-            double now = ProposalMap.strength(Standing.THIN, uncertainty);
-            assertTrue(now <= before && now >= 0.4);
-            before = now;
+    void theLessSureTheNearerIsAFillToThePage() {
+        for (Theme theme : Theme.values()) {
+            Color page = theme.palette().faded();
+            for (double change : new double[] {-1, -0.5, 0.5, 1}) {
+                Color full = theme.palette().diverging().at(change);
+                double before = Double.POSITIVE_INFINITY;
+                for (double unsure = Standing.MEASURED_PERCENT; unsure <= 20; unsure += 1) {
+                    Color fill = Colours.mix(page, full, CellLook.strength(Standing.INFERRED, unsure));
+                    double now = Math.abs(Colours.lab(fill)[0] - Colours.lab(page)[0]);
+                    assertTrue(now < before, theme + " " + change + " ±" + unsure);
+                    assertTrue(Colours.contrast(Colours.inkOn(fill), fill) >= Colours.TEXT_CONTRAST);
+                    before = now;
+                }
+            }
         }
-        assertTrue(ProposalMap.strength(Standing.INFERRED, 0) < ProposalMap.strength(Standing.THIN, 0));
-        assertEquals(1, ProposalMap.strength(Standing.MEASURED, 1.9));
+    }
+
+    @Test
+    void aStopOfTheCellIsOneShortLineWithWhatItSawHereAndWhetherItIsAnswered() {
+        Caution stop = session.analysis().stops().get(0);
+        session.cellProperty().set(stop.cells().first());
+        List<String> lines = model.explanationProperty().get().stops();
+        assertEquals(1, lines.size());
+        assertTrue(lines.get(0).startsWith("Stop · " + stop.title()), lines.get(0));
+        assertTrue(lines.get(0).endsWith("· open"), lines.get(0));
+        assertTrue(lines.get(0).length() < 80, lines.get(0));
+    }
+
+    @Test
+    void scalesEndInRoundFigures() {
+        for (ProposalMap.Shown shown : ProposalMap.Shown.values()) {
+            RoundEnds ends = ProposalMap.ends(session.analysis(), shown);
+            assertTrue(ends.high() > ends.low());
+        }
+        assertEquals(
+                0,
+                ProposalMap.ends(session.analysis(), ProposalMap.Shown.UNCERTAINTY)
+                        .low());
+        RoundEnds both = ProposalMap.ends(session.analysis(), ProposalMap.Shown.DIFFERENCE);
+        assertEquals(-both.low(), both.high());
+    }
+
+    @Test
+    void roundingIsToldWhereItIsNotSet() {
+        assertEquals("", model.roundedWords());
+        model.rules(40, 5, 0.5);
+        assertTrue(model.roundedWords().contains("0.5"), model.roundedWords());
+        assertTrue(model.roundedWords().contains("Handover"), model.roundedWords());
+    }
+
+    @Test
+    void theNextRideIsATableAsWideAsItsHeadings() {
+        model.nextRide().forEach(row -> assertEquals(model.nextRideHeadings().size(), row.size()));
     }
 
     @Test

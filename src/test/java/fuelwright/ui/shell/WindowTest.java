@@ -189,6 +189,10 @@ class WindowTest {
     @Test
     void theLegendTellsWhatTheMapShowsAndTheRangeRestsUnderAmounts(FxRobot robot) {
         robot.clickOn("#rail-5");
+        assertTrue(robot.lookup((Node n) -> n instanceof javafx.scene.control.Label label
+                        && label.getText().contains("cells measured"))
+                .query()
+                .isVisible());
         Node range = robot.lookup("#proposal-range").query();
         assertFalse(range.isDisabled());
         assertFalse(robot.lookup("held").query().isVisible()
@@ -254,6 +258,7 @@ class WindowTest {
     @Test
     void aCapThatIsNoNumberIsSaidAndKept(FxRobot robot) {
         robot.clickOn("#rail-5");
+        robot.clickOn("#proposal-limits");
         javafx.scene.control.TextField cap =
                 robot.lookup("#proposal-most").queryAs(javafx.scene.control.TextField.class);
         double before = session.job().proposal().maxAddPercent();
@@ -268,9 +273,14 @@ class WindowTest {
         robot.type(KeyCode.ENTER);
         assertEquals(31, session.job().proposal().maxAddPercent());
         assertEquals("", problem.getText());
+        javafx.scene.control.Button limits =
+                robot.lookup("#proposal-limits").queryAs(javafx.scene.control.Button.class);
+        assertTrue(limits.getText().contains("+31"), limits.getText());
         robot.press(KeyCode.SHORTCUT, KeyCode.Z).release(KeyCode.Z, KeyCode.SHORTCUT);
         assertEquals(before, session.job().proposal().maxAddPercent(), "right after changing it");
         assertEquals(before, Double.parseDouble(cap.getText()));
+        robot.type(KeyCode.ESCAPE);
+        assertTrue(robot.lookup("#proposal-most").tryQuery().isEmpty());
     }
 
     @Test
