@@ -3,11 +3,14 @@ package fuelwright.ui.machine;
 import fuelwright.airflow.Machine;
 import fuelwright.ui.plot.CurvesPlot;
 import fuelwright.ui.plot.HeatGrid;
+import fuelwright.ui.session.Checklist;
 import fuelwright.ui.theme.Figures;
 import fuelwright.ui.theme.FuelChoice;
 import fuelwright.ui.theme.Parts;
 import fuelwright.ui.theme.StagePane;
 import fuelwright.ui.theme.Words;
+import javafx.collections.ObservableSet;
+import javafx.collections.SetChangeListener;
 import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.geometry.VPos;
@@ -26,7 +29,6 @@ import javafx.scene.layout.VBox;
 /** The stage Machine: a form, and the check list before the first start; on the right what to take care of. */
 public final class MachineView implements StagePane {
 
-    private static final String[] CHECKS = {"sensor", "balance", "idle", "trims"};
     private static final String[] CARE = {"where", "screen", "gas", "hot", "law", "person"};
 
     /** Rows of a grid that a field takes: its name, itself, what is wrong with it. */
@@ -48,9 +50,9 @@ public final class MachineView implements StagePane {
                 Parts.heading(new Label(Words.of("machine.title")), new Label(Words.of("machine.below"))),
                 engine(),
                 bodies(),
+                checks(),
                 injectors(),
-                forecast(),
-                checks());
+                forecast());
         content.getStyleClass().add("work");
         work = Parts.scroll(content);
         VBox right = new VBox(16, bores(), care());
@@ -196,9 +198,20 @@ public final class MachineView implements StagePane {
 
     private VBox checks() {
         GridPane list = grid(2);
-        for (int i = 0; i < CHECKS.length; i++) {
-            String check = CHECKS[i];
+        ObservableSet<String> ticked = model.session().checklist().ticked();
+        for (int i = 0; i < Checklist.CHECKS.size(); i++) {
+            String check = Checklist.CHECKS.get(i);
             CheckBox box = new CheckBox();
+            box.setId("check-" + check);
+            box.setSelected(ticked.contains(check));
+            box.setOnAction(e -> {
+                if (box.isSelected()) {
+                    ticked.add(check);
+                } else {
+                    ticked.remove(check);
+                }
+            });
+            ticked.addListener((SetChangeListener<String>) c -> box.setSelected(ticked.contains(check)));
             box.setAccessibleText(Words.of("machine.check." + check));
             Label words = Parts.text(Words.of("machine.check." + check), "strong");
             Label why = Parts.text(Words.of("machine.check." + check + ".why"), "muted");

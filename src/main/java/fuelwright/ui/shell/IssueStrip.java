@@ -1,13 +1,18 @@
 package fuelwright.ui.shell;
 
 import fuelwright.issue.Issue;
+import fuelwright.ui.session.RefusedLogs;
 import fuelwright.ui.session.Session;
+import fuelwright.ui.session.Stage;
+import fuelwright.ui.session.Unsettled;
 import fuelwright.ui.theme.Parts;
 import fuelwright.ui.theme.Words;
+import java.util.List;
+import java.util.Optional;
 import javafx.collections.ListChangeListener;
 import javafx.scene.control.Button;
+import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
-import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 
 /** What went wrong or was doubtful, in words, with what to do; gone when it is dismissed or the next files come. */
@@ -21,27 +26,90 @@ final class IssueStrip extends VBox {
         super(4);
         this.session = session;
         session.issues().addListener((ListChangeListener<Issue>) c -> refresh());
+        session.refused().all().addListener((ListChangeListener<RefusedLogs.Refused>) c -> refresh());
+        session.refusalProperty().addListener((p, old, now) -> refresh());
+        session.stageProperty().addListener((p, old, now) -> refresh());
         refresh();
     }
 
     private void refresh() {
         getChildren().clear();
-        Parts.show(this, !session.issues().isEmpty());
-        if (session.issues().isEmpty()) {
-            return;
+        List<Issue> here = session.issues().stream().filter(this::isToldHere).toList();
+        List<Issue> elsewhere = session.issues().stream()
+                .filter(i -> placeOf(i).isPresent() && placeOf(i).get() != stage() && !pageTells(i))
+                .toList();
+        Parts.show(this, !here.isEmpty() || !elsewhere.isEmpty());
+        if (!elsewhere.isEmpty()) {
+            add(line(elsewhere));
         }
-        boolean refused = session.issues().stream().anyMatch(i -> i.severity() == Issue.Severity.ERROR);
-        VBox box = Parts.callout(refused ? "stop" : "check", Words.of(refused ? "issues.error" : "issues.warning"));
-        session.issues().stream().limit(MOST).forEach(i -> box.getChildren().add(Parts.text(i.sentence())));
-        if (session.issues().size() > MOST) {
-            box.getChildren()
-                    .add(Parts.text(Words.of("issues.more", session.issues().size() - MOST), "muted"));
+        if (!here.isEmpty()) {
+            add(story(here));
         }
+    }
+
+    private void add(VBox box) {
+        VBox place = new VBox(box);
+        place.setStyle("-fx-padding: 12 16 0 16;");
+        getChildren().add(place);
+    }
+
+    private Stage stage() {
+        return session.stageProperty().get();
+    }
+
+    /** Where it is told and can be put right; empty where only this strip tells it. */
+    private Optional<Stage> placeOf(Issue issue) {
+        if (session.refused().all().stream().anyMatch(r -> r.name().equals(issue.file()))) {
+            return Optional.of(Stage.RIDES);
+        }
+        return session.refusalProperty().get().contains(issue)
+                ? Optional.of(Unsettled.placeOf(issue))
+                : Optional.empty();
+    }
+
+    /** Whether the stage itself says it: a refused log on Rides, a refused analysis wherever its figures would stand. */
+    private boolean pageTells(Issue issue) {
+        boolean refusal = session.refusalProperty().get().contains(issue);
+        return refusal
+                ? stage().compareTo(Stage.EVIDENCE) >= 0
+                : placeOf(issue).isPresent() && placeOf(issue).get() == stage();
+    }
+
+    private boolean isToldHere(Issue issue) {
+        return (placeOf(issue).isEmpty() || placeOf(issue).get() == stage()) && !pageTells(issue);
+    }
+
+    /** One line for what is told on another stage, and the way there. */
+    private VBox line(List<Issue> issues) {
+        Stage place = placeOf(issues.get(0)).orElseThrow();
+        long files = issues.stream().map(Issue::file).distinct().count();
+        boolean refusal = session.refusalProperty().get().contains(issues.get(0));
+        Label words = Parts.text(refusal ? Words.of("refused.title") : Words.of("issues.answer", files), "strong");
+        Button show = Parts.button("issues.show", () -> session.stageProperty().set(place), "compact");
+        show.setId("issues-show");
+        VBox box = new VBox(Parts.row(12, words, show));
+        box.getStyleClass().addAll("callout", "check");
+        return box;
+    }
+
+    private VBox story(List<Issue> issues) {
+        boolean refused = issues.stream().anyMatch(i -> i.severity() == Issue.Severity.ERROR);
+        VBox box = new VBox(4);
+        box.getStyleClass().addAll("callout", refused ? "file" : "check");
+        Label heading = Parts.text(Words.of(refused ? "issues.error" : "issues.warning"), "callout-heading");
         Button dismiss = Parts.button("issues.dismiss", () -> session.issues().clear(), "compact");
-        HBox.setHgrow(box, Priority.ALWAYS);
-        HBox row = new HBox(8, box, dismiss);
-        row.setAlignment(javafx.geometry.Pos.TOP_LEFT);
-        row.setStyle("-fx-padding: 12 16 0 16;");
-        getChildren().add(row);
+        HBox top = Parts.row(8, heading, Parts.gap(), dismiss);
+        if (refused) {
+            top.getChildren().add(0, Parts.fileMark());
+        }
+        box.getChildren().add(top);
+        issues.stream()
+                .limit(MOST)
+                .forEach(i -> box.getChildren()
+                        .add(Parts.text(Words.onStage(stage().number(), stage().words(), i.sentence()))));
+        if (issues.size() > MOST) {
+            box.getChildren().add(Parts.text(Words.of("issues.more", issues.size() - MOST), "muted"));
+        }
+        return box;
     }
 }
