@@ -144,7 +144,7 @@ final class ReportMaps {
                 .mapToDouble(c -> Math.max(c.errorBeforePercent(), c.errorAfterPercent()))
                 .max()
                 .orElse(1);
-        return HeatMap.of(table, "left-out", "Mixture error of each cell on readings not seen, percent", cell -> {
+        return HeatMap.of(table, "left-out", "Mixture error of each cell on readings kept out, percent", cell -> {
             Optional<Validation.Cell> judged = validation.at(cell);
             return new HeatMap.Cell(
                     judged.map(v -> Palette.amount(v.errorAfterPercent() / most))

@@ -2,6 +2,7 @@ package fuelwright.ui.cautions;
 
 import fuelwright.safety.Caution;
 import fuelwright.ui.session.Mixture;
+import fuelwright.ui.theme.Figures;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -21,10 +22,19 @@ final class MixtureWords {
         if (!as.afr() || ABOUT_THE_SCALE.contains(caution.rule())) {
             return sentence;
         }
-        return LAMBDA.matcher(sentence)
-                .replaceAll(m -> Matcher.quoteReplacement(
-                        m.group(1).equals("lambda ")
-                                ? "AFR " + as.figure(Double.parseDouble(m.group(2)))
-                                : m.group(1) + as.figure(Double.parseDouble(m.group(2)))));
+        return LAMBDA.matcher(sentence).replaceAll(m -> {
+            String figure = as.figure(exact(caution, m.group(2)));
+            return Matcher.quoteReplacement(m.group(1).equals("lambda ") ? "AFR " + figure : m.group(1) + figure);
+        });
+    }
+
+    /** The lambda that a rounded figure of a caution stands for: that of one of its moments where it is one. */
+    private static double exact(Caution caution, String rounded) {
+        int decimals = rounded.length() - rounded.indexOf('.') - 1;
+        return caution.moments().stream()
+                .mapToDouble(Caution.Moment::worst)
+                .filter(worst -> Figures.plain(worst, decimals).equals(rounded))
+                .findFirst()
+                .orElse(Double.parseDouble(rounded));
     }
 }

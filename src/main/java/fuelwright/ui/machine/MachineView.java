@@ -5,6 +5,7 @@ import fuelwright.ui.plot.CurvesPlot;
 import fuelwright.ui.plot.HeatGrid;
 import fuelwright.ui.session.Checklist;
 import fuelwright.ui.theme.Figures;
+import fuelwright.ui.theme.Fonts;
 import fuelwright.ui.theme.FuelChoice;
 import fuelwright.ui.theme.Parts;
 import fuelwright.ui.theme.StagePane;
@@ -35,6 +36,8 @@ public final class MachineView implements StagePane {
     private static final int PARTS = 3;
 
     private static final double ROW_GAP = 6;
+    /** Wider, fields are out of proportion to what stands in them. */
+    private static final double WIDEST = 900;
 
     private final MachineModel model;
     private final Node work;
@@ -139,11 +142,7 @@ public final class MachineView implements StagePane {
                             ? Words.of("machine.bores.empty")
                             : model.areaRatio().isEmpty()
                                     ? Words.of("machine.bores.closed")
-                                    : Words.of(
-                                            "machine.bores.ratio",
-                                            Figures.plain(model.areaRatio().getAsDouble(), 2),
-                                            Figures.signed(
-                                                    100 * (model.areaRatio().getAsDouble() - 1), 0)));
+                                    : opening(model.areaRatio().getAsDouble()));
         };
         model.typedProperty().addListener((p, old, now) -> show.run());
         model.throttleProperty().addListener((p, old, now) -> show.run());
@@ -157,6 +156,16 @@ public final class MachineView implements StagePane {
                 drawing,
                 Parts.row(8, name, slider, percent),
                 ratio);
+    }
+
+    private String opening(double ratio) {
+        double percent = 100 * (ratio - 1);
+        return Words.of(
+                Math.abs(percent) < 0.5
+                        ? "machine.bores.same"
+                        : percent > 0 ? "machine.bores.more" : "machine.bores.less",
+                Figures.plain(model.throttleProperty().get(), 0),
+                Figures.plain(Math.abs(percent), 0));
     }
 
     private VBox forecast() {
@@ -242,6 +251,7 @@ public final class MachineView implements StagePane {
         VBox card = new VBox(12, Parts.label(Words.of(key), "section"));
         card.getChildren().addAll(content);
         card.getStyleClass().add("card");
+        card.setMaxWidth(Fonts.grown(WIDEST));
         return card;
     }
 

@@ -33,7 +33,8 @@ final class StandingAxes extends Group {
 
         columns.setWidth(seen.getWidth());
         columns.setHeight(GridPainter.BOTTOM);
-        columns.relocate(seen.getMinX(), seen.getMaxY() - GridPainter.BOTTOM);
+        // Where all rows are in sight they cover the map's own, which may lie higher than the edge.
+        columns.relocate(seen.getMinX(), Math.min(seen.getMaxY() - GridPainter.BOTTOM, painter.bottom()));
         Ink below = CanvasInk.on(columns);
         painter.ground(below, seen.getWidth(), GridPainter.BOTTOM);
         below.save();

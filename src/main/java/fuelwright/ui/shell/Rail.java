@@ -14,7 +14,10 @@ import javafx.collections.ListChangeListener;
 import javafx.collections.SetChangeListener;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 
 /** The seven stages, each with its state by shape, word and colour. */
@@ -37,10 +40,19 @@ final class Rail extends VBox {
         this.session = session;
         this.home = home;
         getStyleClass().add("rail");
+        VBox list = new VBox(4);
         for (Stage stage : Stage.values()) {
-            getChildren().add(item(stage));
+            list.getChildren().add(item(stage));
         }
-        getChildren().addAll(also, Parts.gap(), new NextBox(session, home, open));
+        list.getChildren().add(also);
+        ScrollPane scroll = Parts.scroll(list);
+        scroll.setFocusTraversable(false);
+        scroll.setMinHeight(0);
+        VBox.setVgrow(scroll, Priority.ALWAYS);
+        setMinHeight(0);
+        NextBox next = new NextBox(session, home, open);
+        next.setMinHeight(USE_PREF_SIZE);
+        getChildren().addAll(scroll, next);
         session.stageProperty().addListener((p, old, now) -> refresh());
         session.jobProperty().addListener((p, old, now) -> refresh());
         session.analysisProperty().addListener((p, old, now) -> refresh());
@@ -57,7 +69,10 @@ final class Rail extends VBox {
 
     /** Names a page beside the stages. */
     void addPage(String name, Runnable open) {
-        Button page = new Button(name);
+        // In the rail its first words are enough.
+        Button page = new Button(name.split("[:,]")[0]);
+        page.setTooltip(new Tooltip(name));
+        page.setAccessibleText(name);
         page.getStyleClass().setAll("rail-page");
         page.setMaxWidth(Double.MAX_VALUE);
         page.setWrapText(true);
@@ -76,7 +91,10 @@ final class Rail extends VBox {
         VBox text = new VBox(1, Parts.label(stage.words(), "rail-name"), word);
         text.setAlignment(javafx.geometry.Pos.CENTER_LEFT);
         Label mark = Parts.label("", "rail-mark");
-        HBox content = Parts.row(12, badge, text, Parts.gap(), mark);
+        HBox.setHgrow(text, Priority.ALWAYS);
+        text.setMaxWidth(Double.MAX_VALUE);
+        mark.setMinWidth(USE_PREF_SIZE);
+        HBox content = Parts.row(8, badge, text, mark);
         Button button = new Button();
         button.setGraphic(content);
         button.setMaxWidth(Double.MAX_VALUE);
@@ -116,6 +134,7 @@ final class Rail extends VBox {
             }
             String word = word(state, waits);
             marks.get(stage).setText(mark(state));
+            Parts.show(marks.get(stage), !mark(state).isEmpty());
             words.get(stage).setText(word);
             Parts.show(words.get(stage), !word.isEmpty());
             item.setAccessibleText(

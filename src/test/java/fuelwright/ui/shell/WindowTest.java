@@ -362,4 +362,41 @@ class WindowTest {
         robot.press(KeyCode.CONTROL).type(KeyCode.DIGIT3).release(KeyCode.CONTROL);
         assertEquals(3, session.stageProperty().get().number());
     }
+
+    @Test
+    void aNarrowWindowFoldsTheJobsButtonsIntoOneAndKeepsTheProgramsName(FxRobot robot) {
+        onWindow(() -> stage.setWidth(1280));
+        assertFalse(robot.lookup("#top-job").query().isVisible());
+        onWindow(() -> stage.setWidth(1000));
+        assertTrue(robot.lookup("#top-job").query().isVisible());
+        assertTrue(robot.lookup("Find").tryQuery().isPresent());
+        javafx.scene.control.Label brand = robot.lookup(".brand").queryAs(javafx.scene.control.Label.class);
+        assertTrue(brand.getWidth() >= brand.prefWidth(-1) - 1);
+    }
+
+    @Test
+    void whatCannotBeWrittenSaysWhy(FxRobot robot) {
+        robot.clickOn("#rail-7");
+        assertTrue(robot.lookup("#tick-first").query().isVisible());
+        CheckBox read = robot.lookup("#stops-read").queryAs(CheckBox.class);
+        onWindow(read::fire);
+        assertFalse(robot.lookup("#tick-first").query().isVisible());
+    }
+
+    @Test
+    void buttonsThatChangeASelectionWaitForOne(FxRobot robot) {
+        robot.clickOn("#rail-2");
+        assertTrue(robot.lookup("#tables-edit-fill").query().isDisabled());
+        HeatGrid grid = robot.lookup("#tables-grid").queryAs(HeatGrid.class);
+        robot.clickOn(grid.localToScreen(grid.middleOf(30)));
+        assertFalse(robot.lookup("#tables-edit-fill").query().isDisabled());
+        assertTrue(robot.lookup("#tables-edit-corners").query().isDisabled());
+    }
+
+    @Test
+    void whatIsTickedBeforeTheFirstStartIsKeptWhileTheWindowIsOpen(FxRobot robot) {
+        CheckBox trims = robot.lookup("#check-trims").queryAs(CheckBox.class);
+        onWindow(trims::fire);
+        assertEquals(Set.of("trims"), session.checklist().ticked());
+    }
 }

@@ -83,7 +83,8 @@ class WordsTest {
     @Test
     void numbersAndApostrophesComeOutAsWritten() {
         assertEquals("2 Stop", Words.of("rail.stops", 2));
-        assertTrue(Words.of("status.stops", 1).startsWith("1 Stop caution stands: read it before handing over; don't ride"));
+        assertTrue(Words.of("status.stops", 1)
+                .startsWith("1 Stop caution stands: read it before handing over; don't ride"));
         assertTrue(Words.of("status.stops", 2).startsWith("2 Stop cautions stand"));
         assertTrue(Words.of("status.stops.answered", 2).endsWith("don't ride before their causes are dealt with"));
     }
