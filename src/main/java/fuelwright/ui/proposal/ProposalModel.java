@@ -113,7 +113,7 @@ public final class ProposalModel {
         return session.analysis() == null
                 ? List.of()
                 : session.analysis().nextRide().regions().stream()
-                        .map(r -> Parts.sentence(r.words()))
+                        .map(r -> session.measuresProperty().get().roadSpeeds(Parts.sentence(r.words())))
                         .toList();
     }
 

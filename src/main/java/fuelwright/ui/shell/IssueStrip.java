@@ -10,8 +10,10 @@ import fuelwright.ui.theme.Words;
 import java.util.List;
 import java.util.Optional;
 import javafx.collections.ListChangeListener;
+import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 
@@ -19,13 +21,19 @@ import javafx.scene.layout.VBox;
 final class IssueStrip extends VBox {
 
     private static final int MOST = 3;
+    private static final double MOST_HEIGHT = 280;
 
     private final Session session;
+    /** Whether everything is shown, however much it is. */
+    private boolean all;
 
     IssueStrip(Session session) {
         super(4);
         this.session = session;
-        session.issues().addListener((ListChangeListener<Issue>) c -> refresh());
+        session.issues().addListener((ListChangeListener<Issue>) c -> {
+            all = false;
+            refresh();
+        });
         session.refused().all().addListener((ListChangeListener<RefusedLogs.Refused>) c -> refresh());
         session.refusalProperty().addListener((p, old, now) -> refresh());
         session.stageProperty().addListener((p, old, now) -> refresh());
@@ -43,11 +51,18 @@ final class IssueStrip extends VBox {
             add(line(elsewhere));
         }
         if (!here.isEmpty()) {
-            add(story(here));
+            VBox story = story(here);
+            if (all) {
+                ScrollPane scroll = Parts.scroll(story);
+                scroll.setMaxHeight(MOST_HEIGHT);
+                add(scroll);
+            } else {
+                add(story);
+            }
         }
     }
 
-    private void add(VBox box) {
+    private void add(Node box) {
         VBox place = new VBox(box);
         place.setStyle("-fx-padding: 12 16 0 16;");
         getChildren().add(place);
@@ -92,24 +107,52 @@ final class IssueStrip extends VBox {
         return box;
     }
 
+    /** What can't be used and what is only remarked stand apart. */
     private VBox story(List<Issue> issues) {
-        boolean refused = issues.stream().anyMatch(i -> i.severity() == Issue.Severity.ERROR);
+        VBox boxes = new VBox(4);
+        int left = all ? Integer.MAX_VALUE : MOST;
+        List<Issue> refused = issues.stream().filter(IssueStrip::isError).toList();
+        List<Issue> remarks = issues.stream().filter(i -> !isError(i)).toList();
+        box(boxes, "file", "issues.error", refused, left);
+        box(boxes, "check", "issues.warning", remarks, left - Math.min(left, refused.size()));
+        if (issues.size() > left) {
+            Button more = Parts.button("issues.more", this::showAll, "compact");
+            more.setText(Words.of("issues.more", issues.size() - left));
+            more.setAccessibleText(more.getText());
+            more.setId("issues-more");
+            boxes.getChildren().add(more);
+        }
+        return boxes;
+    }
+
+    private static boolean isError(Issue issue) {
+        return issue.severity() == Issue.Severity.ERROR;
+    }
+
+    private void showAll() {
+        all = true;
+        refresh();
+    }
+
+    private void box(VBox boxes, String kind, String heading, List<Issue> issues, int most) {
+        if (issues.isEmpty() || most == 0) {
+            return;
+        }
         VBox box = new VBox(4);
-        box.getStyleClass().addAll("callout", refused ? "file" : "check");
-        Label heading = Parts.text(Words.of(refused ? "issues.error" : "issues.warning"), "callout-heading");
-        Button dismiss = Parts.button("issues.dismiss", () -> session.issues().clear(), "compact");
-        HBox top = Parts.row(8, heading, Parts.gap(), dismiss);
-        if (refused) {
+        box.getStyleClass().addAll("callout", kind);
+        HBox top = Parts.row(8, Parts.text(Words.of(heading), "callout-heading"), Parts.gap());
+        if (kind.equals("file")) {
             top.getChildren().add(0, Parts.fileMark());
+        }
+        if (boxes.getChildren().isEmpty()) {
+            top.getChildren()
+                    .add(Parts.button("issues.dismiss", () -> session.issues().clear(), "compact"));
         }
         box.getChildren().add(top);
         issues.stream()
-                .limit(MOST)
+                .limit(most)
                 .forEach(i -> box.getChildren()
                         .add(Parts.text(Words.onStage(stage().number(), stage().words(), i.sentence()))));
-        if (issues.size() > MOST) {
-            box.getChildren().add(Parts.text(Words.of("issues.more", issues.size() - MOST), "muted"));
-        }
-        return box;
+        boxes.getChildren().add(box);
     }
 }
