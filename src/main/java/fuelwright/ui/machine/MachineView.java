@@ -12,9 +12,7 @@ import fuelwright.ui.theme.StagePane;
 import fuelwright.ui.theme.Words;
 import javafx.collections.ObservableSet;
 import javafx.collections.SetChangeListener;
-import javafx.geometry.Insets;
 import javafx.geometry.Pos;
-import javafx.geometry.VPos;
 import javafx.scene.Node;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.Label;
@@ -32,10 +30,6 @@ public final class MachineView implements StagePane {
 
     private static final String[] CARE = {"where", "screen", "gas", "hot", "law", "person"};
 
-    /** Rows of a grid that a field takes: its name, itself, what is wrong with it. */
-    private static final int PARTS = 3;
-
-    private static final double ROW_GAP = 6;
     /** Wider, fields are out of proportion to what stands in them. */
     private static final double WIDEST = 900;
 
@@ -64,24 +58,31 @@ public final class MachineView implements StagePane {
     }
 
     private VBox engine() {
-        GridPane grid = grid(4);
+        FieldGrid grid = new FieldGrid(4);
         name.setAccessibleText(Words.of("machine.name"));
-        add(grid, Words.of("machine.name"), name, 0, 2, 0);
-        add(grid, Words.of("machine.fuel"), fuel(), 2, 2, 0);
-        add(grid, MachineForm.Field.DISPLACEMENT, 0, 1);
-        add(grid, MachineForm.Field.BODIES, 1, 1);
-        add(grid, MachineForm.Field.REDLINE, 2, 1);
-        add(grid, MachineForm.Field.ALTITUDE, 3, 1);
+        Tooltip whole = new Tooltip();
+        whole.textProperty().bind(name.textProperty());
+        name.setTooltip(whole);
+        grid.add(2, named("machine.name"), name);
+        grid.add(2, named("machine.fuel"), fuel());
+        add(
+                grid,
+                MachineForm.Field.DISPLACEMENT,
+                MachineForm.Field.BODIES,
+                MachineForm.Field.REDLINE,
+                MachineForm.Field.ALTITUDE);
         return card("machine.engine", grid);
     }
 
     private VBox injectors() {
-        GridPane grid = grid(5);
-        add(grid, MachineForm.Field.INJECTORS, 0, 0);
-        add(grid, MachineForm.Field.INJECTOR_BEFORE, 1, 0);
-        add(grid, MachineForm.Field.INJECTOR_AFTER, 2, 0);
-        add(grid, MachineForm.Field.DEAD_TIME, 3, 0);
-        add(grid, MachineForm.Field.INJECTIONS, 4, 0);
+        FieldGrid grid = new FieldGrid(5);
+        add(
+                grid,
+                MachineForm.Field.INJECTORS,
+                MachineForm.Field.INJECTOR_BEFORE,
+                MachineForm.Field.INJECTOR_AFTER,
+                MachineForm.Field.DEAD_TIME,
+                MachineForm.Field.INJECTIONS);
         return card("machine.injectors", grid, Parts.text(Words.of("machine.injectors.hint"), "muted"));
     }
 
@@ -268,18 +269,14 @@ public final class MachineView implements StagePane {
         return grid;
     }
 
-    private void add(GridPane grid, MachineForm.Field field, int column, int row) {
-        add(grid, Words.of(field.key()), field(field), column, 1, row);
-        grid.add(problem(field), column, PARTS * row + 2);
+    private void add(FieldGrid grid, MachineForm.Field... fields) {
+        for (MachineForm.Field field : fields) {
+            grid.add(1, named(field.key()), field(field), problem(field));
+        }
     }
 
-    /** Names, fields and messages are rows of their own: where a name takes two lines the fields still stand level. */
-    private static void add(GridPane grid, String words, Node field, int column, int columns, int row) {
-        Label name = Parts.text(words, "field-name");
-        GridPane.setValignment(name, VPos.BOTTOM);
-        GridPane.setMargin(name, new Insets(row == 0 ? 0 : ROW_GAP, 0, 0, 0));
-        grid.add(name, column, PARTS * row, columns, 1);
-        grid.add(field, column, PARTS * row + 1, columns, 1);
+    private static Label named(String key) {
+        return Parts.text(Words.of(key), "field-name");
     }
 
     private TextField field(MachineForm.Field field) {

@@ -66,6 +66,9 @@ class UnsettledTest {
         session.refused()
                 .add(List.of(new RefusedLogs.Refused(Path.of("x.csv"), RideOptions.defaults(), List.of(), "no time")));
         assertEquals(Optional.of("1 log refused"), waits(Stage.RIDES));
+        session.issues().add(Issue.error("x.csv", 1, 1, "no time", ""));
+        session.refused().leave(session.refused().all().get(0));
+        assertEquals(List.of(), session.issues(), "what is left out is no longer told of");
     }
 
     @Test
