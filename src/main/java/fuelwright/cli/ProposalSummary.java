@@ -89,7 +89,7 @@ final class ProposalSummary {
         checked()
                 .ifPresentOrElse(
                         v -> lines.add(validation(v)),
-                        () -> lines.add("Left-out check: the rides are too short for it"));
+                        () -> lines.add("Kept-out check: the rides are too short for it"));
         lines.addAll(TipInWords.lines(analysis.estimate().tipIn()));
         for (int ride = 0; ride < analysis.screened().size(); ride++) {
             lines.add(expected(analysis.screened().get(ride).ride().name(), expected.get(ride)));
@@ -118,7 +118,7 @@ final class ProposalSummary {
     private static String validation(Validation v) {
         return String.format(
                 Locale.ROOT,
-                "Left-out check: mixture error %.1f %% before, %.1f %% after, on %d readings that the fit had not seen;"
+                "Kept-out check: mixture error %.1f %% before, %.1f %% after, on %d readings kept out of the fit;"
                         + " larger than before in %d of %d cells",
                 v.errorBeforePercent(),
                 v.errorAfterPercent(),

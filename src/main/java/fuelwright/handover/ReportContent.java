@@ -280,14 +280,14 @@ final class ReportContent {
     private static List<List<String>> validation(Handed handed) {
         return judged(handed)
                 .map(v -> List.of(
-                        row("Parts of the rides left out in turn", Integer.toString(v.blocks())),
+                        row("Parts of the rides kept out in turn", Integer.toString(v.blocks())),
                         row("Readings judged", Integer.toString(v.readings())),
                         row("Mixture error with the table as ridden", Figures.plain(v.errorBeforePercent(), 1) + " %"),
                         row(
                                 "Mixture error with the proposal made without them",
                                 Figures.plain(v.errorAfterPercent(), 1) + " %"),
                         row(
-                                "Cells with enough unseen readings",
+                                "Cells with enough readings kept out",
                                 Integer.toString(v.cells().size())),
                         row("of them with a larger error than as ridden", Long.toString(v.worse()))))
                 .orElse(List.of());

@@ -174,7 +174,7 @@ final class ReportMaps {
     /** What is left of each cell's error on readings that the fit hadn't seen, below it what it was. */
     String leftOut(Validation validation) {
         RoundEnds ends = leftOutEnds(validation);
-        return HeatMap.of(table, "left-out", "Mixture error of each cell on readings not seen, percent", cell -> {
+        return HeatMap.of(table, "left-out", "Mixture error of each cell on readings kept out, percent", cell -> {
             Optional<Validation.Cell> judged = validation.at(cell);
             return new HeatMap.Cell(
                     judged.map(v -> Palette.amount(ends.share(v.errorAfterPercent())))

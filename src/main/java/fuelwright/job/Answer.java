@@ -17,7 +17,7 @@ public record Answer(String rule, String title, Kind kind, String note, Optional
 
     /** What a user can answer. */
     public enum Kind {
-        SEEN("seen"),
+        SEEN("noted"),
         CAUSE_FOUND("cause found"),
         RIDE_AGAIN("ride again");
 

@@ -113,7 +113,7 @@ public class WindowApp extends Application {
                 remembered.leave(stage);
             }
         });
-        stage.setMinWidth(1040);
+        stage.setMinWidth(960);
         stage.setMinHeight(680);
         if (named.containsKey("cell")) {
             int cell = Integer.parseInt(named.get("cell"));

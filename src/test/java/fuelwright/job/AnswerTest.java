@@ -57,8 +57,8 @@ class AnswerTest {
     @Test
     void whatWasAnsweredOfSomethingElseIsSaidAsBefore() {
         Answer answer = Answer.to(apart(6), Answer.Kind.SEEN, "");
-        assertEquals("seen", answer.words(apart(6)));
-        assertEquals("seen before; it says something else now", answer.words(apart(15)));
+        assertEquals("noted", answer.words(apart(6)));
+        assertEquals("noted before; it says something else now", answer.words(apart(15)));
         assertTrue(answer.isFor(apart(15)));
     }
 

@@ -153,6 +153,13 @@ public final class CautionsModel {
         return Words.of(answer.holds(caution) ? "cautions.answered" : "cautions.answered.before", said);
     }
 
+    /** The kind of answer alone; that it has to be looked at again where the caution says something else by now. */
+    static String brief(Answer answer, Caution caution) {
+        return answer.holds(caution)
+                ? Words.of("cautions.answer." + answer.kind().name().toLowerCase(Locale.ROOT))
+                : Words.of("cautions.answer.again");
+    }
+
     /** What was found, with mixtures as the user wants to see them. */
     public String what(Caution caution) {
         return MixtureWords.in(caution, session.mixture()).what();
@@ -203,7 +210,7 @@ public final class CautionsModel {
     public String words(Caution.Moment moment) {
         String place = session.job()
                 .fuelTable()
-                .map(t -> TableWords.place(t, moment.speedRpm(), moment.load()))
+                .map(t -> TableWords.place(t, moment.speedRpm(), Math.rint(moment.load())))
                 .orElse(Figures.plain(moment.speedRpm(), 0) + " rpm");
         return Words.of(
                 "cautions.moment",

@@ -1,5 +1,6 @@
 package fuelwright.ui.cautions;
 
+import fuelwright.job.Answer;
 import fuelwright.safety.Caution;
 import fuelwright.ui.session.Missing;
 import fuelwright.ui.theme.Fonts;
@@ -9,6 +10,7 @@ import fuelwright.ui.theme.Words;
 import java.util.Locale;
 import javafx.beans.binding.Bindings;
 import javafx.collections.ListChangeListener;
+import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListCell;
@@ -74,12 +76,11 @@ public final class CautionsView implements StagePane {
         });
         Parts.show(aboutLimits, false);
         Parts.show(limits, false);
-        // On the left: on the right the window says that something is being worked out anew.
-        HBox head = new HBox(
-                24,
+        VBox content = new VBox(
+                12,
                 Parts.heading(new Label(Words.of("cautions.title")), summary),
-                Parts.choice(new ToggleGroup(), findings, own));
-        VBox content = new VBox(12, head, pages);
+                Parts.choice(new ToggleGroup(), findings, own),
+                pages);
         content.visibleProperty().bind(Bindings.isNotEmpty(model.cautions()));
         Node waiting = Missing.instead(
                 model.session(),
@@ -143,6 +144,7 @@ public final class CautionsView implements StagePane {
 
         private Row() {
             setPrefWidth(0);
+            selectedProperty().addListener((p, old, now) -> updateItem(getItem(), isEmpty()));
         }
 
         @Override
@@ -154,18 +156,18 @@ public final class CautionsView implements StagePane {
                 setAccessibleText("");
                 return;
             }
-            VBox text = new VBox(
-                    2,
-                    Parts.text(Parts.capital(caution.title()), "strong"),
-                    Parts.text(Parts.sentence(model.what(caution))),
-                    Parts.text(Parts.sentence(model.todo(caution)), "muted"));
-            model.answer(caution).ifPresent(a -> {
-                Label answered = Parts.text(CautionsModel.words(a, caution), "tag");
-                text.getChildren().add(answered);
-            });
+            boolean whole = isSelected();
+            VBox text = whole ? whole(caution) : new VBox(line(caution));
+            text.setAlignment(Pos.CENTER_LEFT);
             HBox.setHgrow(text, Priority.ALWAYS);
+            text.setMinWidth(0);
             HBox row = new HBox(12, level(caution), text);
+            row.setAlignment(whole ? Pos.TOP_LEFT : Pos.CENTER_LEFT);
             row.getStyleClass().add("list-row");
+            if (!whole) {
+                row.getStyleClass().add("one-line");
+                model.answer(caution).ifPresent(a -> row.getChildren().add(answered(a, caution, true)));
+            }
             setGraphic(row);
             setAccessibleText(caution.level().words() + " · " + caution.title() + ": " + model.what(caution) + " "
                     + model.todo(caution)
@@ -173,6 +175,35 @@ public final class CautionsView implements StagePane {
                             .map(a -> " " + CautionsModel.words(a, caution))
                             .orElse(""));
         }
+    }
+
+    private VBox whole(Caution caution) {
+        VBox text = new VBox(
+                2,
+                Parts.text(Parts.capital(caution.title()), "strong"),
+                Parts.text(Parts.sentence(model.what(caution))),
+                Parts.text(Parts.sentence(model.todo(caution)), "muted"));
+        model.answer(caution).ifPresent(a -> text.getChildren().add(answered(a, caution, false)));
+        return text;
+    }
+
+    /** What the caution is called, and as much of what was found as the line holds. */
+    private HBox line(Caution caution) {
+        Label title = Parts.label(Parts.capital(caution.title()), "strong");
+        Label what = Parts.label(Parts.sentence(model.what(caution)), "muted");
+        what.setMinWidth(0);
+        title.setMinWidth(Label.USE_PREF_SIZE);
+        return Parts.row(12, title, what);
+    }
+
+    private static Label answered(Answer answer, Caution caution, boolean brief) {
+        Label tag = brief
+                ? Parts.label(CautionsModel.brief(answer, caution), "tag")
+                : Parts.text(CautionsModel.words(answer, caution), "tag");
+        if (brief) {
+            tag.setMinWidth(Label.USE_PREF_SIZE);
+        }
+        return tag;
     }
 
     @Override

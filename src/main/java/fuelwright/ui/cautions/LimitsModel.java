@@ -4,6 +4,7 @@ import fuelwright.mixture.Fuel;
 import fuelwright.safety.Limit;
 import fuelwright.ui.session.Session;
 import fuelwright.ui.theme.Figures;
+import fuelwright.ui.theme.Parts;
 import fuelwright.ui.theme.Words;
 import java.util.List;
 import java.util.Optional;
@@ -57,15 +58,34 @@ public final class LimitsModel {
 
     /** The figure in force, as a field shows it. */
     public String text(Limit limit) {
-        return Figures.shortest(session.job().limits().of(limit));
+        double value = session.job().limits().of(limit);
+        String shortest = Figures.shortest(value);
+        return decimals(value) > decimals(limit) ? shortest : Figures.plain(value, decimals(limit));
     }
 
     public String usual(Limit limit) {
-        return Figures.shortest(limit.usual(fuel()));
+        return Figures.plain(limit.usual(fuel()), decimals(limit));
     }
 
     public String bounds(Limit limit) {
-        return Words.of("limits.bounds", Figures.shortest(limit.least()), Figures.shortest(limit.most()));
+        int decimals = decimals(limit);
+        return Words.of("limits.bounds", Figures.plain(limit.least(), decimals), Figures.plain(limit.most(), decimals));
+    }
+
+    /** What a limit is called, with its unit. */
+    static String name(Limit limit) {
+        String words = Parts.capital(limit.words());
+        return unit(limit).isEmpty() ? words : words + ", " + unit(limit);
+    }
+
+    /** All figures of a line have as many decimals. */
+    private int decimals(Limit limit) {
+        return Math.max(decimals(limit.usual(fuel())), Math.max(decimals(limit.least()), decimals(limit.most())));
+    }
+
+    private static int decimals(double value) {
+        String text = Figures.shortest(value);
+        return text.indexOf('.') < 0 ? 0 : text.length() - text.indexOf('.') - 1;
     }
 
     public boolean isChanged(Limit limit) {

@@ -1,6 +1,7 @@
 package fuelwright.ui.cautions;
 
 import fuelwright.safety.Limit;
+import fuelwright.ui.theme.Fonts;
 import fuelwright.ui.theme.Parts;
 import fuelwright.ui.theme.Words;
 import java.util.EnumMap;
@@ -24,7 +25,10 @@ import javafx.scene.layout.VBox;
 /** The limits as a table: name, figure, unit, the usual figure, bounds, meaning and origin. Typed figures count at once. */
 final class LimitsPane {
 
-    private static final int COLUMNS = 6;
+    /** Twelve times the size of text. */
+    private static final double NAME = 156;
+
+    private static final int COLUMNS = 5;
 
     /** One line of the table. */
     private final class Line {
@@ -39,7 +43,9 @@ final class LimitsPane {
 
         Line(Limit limit) {
             this.limit = limit;
-            name = Parts.text(Parts.capital(limit.words()), "strong");
+            name = Parts.text(LimitsModel.name(limit), "strong");
+            name.setMinWidth(Fonts.grown(NAME));
+            name.setMaxWidth(Fonts.grown(NAME));
             name.setLabelFor(field);
             field.setPrefColumnCount(5);
             field.setMaxWidth(80);
@@ -111,7 +117,7 @@ final class LimitsPane {
         grid.getStyleClass().add("card");
         for (int c = 0; c < COLUMNS; c++) {
             ColumnConstraints column = new ColumnConstraints();
-            column.setHalignment(c == 1 || c == 3 ? HPos.RIGHT : HPos.LEFT);
+            column.setHalignment(c == 1 || c == 2 ? HPos.RIGHT : HPos.LEFT);
             column.setMinWidth(javafx.scene.layout.Region.USE_PREF_SIZE);
             if (c == COLUMNS - 1) {
                 column.setMinWidth(120);
@@ -120,7 +126,7 @@ final class LimitsPane {
             grid.getColumnConstraints().add(column);
         }
         int row = 0;
-        String[] heads = {"limits.name", "limits.value", "", "limits.usual", "limits.from", "limits.meaning"};
+        String[] heads = {"limits.name", "limits.value", "limits.usual", "limits.from", "limits.meaning"};
         for (int c = 0; c < heads.length; c++) {
             if (!heads[c].isEmpty()) {
                 grid.add(Parts.label(Words.of(heads[c]), "muted", "small"), c, row);
@@ -151,7 +157,6 @@ final class LimitsPane {
     private int add(GridPane grid, Limit limit, int row) {
         Line line = new Line(limit);
         lines.put(limit, line);
-        Label unit = Parts.label(LimitsModel.unit(limit));
         Label bounds = Parts.label(model.bounds(limit), "muted");
         VBox words = new VBox(
                 Parts.text(Parts.capital(limit.meaning())),
@@ -160,11 +165,11 @@ final class LimitsPane {
                 line.changed);
         words.setSpacing(2);
         Parts.show(line.problem, false);
-        for (Label label : new Label[] {line.name, unit, line.usual, bounds}) {
+        for (Label label : new Label[] {line.name, line.usual, bounds}) {
             label.setPadding(new Insets(FIELD_TEXT_TOP, 0, 0, 0));
         }
         line.changed.setPadding(new Insets(2, 0, 2, 0));
-        Node[] cells = {line.name, line.field, unit, line.usual, bounds, words};
+        Node[] cells = {line.name, line.field, line.usual, bounds, words};
         for (int c = 0; c < cells.length; c++) {
             grid.add(cells[c], c, row);
             GridPane.setValignment(cells[c], VPos.TOP);

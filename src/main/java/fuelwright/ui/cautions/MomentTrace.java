@@ -10,6 +10,7 @@ import fuelwright.table.Axis;
 import fuelwright.table.Quantity;
 import fuelwright.table.Table;
 import fuelwright.ui.plot.Lane;
+import fuelwright.ui.plot.MinMaxPyramid;
 import fuelwright.ui.plot.Timeline;
 import fuelwright.ui.plot.Trace;
 import fuelwright.ui.session.Mixture;
@@ -34,6 +35,11 @@ import javafx.scene.layout.VBox;
 final class MomentTrace {
 
     private static final double AROUND_S = 6;
+    /** How much of the lanes' height the mixture takes. */
+    private static final double MIXTURE_SHARE = 0.6;
+    /** What the mixture's lane shows beyond what is drawn in it, in lambda. */
+    private static final double BEYOND = 0.05;
+
     private static final String LANE = Runner.LOOK + "-moment";
 
     private final CautionsModel model;
@@ -43,6 +49,9 @@ final class MomentTrace {
     private final Button before = Parts.button("cautions.before", () -> step(-1), "compact");
     private final Button after = Parts.button("cautions.after", () -> step(1), "compact");
     private final VBox box;
+    /** The ride's lanes, the mixture's scaled to the whole ride. */
+    private Trace whole;
+
     private JobRide shown;
     private Mixture shownAs;
     private Measures shownIn;
@@ -51,7 +60,7 @@ final class MomentTrace {
     MomentTrace(CautionsModel model) {
         this.model = model;
         timeline.themeProperty().bind(model.session().themeProperty());
-        timeline.setPrefHeight(270);
+        timeline.setPrefHeight(236);
         timeline.setMinHeight(210);
         before.setAccessibleText(Words.of("cautions.before.words"));
         after.setAccessibleText(Words.of("cautions.after.words"));
@@ -92,6 +101,7 @@ final class MomentTrace {
         Analysis analysis = model.session().analysis();
         if (ride.get() != shown || !as.equals(shownAs) || measures != shownIn || analysis != shownFor) {
             if (ride.get() != shown) {
+                whole = null;
                 timeline.traceProperty().set(null);
             }
             shown = ride.get();
@@ -100,7 +110,7 @@ final class MomentTrace {
             shownFor = analysis;
             Job job = model.session().job();
             model.session().look(LANE, (p, c) -> trace(job, analysis, ride.get(), as, measures), traced -> {
-                timeline.traceProperty().set(traced);
+                whole = traced;
                 mark();
             });
         }
@@ -116,10 +126,37 @@ final class MomentTrace {
 
     private void mark() {
         Caution.Moment m = model.momentProperty().get();
-        if (m != null && timeline.traceProperty().get() != null) {
+        if (m != null && whole != null) {
+            timeline.traceProperty().set(around(whole, m, model.session().mixture()));
             Caution of = model.selectedProperty().get();
             timeline.mark(m.startS(), m.startS() + m.lengthS(), AROUND_S, of == null || of.isStop());
         }
+    }
+
+    /** The lanes with the mixture's scaled to what is drawn in a moment. */
+    private static Trace around(Trace whole, Caution.Moment moment, Mixture as) {
+        double at = whole.clock().shown(moment.startS());
+        int from = whole.clock().rowAtOrAfter(at);
+        int to = Math.min(whole.clock().size(), whole.clock().rowAtOrAfter(at + moment.lengthS()) + 1);
+        List<Lane> lanes = whole.lanes().stream()
+                .map(lane -> lane.target().isPresent() ? scaled(lane, from, to, BEYOND * as.scale()) : lane)
+                .toList();
+        return new Trace(whole.clock(), lanes, whole.screenedOut(), whole.reason());
+    }
+
+    private static Lane scaled(Lane lane, int from, int to, double beyond) {
+        double least = Double.POSITIVE_INFINITY;
+        double most = Double.NEGATIVE_INFINITY;
+        for (Optional<MinMaxPyramid> line : List.of(Optional.of(lane.values()), lane.target(), lane.limit())) {
+            if (line.isPresent() && to > from) {
+                MinMaxPyramid.Extent extent = line.get().extent(from, to);
+                if (!extent.isEmpty()) {
+                    least = Math.min(least, Math.max(lane.low(), extent.min()));
+                    most = Math.max(most, Math.min(lane.high(), extent.max()));
+                }
+            }
+        }
+        return most >= least ? lane.within(least - beyond, most + beyond) : lane;
     }
 
     /** Engine speed and load as logged; the mixture where it was burnt, so that it stands above its limit where it was lean. */
@@ -131,6 +168,11 @@ final class MomentTrace {
                 .filter(t -> t.load().kind() == Axis.Kind.MANIFOLD_PRESSURE)
                 .isPresent();
         List<Lane> lanes = new ArrayList<>();
+        long mixtures = all.lanes().stream().filter(l -> l.target().isPresent()).count();
+        long others = all.lanes().stream()
+                .filter(l -> l.target().isEmpty() && (byPressure || !RideTrace.isPressure(l)))
+                .count();
+        double tall = others * MIXTURE_SHARE / (1 - MIXTURE_SHARE) / Math.max(1, mixtures);
         int sensor = 0;
         for (Lane lane : all.lanes()) {
             if (lane.target().isPresent()) {
@@ -139,7 +181,7 @@ final class MomentTrace {
                         .orElse(lane);
                 lanes.add(limit.map(l -> burnt.limited(row -> l.at(row) * as.scale()))
                         .orElse(burnt)
-                        .tall(byPressure ? 3 : 2.4));
+                        .tall(Math.max(1, tall)));
             } else if (byPressure || !RideTrace.isPressure(lane)) {
                 lanes.add(lane);
             }

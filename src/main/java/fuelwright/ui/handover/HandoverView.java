@@ -12,7 +12,6 @@ import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
-import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.StackPane;
@@ -50,11 +49,9 @@ public final class HandoverView implements StagePane {
         TypingGrid.standIn(write.grid(), seen);
         TypingGrid.standIn(check.grid(), seen);
         Label below = Parts.text("", "muted");
-        // On the left: on the right the window says that something is being worked out anew.
         Label name = Parts.label(Words.of("handover.title"), "stage-title");
         name.setMinWidth(javafx.scene.layout.Region.USE_PREF_SIZE);
-        FlowPane title = new FlowPane(24, 8, name, steps());
-        VBox head = new VBox(4, title, below);
+        VBox head = new VBox(8, new VBox(4, name, below), steps());
         Runnable show = () -> {
             HandoverModel.Step step = model.stepProperty().get();
             pages.forEach((s, node) -> Parts.show(node, s == step));

@@ -63,7 +63,7 @@ final class WritePane {
                 way("handover.report", "report-pdf", () -> pdf(Exports.REPORT_PDF), stays),
                 way("handover.copy", "copy-table", () -> put(model.copy()), stays),
                 cells);
-        VBox ways = new VBox(8, new FlowPane(12, 8, export, pdf), single);
+        VBox ways = new VBox(8, new FlowPane(12, 8, export, tickFirst(), pdf), single);
         Label outcome = Parts.text("", "strong");
         outcome.textProperty().bind(model.outcomeProperty());
         outcome.managedProperty().bind(outcome.textProperty().isNotEmpty());
@@ -73,6 +73,20 @@ final class WritePane {
         model.sheetProperty().addListener((p, old, now) -> stops());
         model.session().afrProperty().addListener((p, old, now) -> stops());
         stops();
+    }
+
+    /** Why nothing can be written yet. */
+    private Label tickFirst() {
+        Label words = Parts.label(Words.of("handover.tickfirst"), "muted");
+        words.setId("tick-first");
+        BooleanBinding shown = Bindings.createBooleanBinding(
+                () -> !model.stopsProperty().get().isEmpty()
+                        && !model.stopsReadProperty().get(),
+                model.stopsProperty(),
+                model.stopsReadProperty());
+        words.visibleProperty().bind(shown);
+        words.managedProperty().bind(shown);
+        return words;
     }
 
     private static Button way(String key, String id, Runnable action, BooleanBinding stays) {

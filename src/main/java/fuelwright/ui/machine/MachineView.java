@@ -3,16 +3,18 @@ package fuelwright.ui.machine;
 import fuelwright.airflow.Machine;
 import fuelwright.ui.plot.CurvesPlot;
 import fuelwright.ui.plot.HeatGrid;
+import fuelwright.ui.session.Checklist;
 import fuelwright.ui.session.UndoInField;
 import fuelwright.ui.theme.Figures;
+import fuelwright.ui.theme.Fonts;
 import fuelwright.ui.theme.FuelChoice;
 import fuelwright.ui.theme.Parts;
 import fuelwright.ui.theme.StagePane;
 import fuelwright.ui.theme.Words;
 import javafx.beans.binding.Bindings;
-import javafx.geometry.Insets;
+import javafx.collections.ObservableSet;
+import javafx.collections.SetChangeListener;
 import javafx.geometry.Pos;
-import javafx.geometry.VPos;
 import javafx.scene.Node;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.Label;
@@ -28,13 +30,10 @@ import javafx.scene.layout.VBox;
 /** The stage Machine: a form, and the check list before the first start; on the right what to take care of. */
 public final class MachineView implements StagePane {
 
-    private static final String[] CHECKS = {"sensor", "balance", "idle", "trims"};
     private static final String[] CARE = {"where", "screen", "gas", "hot", "law", "person"};
 
-    /** Rows of a grid that a field takes: its name, itself, what is wrong with it. */
-    private static final int PARTS = 3;
-
-    private static final double ROW_GAP = 6;
+    /** Wider, fields are out of proportion to what stands in them. */
+    private static final double WIDEST = 900;
 
     private final MachineModel model;
     private final Node work;
@@ -50,9 +49,9 @@ public final class MachineView implements StagePane {
                 Parts.heading(new Label(Words.of("machine.title")), new Label(Words.of("machine.below"))),
                 engine(),
                 bodies(),
+                checks(),
                 injectors(),
-                forecast(),
-                checks());
+                forecast());
         content.getStyleClass().add("work");
         work = Parts.scroll(content);
         VBox right = new VBox(16, bores(), care());
@@ -61,24 +60,31 @@ public final class MachineView implements StagePane {
     }
 
     private VBox engine() {
-        GridPane grid = grid(4);
+        FieldGrid grid = new FieldGrid(4);
         name.setAccessibleText(Words.of("machine.name"));
-        add(grid, Words.of("machine.name"), name, 0, 2, 0);
-        add(grid, Words.of("machine.fuel"), fuel(), 2, 2, 0);
-        add(grid, MachineForm.Field.DISPLACEMENT, 0, 1);
-        add(grid, MachineForm.Field.BODIES, 1, 1);
-        add(grid, MachineForm.Field.REDLINE, 2, 1);
-        add(grid, MachineForm.Field.ALTITUDE, 3, 1);
+        Tooltip whole = new Tooltip();
+        whole.textProperty().bind(name.textProperty());
+        name.setTooltip(whole);
+        grid.add(2, named("machine.name"), name);
+        grid.add(2, named("machine.fuel"), fuel());
+        add(
+                grid,
+                MachineForm.Field.DISPLACEMENT,
+                MachineForm.Field.BODIES,
+                MachineForm.Field.REDLINE,
+                MachineForm.Field.ALTITUDE);
         return card("machine.engine", grid);
     }
 
     private VBox injectors() {
-        GridPane grid = grid(5);
-        add(grid, MachineForm.Field.INJECTORS, 0, 0);
-        add(grid, MachineForm.Field.INJECTOR_BEFORE, 1, 0);
-        add(grid, MachineForm.Field.INJECTOR_AFTER, 2, 0);
-        add(grid, MachineForm.Field.DEAD_TIME, 3, 0);
-        add(grid, MachineForm.Field.INJECTIONS, 4, 0);
+        FieldGrid grid = new FieldGrid(5);
+        add(
+                grid,
+                MachineForm.Field.INJECTORS,
+                MachineForm.Field.INJECTOR_BEFORE,
+                MachineForm.Field.INJECTOR_AFTER,
+                MachineForm.Field.DEAD_TIME,
+                MachineForm.Field.INJECTIONS);
         return card("machine.injectors", grid, Parts.text(Words.of("machine.injectors.hint"), "muted"));
     }
 
@@ -139,11 +145,7 @@ public final class MachineView implements StagePane {
                             ? Words.of("machine.bores.empty")
                             : model.areaRatio().isEmpty()
                                     ? Words.of("machine.bores.closed")
-                                    : Words.of(
-                                            "machine.bores.ratio",
-                                            Figures.plain(model.areaRatio().getAsDouble(), 2),
-                                            Figures.signed(
-                                                    100 * (model.areaRatio().getAsDouble() - 1), 0)));
+                                    : opening(model.areaRatio().getAsDouble()));
         };
         model.typedProperty().addListener((p, old, now) -> show.run());
         model.throttleProperty().addListener((p, old, now) -> show.run());
@@ -157,6 +159,16 @@ public final class MachineView implements StagePane {
                 drawing,
                 Parts.row(8, name, slider, percent),
                 ratio);
+    }
+
+    private String opening(double ratio) {
+        double percent = 100 * (ratio - 1);
+        return Words.of(
+                Math.abs(percent) < 0.5
+                        ? "machine.bores.same"
+                        : percent > 0 ? "machine.bores.more" : "machine.bores.less",
+                Figures.plain(model.throttleProperty().get(), 0),
+                Figures.plain(Math.abs(percent), 0));
     }
 
     private VBox forecast() {
@@ -198,9 +210,20 @@ public final class MachineView implements StagePane {
 
     private VBox checks() {
         GridPane list = grid(2);
-        for (int i = 0; i < CHECKS.length; i++) {
-            String check = CHECKS[i];
+        ObservableSet<String> ticked = model.session().checklist().ticked();
+        for (int i = 0; i < Checklist.CHECKS.size(); i++) {
+            String check = Checklist.CHECKS.get(i);
             CheckBox box = new CheckBox();
+            box.setId("check-" + check);
+            box.setSelected(ticked.contains(check));
+            box.setOnAction(e -> {
+                if (box.isSelected()) {
+                    ticked.add(check);
+                } else {
+                    ticked.remove(check);
+                }
+            });
+            ticked.addListener((SetChangeListener<String>) c -> box.setSelected(ticked.contains(check)));
             box.setAccessibleText(Words.of("machine.check." + check));
             Label words = Parts.text(Words.of("machine.check." + check), "strong");
             Label why = Parts.text(Words.of("machine.check." + check + ".why"), "muted");
@@ -231,6 +254,7 @@ public final class MachineView implements StagePane {
         VBox card = new VBox(12, Parts.label(Words.of(key), "section"));
         card.getChildren().addAll(content);
         card.getStyleClass().add("card");
+        card.setMaxWidth(Fonts.grown(WIDEST));
         return card;
     }
 
@@ -247,18 +271,14 @@ public final class MachineView implements StagePane {
         return grid;
     }
 
-    private void add(GridPane grid, MachineForm.Field field, int column, int row) {
-        add(grid, Words.of(field.key()), field(field), column, 1, row);
-        grid.add(problem(field), column, PARTS * row + 2);
+    private void add(FieldGrid grid, MachineForm.Field... fields) {
+        for (MachineForm.Field field : fields) {
+            grid.add(1, named(field.key()), field(field), problem(field));
+        }
     }
 
-    /** Names, fields and messages are rows of their own: where a name takes two lines the fields still stand level. */
-    private static void add(GridPane grid, String words, Node field, int column, int columns, int row) {
-        Label name = Parts.text(words, "field-name");
-        GridPane.setValignment(name, VPos.BOTTOM);
-        GridPane.setMargin(name, new Insets(row == 0 ? 0 : ROW_GAP, 0, 0, 0));
-        grid.add(name, column, PARTS * row, columns, 1);
-        grid.add(field, column, PARTS * row + 1, columns, 1);
+    private static Label named(String key) {
+        return Parts.text(Words.of(key), "field-name");
     }
 
     private TextField field(MachineForm.Field field) {

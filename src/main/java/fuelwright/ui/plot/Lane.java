@@ -31,7 +31,7 @@ public record Lane(
         int decimals,
         double height) {
 
-    /** A lane whose edges fit the values (scaled), with a little room. */
+    /** A lane whose edges are round figures that just hold the values (scaled). */
     public static Lane fitted(
             String name,
             String unit,
@@ -50,7 +50,7 @@ public record Lane(
         if (!(high > low)) {
             high = low + 1;
         }
-        double room = (high - low) * 0.06;
+        double step = step(high - low);
         return new Lane(
                 name,
                 unit,
@@ -59,10 +59,22 @@ public record Lane(
                 target.map(t -> new MinMaxPyramid(rows, row -> t.applyAsDouble(row) * scale)),
                 Optional.empty(),
                 Optional.empty(),
-                low - room,
-                high + room,
+                Math.floor(low / step + 1e-9) * step,
+                Math.ceil(high / step - 1e-9) * step,
                 decimals,
                 1);
+    }
+
+    /** 1, 2 or 5 times a power of ten, about a sixth of a span. */
+    private static double step(double span) {
+        double ten = Math.pow(10, Math.floor(Math.log10(span / 6)));
+        double times = span / 6 / ten;
+        return (times < 1.5 ? 1 : times < 3.5 ? 2 : times < 7.5 ? 5 : 10) * ten;
+    }
+
+    /** The same between other edges. */
+    public Lane within(double from, double to) {
+        return new Lane(name, unit, colour, values, target, limit, expected, from, to, decimals, height);
     }
 
     /** The same, so many times as tall. */
@@ -86,17 +98,5 @@ public record Lane(
     public Lane expecting(IntToDoubleFunction would) {
         MinMaxPyramid line = new MinMaxPyramid(values.size(), would);
         return new Lane(name, unit, colour, values, target, limit, Optional.of(line), low, high, decimals, height);
-    }
-
-    /** Least value that is drawn. */
-    double least() {
-        MinMaxPyramid.Extent all = values.extent(0, values.size());
-        return all.isEmpty() ? low : Math.max(low, all.min());
-    }
-
-    /** Greatest value that is drawn. */
-    double most() {
-        MinMaxPyramid.Extent all = values.extent(0, values.size());
-        return all.isEmpty() ? high : Math.min(high, all.max());
     }
 }

@@ -4,6 +4,8 @@ import fuelwright.ui.theme.Figures;
 import fuelwright.ui.theme.Fonts;
 import fuelwright.ui.theme.Palette;
 import fuelwright.ui.theme.Words;
+import java.util.ArrayList;
+import java.util.List;
 import javafx.geometry.VPos;
 import javafx.scene.paint.Color;
 import javafx.scene.text.TextAlignment;
@@ -34,10 +36,17 @@ final class ReadOut {
         g.setTextBaseline(VPos.CENTER);
         String why = trace.reason().apply(row);
         String warned = warned(row);
-        int lines = trace.lanes().size() + 1 + (why.isEmpty() ? 0 : 1) + (warned.isEmpty() ? 0 : 1);
+        int lines = trace.lanes().stream()
+                        .mapToInt(lane -> figures(lane, row).size())
+                        .sum()
+                + 1
+                + (why.isEmpty() ? 0 : 1)
+                + (warned.isEmpty() ? 0 : 1);
         double boxWidth = 264;
         double boxHeight = lines * 18 + 12;
-        double left = x + 14 + boxWidth > width ? x - 14 - boxWidth : x + 14;
+        // In the corner that is further away: beside the crosshair it would cover what comes next.
+        double begin = TimelinePainter.left() + 6;
+        double left = x > (begin + width) / 2 ? begin : width - TimelinePainter.RIGHT - 6 - boxWidth;
         double top = TimelinePainter.TOP + 6;
         g.setFill(palette.role("raised"));
         g.fillRoundRect(left, top, boxWidth, boxHeight, 8, 8);
@@ -52,8 +61,10 @@ final class ReadOut {
                 Figures.clock(trace.clock().at(row), 2),
                 palette.ink());
         for (Lane lane : trace.lanes()) {
-            y += 18;
-            boxLine(left, boxWidth, y, lane.name(), figure(lane, row), palette.ink());
+            for (Figure figure : figures(lane, row)) {
+                y += 18;
+                boxLine(left, boxWidth, y, figure.name(), figure.text(), palette.ink());
+            }
         }
         if (!why.isEmpty()) {
             y += 18;
@@ -79,25 +90,30 @@ final class ReadOut {
         StringBuilder words = new StringBuilder(
                 Words.of("timeline.time") + " " + Figures.clock(trace.clock().at(row), 2));
         for (Lane lane : trace.lanes()) {
-            words.append(", ").append(lane.name()).append(' ').append(figure(lane, row));
+            figures(lane, row)
+                    .forEach(
+                            f -> words.append(", ").append(f.name()).append(' ').append(f.text()));
         }
         String why = trace.reason().apply(row);
         return why.isEmpty() ? words.toString() : words + ", " + Words.of("timeline.out") + ": " + why;
     }
 
-    private static String figure(Lane lane, int row) {
-        double value = lane.values().at(row);
-        String text = Figures.plain(value, lane.decimals());
-        if (lane.target().isPresent()) {
-            double target = lane.target().get().at(row);
-            text += " (" + Words.of("timeline.target") + " " + Figures.plain(target, lane.decimals()) + ")";
-        } else {
-            text += " " + lane.unit();
-        }
-        if (lane.expected().isPresent()) {
-            text += " → " + Figures.plain(lane.expected().get().at(row), lane.decimals());
-        }
-        return text;
+    /** A figure under the crosshair. */
+    private record Figure(String name, String text) {}
+
+    private static List<Figure> figures(Lane lane, int row) {
+        boolean more = lane.target().isPresent() || lane.expected().isPresent();
+        List<Figure> figures = new ArrayList<>();
+        figures.add(new Figure(
+                more ? lane.name() + ", " + Words.of("timeline.ridden") : lane.name(),
+                text(lane, lane.values(), row) + (lane.target().isPresent() ? "" : " " + lane.unit())));
+        lane.target().ifPresent(t -> figures.add(new Figure(Words.of("timeline.target"), text(lane, t, row))));
+        lane.expected().ifPresent(e -> figures.add(new Figure(Words.of("timeline.expected"), text(lane, e, row))));
+        return figures;
+    }
+
+    private static String text(Lane lane, MinMaxPyramid line, int row) {
+        return Figures.plain(line.at(row), lane.decimals());
     }
 
     private void boxLine(double left, double boxWidth, double y, String name, String figure, Color ink) {

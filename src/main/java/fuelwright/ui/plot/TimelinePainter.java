@@ -21,6 +21,9 @@ final class TimelinePainter {
     static final double BOTTOM = 26;
     private static final double BAND = 8;
     private static final double LANE_GAP = 14;
+    /** A lower lane has no line in its middle. */
+    private static final double ROOM_FOR_MIDDLE = 48;
+
     /** A line of a lane's names, at the usual text size. */
     private static final double NAME_HEIGHT = 15;
 
@@ -151,6 +154,10 @@ final class TimelinePainter {
         g.setStroke(palette.line());
         g.setLineWidth(1);
         g.strokeLine(left(), bottom, left() + plotWidth, bottom);
+        if (laneHeight >= ROOM_FOR_MIDDLE) {
+            double middle = Math.round(top + laneHeight / 2) + 0.5;
+            g.strokeLine(left(), middle, left() + plotWidth, middle);
+        }
         names(lane, top, laneHeight);
         g.save();
         g.beginPath();
@@ -191,9 +198,11 @@ final class TimelinePainter {
         g.setFill(palette.muted());
         g.setTextAlign(TextAlignment.RIGHT);
         g.setFont(Fonts.figure(12, false));
-        double most = LanePainter.y(lane.most(), lane, top, laneHeight);
-        double least = LanePainter.y(lane.least(), lane, top, laneHeight);
-        g.fillText(Figures.plain(lane.most(), lane.decimals()), left() - 6, most + 3);
-        g.fillText(Figures.plain(lane.least(), lane.decimals()), left() - 6, least - 3);
+        double middle = (lane.low() + lane.high()) / 2;
+        g.fillText(Figures.plain(lane.high(), lane.decimals()), left() - 6, top + 3);
+        g.fillText(Figures.plain(lane.low(), lane.decimals()), left() - 6, top + laneHeight - 3);
+        if (laneHeight >= ROOM_FOR_MIDDLE) {
+            g.fillText(Figures.plain(middle, lane.decimals()), left() - 6, top + laneHeight / 2);
+        }
     }
 }

@@ -4,6 +4,7 @@ import fuelwright.ride.RideOptions;
 import fuelwright.ride.Role;
 import fuelwright.ui.session.RefusedLogs;
 import fuelwright.ui.session.RefusedLogs.Refused;
+import fuelwright.ui.session.Stage;
 import fuelwright.ui.theme.Parts;
 import fuelwright.ui.theme.Words;
 import java.util.ArrayList;
@@ -66,7 +67,16 @@ final class RefusedPane {
             logs.again(log, hz.isPresent() ? said.withSampleRate(hz.getAsDouble()) : said);
         };
         rate.setOnAction(e -> again.run());
-        VBox form = Parts.callout("check", Words.of("rides.refused", log.name()), Parts.sentence(log.why()));
+        VBox form = new VBox(4);
+        form.getStyleClass().addAll("callout", "file");
+        form.getChildren()
+                .addAll(
+                        Parts.row(
+                                8,
+                                Parts.fileMark(),
+                                Parts.text(Words.of("rides.refused", log.name()), "callout-heading")),
+                        Parts.text(
+                                Parts.sentence(Words.onStage(Stage.RIDES.number(), Stage.RIDES.words(), log.why()))));
         FlowPane fields = new FlowPane(
                 12,
                 6,

@@ -19,12 +19,15 @@ import javafx.scene.layout.VBox;
 public final class RidesView implements StagePane {
 
     private static final double AROUND_MOMENT_S = 8;
+    /** Lower, lanes and cells can't be read: then the page scrolls. */
+    private static final double LEAST_PLOT = 320;
 
     private final RidesModel model;
     private final Timeline timeline = new Timeline();
     private final ToggleButton overTime = new ToggleButton(Words.of("rides.view.time"));
     private final ToggleButton overTable = new ToggleButton(Words.of("rides.view.table"));
     private final VBox root = new VBox(10);
+    private final Node work = Parts.work(root);
     private final Node explanation;
 
     public RidesView(RidesModel model) {
@@ -33,6 +36,7 @@ public final class RidesView implements StagePane {
         timeline.themeProperty().bind(model.session().themeProperty());
         timeline.setOnMark(model::choose);
         timeline.setId("timeline");
+        timeline.setMinHeight(LEAST_PLOT);
         Label summary = new Label();
         summary.textProperty().bind(model.summaryProperty());
         VBox heading = Parts.heading(new Label(Words.of("rides.title")), summary);
@@ -83,6 +87,7 @@ public final class RidesView implements StagePane {
         time.visibleProperty().bind(overTime.selectedProperty());
         density.visibleProperty().bind(overTable.selectedProperty());
         StackPane plots = new StackPane(time, density);
+        plots.setMinHeight(LEAST_PLOT);
         VBox.setVgrow(plots, Priority.ALWAYS);
         return plots;
     }
@@ -101,7 +106,7 @@ public final class RidesView implements StagePane {
 
     @Override
     public Node work() {
-        return root;
+        return work;
     }
 
     @Override

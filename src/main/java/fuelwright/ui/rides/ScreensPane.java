@@ -1,5 +1,6 @@
 package fuelwright.ui.rides;
 
+import fuelwright.ride.Ride;
 import fuelwright.screen.Screen;
 import fuelwright.screen.ScreenSettings;
 import fuelwright.ui.plot.CanvasInk;
@@ -9,6 +10,7 @@ import fuelwright.ui.theme.Figures;
 import fuelwright.ui.theme.Parts;
 import fuelwright.ui.theme.Theme;
 import fuelwright.ui.theme.Words;
+import java.util.List;
 import javafx.scene.Node;
 import javafx.scene.canvas.Canvas;
 import javafx.scene.control.Label;
@@ -27,6 +29,8 @@ final class ScreensPane {
     private final ToggleButton adjust = new ToggleButton(Words.of("rides.adjust"));
     private final GridPane sliders = new GridPane();
     private final VBox box = new VBox(8, chips, sliders);
+    /** The newest states whose counts are known. */
+    private List<ScreensModel.State> counted = List.of();
 
     ScreensPane(RidesModel rides) {
         this.rides = rides;
@@ -143,18 +147,28 @@ final class ScreensPane {
         GridPane.setHgrow(node, javafx.scene.layout.Priority.ALWAYS);
     }
 
+    /** While counts are being worked out those that were there stay, so that nothing below moves. */
     private void chips() {
+        List<ScreensModel.State> states = model.statesProperty().get();
+        if (states.stream().anyMatch(s -> s.count() >= 0)) {
+            counted = states;
+        } else if (!counted.isEmpty()) {
+            states = counted.stream()
+                    .map(s -> new ScreensModel.State(
+                            s.screen(), rides.session().job().screens().isOn(s.screen()), s.count() == 0 ? 0 : -1))
+                    .toList();
+        }
         String focused = chips.getChildren().stream()
                 .filter(Node::isFocused)
                 .map(Node::getId)
                 .findFirst()
                 .orElse("");
         chips.getChildren().clear();
-        Label title = Parts.label(Words.of("rides.screened"), "muted");
+        Label title = Parts.label(summary(states), "muted");
         title.setMinHeight(28);
         chips.getChildren().add(title);
-        for (ScreensModel.State state : model.statesProperty().get()) {
-            if (state.count() != 0
+        for (ScreensModel.State state : states) {
+            if (state.count() != 0 && !counted.isEmpty()
                     || !state.on()
                     || adjust.isSelected() && state.screen().canBeOff()) {
                 ToggleButton chip = chip(state);
@@ -164,6 +178,16 @@ final class ScreensPane {
                 }
             }
         }
+    }
+
+    private String summary(List<ScreensModel.State> states) {
+        int rows = rides.ride().map(Ride::size).orElse(0);
+        long out = states.stream()
+                .filter(ScreensModel.State::on)
+                .mapToLong(s -> Math.max(0, s.count()))
+                .sum();
+        boolean known = states.stream().anyMatch(s -> s.count() > 0);
+        return Words.of("rides.screened", known ? Figures.count(out) : "…", Figures.count(rows));
     }
 
     private ToggleButton chip(ScreensModel.State state) {

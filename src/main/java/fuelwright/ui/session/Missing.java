@@ -1,6 +1,7 @@
 package fuelwright.ui.session;
 
 import fuelwright.issue.Issue;
+import fuelwright.ui.theme.AskFiles;
 import fuelwright.ui.theme.Parts;
 import fuelwright.ui.theme.Words;
 import java.util.stream.Collectors;
@@ -24,7 +25,9 @@ public final class Missing {
      * @param there whether the stage has something to show
      */
     public static VBox instead(Session session, String key, ObservableBooleanValue there) {
-        Button go = Parts.button("next.go", () -> go(session), "primary");
+        Button go = Parts.button("next.go", () -> {}, "primary");
+        go.setOnAction(e ->
+                NextStep.of(session).ifPresent(step -> step.go(session, () -> AskFiles.choose(go, session::open))));
         go.textProperty()
                 .bind(Bindings.createStringBinding(
                         () -> NextStep.of(session).map(NextStep::words).orElse(""),
@@ -67,9 +70,5 @@ public final class Missing {
                                 .map(Parts::sentence)
                                 .collect(Collectors.joining("\n")),
                 session.refusalProperty());
-    }
-
-    private static void go(Session session) {
-        NextStep.of(session).ifPresent(step -> step.go(session));
     }
 }

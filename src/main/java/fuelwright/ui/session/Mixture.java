@@ -26,7 +26,7 @@ public record Mixture(boolean afr, double displayRatio, double targetRatio) {
 
     /** The figure with the sign of what it is. */
     public String words(double lambda) {
-        return afr ? figure(lambda) + " AFR" : "λ " + figure(lambda);
+        return (afr ? "AFR " : "λ ") + figure(lambda);
     }
 
     /** The figure alone. */

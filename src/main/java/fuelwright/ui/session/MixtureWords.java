@@ -25,22 +25,32 @@ public final class MixtureWords {
                         caution.rule(),
                         caution.level(),
                         caution.title(),
-                        of(caution.what(), as),
-                        of(caution.todo(), as),
+                        of(caution, caution.what(), as),
+                        of(caution, caution.todo(), as),
                         caution.cells(),
                         caution.moments(),
                         caution.about())
                 : caution;
     }
 
-    private static String of(String sentence, Mixture as) {
-        return LAMBDA.matcher(sentence).replaceAll(m -> Matcher.quoteReplacement(replaced(m, as)));
+    private static String of(Caution caution, String sentence, Mixture as) {
+        return LAMBDA.matcher(sentence).replaceAll(m -> Matcher.quoteReplacement(replaced(caution, m, as)));
     }
 
     /** With as many decimals as tell what the lambda told: a figure just beyond its limit stays beyond it. */
-    private static String replaced(MatchResult m, Mixture as) {
+    private static String replaced(Caution caution, MatchResult m, Mixture as) {
         String before = m.group(1).equals("lambda ") ? "AFR " : m.group(1);
         int decimals = Math.max(as.decimals(), m.group(2).length() - 3);
-        return before + Figures.plain(Double.parseDouble(m.group(2)) * as.scale(), decimals);
+        return before + Figures.plain(exact(caution, m.group(2)) * as.scale(), decimals);
+    }
+
+    /** The lambda that a rounded figure of a caution stands for: that of one of its moments where it is one. */
+    private static double exact(Caution caution, String rounded) {
+        int decimals = rounded.length() - rounded.indexOf('.') - 1;
+        return caution.moments().stream()
+                .mapToDouble(Caution.Moment::worst)
+                .filter(worst -> Figures.plain(worst, decimals).equals(rounded))
+                .findFirst()
+                .orElse(Double.parseDouble(rounded));
     }
 }

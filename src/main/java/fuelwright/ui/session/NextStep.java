@@ -1,5 +1,7 @@
 package fuelwright.ui.session;
 
+import fuelwright.airflow.Machine;
+import fuelwright.job.Answer;
 import fuelwright.job.Job;
 import fuelwright.safety.Caution;
 import fuelwright.ui.theme.Words;
@@ -12,8 +14,9 @@ import java.util.Optional;
  *
  * @param stage where it is done
  * @param inCheck whether it is done in the handover's check of what was typed
+ * @param opens whether it is done by opening a file
  */
-public record NextStep(Stage stage, String words, boolean inCheck) {
+public record NextStep(Stage stage, String words, boolean inCheck, boolean opens) {
 
     /** The next step; empty while it is being worked out. */
     public static Optional<NextStep> of(Session session) {
@@ -21,17 +24,21 @@ public record NextStep(Stage stage, String words, boolean inCheck) {
         if (!session.question().waitingProperty().get().isEmpty()) {
             return step(Stage.RIDES, "next.which");
         }
+        boolean atMachine = session.stageProperty().get() == Stage.MACHINE;
+        if (job.fuelTable().isEmpty() && !atMachine && job.machine().equals(Machine.unknown())) {
+            return working(session) ? Optional.empty() : step(Stage.MACHINE, "next.machine");
+        }
         if (job.fuelTable().isEmpty()) {
-            return working(session) ? Optional.empty() : step(Stage.TABLES, "next.fuel");
+            return working(session) ? Optional.empty() : opening(Stage.TABLES, "next.fuel");
         }
         if (job.targetTable().isEmpty()) {
-            return step(Stage.TABLES, "next.target");
+            return opening(Stage.TABLES, "next.target");
         }
         if (job.rides().isEmpty()) {
-            return working(session) ? Optional.empty() : step(Stage.RIDES, "next.ride");
+            return working(session) ? Optional.empty() : opening(Stage.RIDES, "next.ride");
         }
         if (!session.refusalProperty().get().isEmpty()) {
-            return step(Stage.RIDES, "next.refused");
+            return refused(session);
         }
         if (session.analysis() == null || session.staleProperty().get()) {
             return Optional.empty();
@@ -41,6 +48,27 @@ public record NextStep(Stage stage, String words, boolean inCheck) {
 
     private static boolean working(Session session) {
         return session.workingProperty().get();
+    }
+
+    /** To where the analysis was refused for; there, to another log, or nowhere. */
+    private static Optional<NextStep> refused(Session session) {
+        Stage place = Unsettled.placeOf(session.refusalProperty().get().get(0));
+        if (session.stageProperty().get() != place) {
+            return step(place, "next.refused");
+        }
+        return place == Stage.RIDES ? opening(place, "next.otherride") : Optional.empty();
+    }
+
+    /**
+     * Goes where it is done.
+     *
+     * @param open asks for files; run where that is what is to be done
+     */
+    public void go(Session session, Runnable open) {
+        go(session);
+        if (opens) {
+            open.run();
+        }
     }
 
     /** Goes where it is done. */
@@ -67,15 +95,18 @@ public record NextStep(Stage stage, String words, boolean inCheck) {
             return step(Stage.CAUTIONS, "next.stops", unanswered);
         }
         boolean stops = !session.analysis().stops().isEmpty();
+        Stage now = session.stageProperty().get();
         if (session.outputs().checkedProperty().get() == session.job()) {
-            return step(Stage.RIDES, stops ? "next.again.stops" : "next.again");
+            return opening(Stage.RIDES, stops ? "next.again.stops" : "next.again");
         }
         if (session.outputs().handedOverProperty().get() == session.job()) {
-            return Optional.of(new NextStep(Stage.HANDOVER, Words.of("next.check"), true));
+            return Optional.of(new NextStep(Stage.HANDOVER, Words.of("next.check"), true, false));
         }
-        Stage now = session.stageProperty().get();
         if (now == Stage.HANDOVER) {
             return step(Stage.HANDOVER, "next.write");
+        }
+        if (stops && !causesFound(session)) {
+            return step(now == Stage.CAUTIONS ? Stage.HANDOVER : Stage.CAUTIONS, "next.cause");
         }
         if (stops || now == Stage.CAUTIONS) {
             return step(Stage.HANDOVER, "next.handover");
@@ -83,7 +114,18 @@ public record NextStep(Stage stage, String words, boolean inCheck) {
         return now == Stage.PROPOSAL ? step(Stage.CAUTIONS, "next.cautions") : step(Stage.PROPOSAL, "next.proposal");
     }
 
+    /** Whether each Stop caution is answered by its cause. */
+    private static boolean causesFound(Session session) {
+        return session.analysis().stops().stream()
+                .allMatch(c -> session.job().answers().stream()
+                        .anyMatch(a -> a.isFor(c) && a.holds(c) && a.kind() == Answer.Kind.CAUSE_FOUND));
+    }
+
+    private static Optional<NextStep> opening(Stage stage, String key) {
+        return Optional.of(new NextStep(stage, Words.of(key), false, true));
+    }
+
     private static Optional<NextStep> step(Stage stage, String key, Object... values) {
-        return Optional.of(new NextStep(stage, Words.of(key, values), false));
+        return Optional.of(new NextStep(stage, Words.of(key, values), false, false));
     }
 }

@@ -58,6 +58,7 @@ public final class RefusedLogs {
     /** The user doesn't want it. */
     public void leave(Refused log) {
         all.remove(log);
+        session.issues().removeIf(i -> i.file().equals(log.name()));
     }
 
     void clear() {

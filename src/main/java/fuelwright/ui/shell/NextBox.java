@@ -17,8 +17,11 @@ final class NextBox extends VBox {
     private final Session session;
     private final Button go = new Button();
 
-    /** @param home takes away what lies over the stages */
-    NextBox(Session session, Runnable home) {
+    /**
+     * @param home takes away what lies over the stages
+     * @param open asks for files
+     */
+    NextBox(Session session, Runnable home, Runnable open) {
         super(4);
         this.session = session;
         Label title = Parts.label(Words.of("next.title"), "rail-word");
@@ -29,7 +32,7 @@ final class NextBox extends VBox {
         go.setId("next-step");
         go.setOnAction(e -> {
             home.run();
-            NextStep.of(session).ifPresent(s -> s.go(session));
+            NextStep.of(session).ifPresent(s -> s.go(session, open));
         });
         getChildren().addAll(title, go);
         setStyle("-fx-padding: 0 4 4 4;");

@@ -66,7 +66,7 @@ public final class Shell {
     public Shell(Session session, Map<Stage, Supplier<StagePane>> makers) {
         this.session = session;
         this.makers = makers;
-        rail = new Rail(session, this::leavePages);
+        rail = new Rail(session, this::leavePages, this::chooseFiles);
         jobActions = new JobActions(session, root);
         collectActions();
         finder = new ActionFinder(actions);
@@ -107,6 +107,9 @@ public final class Shell {
     private void keepOnStage(Node old, Node now) {
         if (now == null) {
             lost = old;
+            if (old != null && !isSeen(old)) {
+                focusStage();
+            }
             return;
         }
         Node before = old == null ? lost : old;
@@ -146,7 +149,7 @@ public final class Shell {
             rail.cover(covered);
         });
         action(name, (KeyCombination) null, page::open);
-        top.addPage(name, page::open);
+        rail.addPage(name, page::open);
     }
 
     private Stream<OverPage> pages() {
@@ -248,6 +251,13 @@ public final class Shell {
                 Words.of("action.picture.copy"),
                 (KeyCombination) null,
                 () -> picture().ifPresent(Picture::copy));
+        for (PageAction page : PageAction.list()) {
+            action(page.name(), (KeyCombination) null, () -> {
+                leavePages();
+                session.stageProperty().set(page.stage());
+                page.press(panes.get(page.stage()));
+            });
+        }
         action(Words.of("action.tour"), (KeyCombination) null, this::beginTour);
         action(Words.of("action.keys"), new KeyCodeCombination(KeyCode.F1), () -> keys.show());
     }

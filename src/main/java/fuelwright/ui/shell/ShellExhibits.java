@@ -57,9 +57,14 @@ public final class ShellExhibits {
 
     private void frame() {
         for (Stage stage : Stage.values()) {
-            add("Rail", stage.words(), new Rail(session(s -> s.stageProperty().set(stage)), () -> {}), 160, 620);
+            add(
+                    "Rail",
+                    stage.words(),
+                    new Rail(session(s -> s.stageProperty().set(stage)), () -> {}, () -> {}),
+                    160,
+                    620);
         }
-        add("NextBox", "empty job", new NextBox(sessions.get(), () -> {}), 160, 0);
+        add("NextBox", "empty job", new NextBox(sessions.get(), () -> {}, () -> {}), 160, 0);
         add("TopBar", "empty job, lambda", new TopBar(sessions.get(), () -> {}, () -> {}, () -> {}, () -> {}), WIDE, 0);
         add(
                 "TopBar",

@@ -36,7 +36,9 @@ final class StatusLine extends HBox {
         stop.setOnAction(e -> session.stageProperty().set(Stage.CAUTIONS));
         bar.progressProperty().bind(session.progressProperty());
         bar.setAccessibleText(Words.of("status.progress"));
-        getChildren().addAll(bar, what, cancel, Parts.gap(), stop);
+        // In front of the words, so that it stays where it is as they change.
+        getChildren().addAll(bar, cancel, what, Parts.gap(), stop);
+        cancel.setId("status-cancel");
         session.workingProperty().addListener((p, old, now) -> refresh());
         session.saidProperty().addListener((p, old, now) -> refresh());
         session.doingProperty().addListener((p, old, now) -> refresh());

@@ -3,15 +3,24 @@ package fuelwright.ui.shell;
 import fuelwright.ui.session.Session;
 import fuelwright.ui.theme.Parts;
 import fuelwright.ui.theme.Words;
+import java.util.List;
 import javafx.beans.binding.Bindings;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
+import javafx.scene.control.MenuButton;
+import javafx.scene.control.MenuItem;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
+import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 
 /** Which job this is, and what counts everywhere: find an action, undo, redo, notation of mixture, looks. */
 final class TopBar extends HBox {
+
+    /** Widths, at normal text, below which words are dropped and the job's buttons become one menu. */
+    private static final double WIDE = 1180;
+
+    private static final double NARROW = 1100;
 
     private final ViewMenu view;
 
@@ -28,28 +37,44 @@ final class TopBar extends HBox {
                         session.jobProperty(),
                         session.desk().unsavedProperty()));
         name.setMinWidth(40);
+        Tooltip whole = new Tooltip();
+        whole.textProperty().bind(name.textProperty());
+        name.setTooltip(whole);
+        Label brand = Parts.label(Words.of("app.name"), "brand");
+        brand.setMinWidth(USE_PREF_SIZE);
         Button undo = Parts.button("top.undo", session::undo, "compact");
         undo.disableProperty().bind(session.canUndoProperty().not());
         Button redo = Parts.button("top.redo", session::redo, "compact");
         redo.disableProperty().bind(session.canRedoProperty().not());
-        getChildren()
-                .addAll(
-                        Parts.label(Words.of("app.name"), "brand"),
-                        name,
-                        Parts.gap(),
-                        Parts.button("top.new", begin, "compact"),
-                        Parts.button("top.open", open, "compact"),
-                        Parts.button("top.save", save, "compact"),
-                        Parts.button("top.find", find, "compact"),
-                        undo,
-                        redo,
-                        notation(session),
-                        view);
+        MenuButton file = new MenuButton(Words.of("top.job"));
+        file.getStyleClass().add("compact");
+        file.setMinWidth(USE_PREF_SIZE);
+        file.setId("top-job");
+        file.getItems().addAll(item("top.new", begin), item("top.open", open), item("top.save", save));
+        List<Button> apart = List.of(
+                Parts.button("top.new", begin, "compact"),
+                Parts.button("top.open", open, "compact"),
+                Parts.button("top.save", save, "compact"));
+        Button finding = Parts.button("top.find", find, "compact");
+        getChildren().addAll(brand, name, Parts.gap(), file);
+        getChildren().addAll(apart);
+        getChildren().addAll(finding, undo, redo, notation(session), view);
+        Runnable fit = () -> {
+            double width = getWidth() / session.textSizeProperty().get().factor();
+            boolean narrow = width > 0 && width < NARROW;
+            Parts.show(file, narrow);
+            apart.forEach(b -> Parts.show(b, !narrow));
+            finding.setText(Words.of(width > 0 && width < WIDE ? "top.find.short" : "top.find"));
+        };
+        widthProperty().addListener((p, old, now) -> fit.run());
+        session.textSizeProperty().addListener((p, old, now) -> fit.run());
+        fit.run();
     }
 
-    /** Names a page in the View menu. */
-    void addPage(String name, Runnable open) {
-        view.addPage(name, open);
+    private static MenuItem item(String key, Runnable action) {
+        MenuItem item = new MenuItem(Words.of(key));
+        item.setOnAction(e -> action.run());
+        return item;
     }
 
     private static HBox notation(Session session) {

@@ -13,18 +13,14 @@ import javafx.scene.control.RadioMenuItem;
 import javafx.scene.control.SeparatorMenuItem;
 import javafx.scene.control.ToggleGroup;
 
-/** What else there is to look at, and how the window looks: pages, theme, text size, units. */
+/** How the window looks: theme, text size, units. */
 final class ViewMenu extends MenuButton {
-
-    private int pages;
 
     ViewMenu(Session session) {
         super(Words.of("view.name"));
         getStyleClass().add("compact");
         setAccessibleText(Words.of("view.words"));
         setMinWidth(USE_PREF_SIZE);
-        section("view.pages");
-        getItems().add(new SeparatorMenuItem());
         section("view.theme");
         choices(session.themeProperty(), Theme.values(), Theme::words);
         getItems().add(new SeparatorMenuItem());
@@ -33,13 +29,6 @@ final class ViewMenu extends MenuButton {
         getItems().add(new SeparatorMenuItem());
         section("view.measures");
         choices(session.measuresProperty(), Measures.values(), Measures::words);
-    }
-
-    /** Adds a page below those that are there. */
-    void addPage(String name, Runnable open) {
-        MenuItem item = new MenuItem(name);
-        item.setOnAction(e -> open.run());
-        getItems().add(1 + pages++, item);
     }
 
     private void section(String key) {

@@ -4,6 +4,7 @@ import fuelwright.table.AxisEdit;
 import fuelwright.ui.theme.Parts;
 import fuelwright.ui.theme.Words;
 import java.util.function.Predicate;
+import javafx.beans.binding.Bindings;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
@@ -15,6 +16,9 @@ import javafx.scene.layout.VBox;
 
 /** What can be done with the selected cells and their breakpoints, and what came of it. */
 final class EditPane extends VBox {
+
+    /** Cells that can be filled from their corners or edges. */
+    private static final int BLOCK = 3;
 
     private final TablesModel model;
     private final TextField amount = new TextField();
@@ -34,23 +38,28 @@ final class EditPane extends VBox {
         colour(said, editor.refusedProperty().get());
         Parts.show(said, !editor.saidProperty().get().isEmpty());
         editor.saidProperty().addListener((p, old, now) -> Parts.show(said, !now.isEmpty()));
+        Label hint = Parts.text(Words.of("tables.edit.select"), "muted", "small");
+        hint.setId("tables-select-hint");
+        Parts.show(hint, model.cellProperty().get() < 0);
+        model.cellProperty().addListener((p, old, now) -> Parts.show(hint, now.intValue() < 0));
         getChildren()
                 .addAll(
                         said,
                         new VBox(
                                 8,
                                 Parts.label(Words.of("tables.edit.cells"), "section"),
+                                hint,
                                 Parts.row(
                                         8,
                                         amount,
-                                        with("tables.edit.fill", amount, editor::fill),
-                                        with("tables.edit.add", amount, editor::add)),
+                                        selected(with("tables.edit.fill", amount, editor::fill), 1),
+                                        selected(with("tables.edit.add", amount, editor::add), 1)),
                                 pairs(
-                                        with("tables.edit.percent", amount, editor::addPercent),
-                                        with("tables.edit.times", amount, editor::times),
-                                        plain("tables.edit.corners", editor::betweenCorners),
-                                        plain("tables.edit.edges", editor::betweenEdges),
-                                        plain("tables.edit.soften", editor::soften))),
+                                        selected(with("tables.edit.percent", amount, editor::addPercent), 1),
+                                        selected(with("tables.edit.times", amount, editor::times), 1),
+                                        selected(plain("tables.edit.corners", editor::betweenCorners), BLOCK),
+                                        selected(plain("tables.edit.edges", editor::betweenEdges), BLOCK),
+                                        selected(plain("tables.edit.soften", editor::soften), 1))),
                         axes(editor),
                         Parts.text(Words.of("tables.edit.keys"), "muted", "small"));
     }
@@ -70,8 +79,8 @@ final class EditPane extends VBox {
                             Parts.row(
                                     4,
                                     with("tables.edit.insert", breakpoint, text -> editor.insert(side, text)),
-                                    with("tables.edit.move", breakpoint, text -> editor.move(side, text)),
-                                    plain("tables.edit.remove", () -> editor.remove(side)))));
+                                    selected(with("tables.edit.move", breakpoint, text -> editor.move(side, text)), 1),
+                                    selected(plain("tables.edit.remove", () -> editor.remove(side)), 1))));
         }
         return box;
     }
@@ -83,6 +92,17 @@ final class EditPane extends VBox {
         field.setTooltip(new Tooltip(Words.of(key + ".tip")));
         field.setPrefColumnCount(8);
         HBox.setHgrow(field, Priority.ALWAYS);
+    }
+
+    /** What changes a selection can be pressed while there is one. */
+    private Button selected(Button button, int least) {
+        button.disableProperty()
+                .bind(Bindings.createBooleanBinding(
+                        () -> model.cellProperty().get() < 0
+                                || least > 1 && model.blockProperty().get().size() < least,
+                        model.cellProperty(),
+                        model.blockProperty()));
+        return button;
     }
 
     private static Button with(String key, TextField field, Predicate<String> edit) {

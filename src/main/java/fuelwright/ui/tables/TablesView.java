@@ -4,6 +4,7 @@ import fuelwright.ui.plot.CurvesPlot;
 import fuelwright.ui.plot.SurfacePlot;
 import fuelwright.ui.theme.AskFiles;
 import fuelwright.ui.theme.Parts;
+import fuelwright.ui.theme.SideBySide;
 import fuelwright.ui.theme.StagePane;
 import fuelwright.ui.theme.Words;
 import java.util.ArrayList;
@@ -18,7 +19,7 @@ import javafx.scene.control.Tooltip;
 import javafx.scene.input.Clipboard;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
-import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
@@ -228,7 +229,7 @@ public final class TablesView implements StagePane {
         AskFiles.choose(root, model.session()::open);
     }
 
-    private FlowPane toolbar() {
+    private Node toolbar() {
         ToggleButton fuel = shows("tables.fuel", TablesModel.Shown.FUEL);
         ToggleButton target = shows("tables.target", TablesModel.Shown.TARGET);
         ToggleButton first = shows("tables.first", TablesModel.Shown.FIRST_RIDE);
@@ -246,13 +247,18 @@ public final class TablesView implements StagePane {
             forms[form.ordinal()].setTooltip(new Tooltip(Words.of(key + ".tip")));
         }
         model.formProperty().addListener((p, old, now) -> forms[now.ordinal()].setSelected(true));
-        return new FlowPane(
-                8,
+        HBox which = Parts.row(
                 8,
                 Parts.choice(new ToggleGroup(), fuel, target, first),
-                Parts.choice(new ToggleGroup(), forms),
-                Parts.choice(new ToggleGroup(), chart, file),
                 Parts.button("tables.open", this::open, "compact"));
+        HBox how = Parts.row(
+                12, quiet(Parts.choice(new ToggleGroup(), forms)), quiet(Parts.choice(new ToggleGroup(), chart, file)));
+        return new SideBySide(which, how);
+    }
+
+    private static HBox quiet(HBox choice) {
+        choice.getStyleClass().add("quiet-choice");
+        return choice;
     }
 
     private ToggleButton shows(String key, TablesModel.Shown shown) {

@@ -2,6 +2,7 @@ package fuelwright.ui.theme;
 
 import fuelwright.unit.Unit;
 import java.util.Locale;
+import java.util.regex.Pattern;
 
 /**
  * The units that measured figures are shown in. Tables keep the units of their file, since what is typed into the hardware must not be
@@ -10,6 +11,8 @@ import java.util.Locale;
 public enum Measures {
     METRIC,
     IMPERIAL;
+
+    private static final Pattern ROAD_SPEED = Pattern.compile("\\b(\\d+(?:\\.\\d+)?) km/h\\b");
 
     public String words() {
         return Words.of("measures." + name().toLowerCase(Locale.ROOT));
@@ -38,5 +41,14 @@ public enum Measures {
     public String figure(Unit canonical, double value, int decimals) {
         Unit shown = of(canonical);
         return Figures.plain(shown.fromCanonical(value), decimals) + " " + shown.symbol();
+    }
+
+    /** A sentence of the layers below with its road speeds in the unit that they are shown in. */
+    public String roadSpeeds(String sentence) {
+        return this == METRIC
+                ? sentence
+                : ROAD_SPEED
+                        .matcher(sentence)
+                        .replaceAll(m -> figure(Unit.KILOMETRE_PER_HOUR, Double.parseDouble(m.group(1)), 0));
     }
 }

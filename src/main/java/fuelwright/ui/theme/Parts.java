@@ -22,6 +22,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import javafx.scene.shape.SVGPath;
 
 /** Small parts that every stage is built of. Spacing is 4, 8, 12 or 16. */
 public final class Parts {
@@ -162,6 +163,14 @@ public final class Parts {
         }
         box.setFocusTraversable(false);
         return box;
+    }
+
+    /** The mark of a file, in front of what is said of one. */
+    public static SVGPath fileMark() {
+        SVGPath mark = new SVGPath();
+        mark.setContent("M1 0.5 H8 L12 4.5 V15.5 H1 Z M8 0.5 V4.5 H12");
+        mark.getStyleClass().add("file-mark");
+        return mark;
     }
 
     /** The heading of a stage: title and one line below. */

@@ -26,6 +26,12 @@ public final class Words {
                 : sentence;
     }
 
+    /** A sentence as it is said on a stage: without the name of that stage, which stands above it. */
+    public static String onStage(int number, String name, String sentence) {
+        String stage = "stage " + number + ", " + name;
+        return inWindow(sentence).replace(stage + ": ", "").replace(" on " + stage, "");
+    }
+
     /**
      * The sentence of that key with its gaps filled.
      *

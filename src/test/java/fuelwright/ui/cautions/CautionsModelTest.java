@@ -138,7 +138,7 @@ class CautionsModelTest {
                 "");
         session.edit(job -> job.withAnswers(List.of(other)));
         assertEquals(
-                "Answered before, but it says something else now. Look again. Then: Seen",
+                "Answered before, but it says something else now. Look again. Then: Noted",
                 CautionsModel.words(model.answer(stop).orElseThrow(), stop));
     }
 

@@ -38,7 +38,7 @@ class EvidenceModelTest {
         model.shownProperty().set(EvidenceMap.Shown.UNSEEN);
         HeatCell drawn = model.mapProperty().get().cells().get(0);
         assertEquals("–", drawn.figure());
-        assertTrue(drawn.words().contains("not seen"), drawn.words());
+        assertTrue(drawn.words().contains("kept out"), drawn.words());
     }
 
     @Test

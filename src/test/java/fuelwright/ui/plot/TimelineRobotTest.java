@@ -119,7 +119,7 @@ class TimelineRobotTest {
         WaitForAsyncUtils.waitForFxEvents();
         assertNotEquals(before, timeline.getAccessibleText());
         assertTrue(timeline.getAccessibleText().contains("Engine"), timeline.getAccessibleText());
-        assertTrue(timeline.getAccessibleText().contains("rpm →"), timeline.getAccessibleText());
+        assertTrue(timeline.getAccessibleText().contains("rpm, expected"), timeline.getAccessibleText());
     }
 
     @Test

@@ -40,4 +40,20 @@ class MixtureWordsTest {
         String scale = "Where the target is lambda 0.87, it reads 1.15";
         assertEquals(scale, shown("mixture-upside-down", scale, AFR));
     }
+
+    @Test
+    void anAfrIsThatOfTheUnroundedLambda() {
+        String what = "Worst: lambda 1.12, limit 1.03";
+        Caution caution = new Caution(
+                "lean-under-load",
+                Caution.Level.STOP,
+                "title",
+                what,
+                "",
+                new TreeSet<>(),
+                List.of(new Caution.Moment(0, "a.csv", 1, 1, 1.1163, 5000, 80)));
+        assertEquals(
+                "Worst: AFR 16.4, limit 15.1", MixtureWords.in(caution, AFR).what());
+        assertEquals("AFR 16.4", AFR.words(1.1163));
+    }
 }

@@ -170,10 +170,10 @@ class SessionTest {
         session.openSample();
         for (Stage stage : Stage.values()) {
             session.stageProperty().set(stage);
-            assertEquals("Answer the Stop caution", next());
+            assertEquals("Read and answer the Stop caution", next());
         }
         session.outputs().export(folder, false, false, files -> {});
-        assertEquals("Answer the Stop caution", next());
+        assertEquals("Read and answer the Stop caution", next());
     }
 
     @Test

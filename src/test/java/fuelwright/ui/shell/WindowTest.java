@@ -361,4 +361,93 @@ class WindowTest {
                 .map(javafx.scene.control.Label::getText)
                 .toList();
     }
+
+    @Test
+    void aStageKeepsItsNumberWhenItIsDone(FxRobot robot) {
+        onWindow(() -> session.checklist().ticked().addAll(List.of("sensor", "balance", "idle", "trims")));
+        Node machine = robot.lookup("#rail-1").query();
+        assertTrue(machine.getStyleClass().contains("done"));
+        List<String> words = labels(machine);
+        assertTrue(words.contains("1") && words.contains("✓"), words.toString());
+    }
+
+    private static List<String> labels(Node node) {
+        return node.lookupAll(".label").stream()
+                .map(n -> ((javafx.scene.control.Label) n).getText())
+                .toList();
+    }
+
+    @Test
+    void theFinderFollowsTheChoiceSaysWhatIsMissingAndKnowsThePages(FxRobot robot) {
+        robot.press(KeyCode.CONTROL).type(KeyCode.K).release(KeyCode.CONTROL);
+        javafx.scene.control.ListView<?> list = robot.lookup("#finder-list").queryListView();
+        for (int i = 0; i < 18; i++) {
+            robot.type(KeyCode.DOWN);
+        }
+        assertEquals(18, list.getSelectionModel().getSelectedIndex());
+        javafx.scene.control.skin.VirtualFlow<?> rows =
+                (javafx.scene.control.skin.VirtualFlow<?>) list.lookup(".virtual-flow");
+        assertTrue(rows.getLastVisibleCell().getIndex() >= 18);
+        assertTrue(rows.getFirstVisibleCell().getIndex() <= 18);
+        robot.write("wxyz");
+        assertFalse(list.isVisible());
+        assertEquals(
+                "Nothing called “wxyz”",
+                robot.lookup("#finder-nothing")
+                        .queryAs(javafx.scene.control.Label.class)
+                        .getText());
+        robot.type(KeyCode.ESCAPE);
+        onWindow(() -> session.cellProperty().set(100));
+        robot.press(KeyCode.CONTROL).type(KeyCode.K).release(KeyCode.CONTROL);
+        robot.write("proposal: hold").type(KeyCode.ENTER);
+        assertEquals(Set.of(100), session.job().proposal().decisions().keySet());
+        robot.press(KeyCode.CONTROL).type(KeyCode.K).release(KeyCode.CONTROL);
+        robot.write("limits").type(KeyCode.ENTER);
+        assertEquals(6, session.stageProperty().get().number());
+    }
+
+    @Test
+    void keysWorkAfterAButtonThatTookItselfAway(FxRobot robot) {
+        onWindow(() -> session.issues().setAll(List.of(fuelwright.issue.Issue.warning("x.csv", 1, 0, "odd", "look"))));
+        robot.clickOn("Dismiss");
+        robot.press(KeyCode.CONTROL).type(KeyCode.DIGIT3).release(KeyCode.CONTROL);
+        assertEquals(3, session.stageProperty().get().number());
+    }
+
+    @Test
+    void aNarrowWindowFoldsTheJobsButtonsIntoOneAndKeepsTheProgramsName(FxRobot robot) {
+        onWindow(() -> stage.setWidth(1280));
+        assertFalse(robot.lookup("#top-job").query().isVisible());
+        onWindow(() -> stage.setWidth(1000));
+        assertTrue(robot.lookup("#top-job").query().isVisible());
+        assertTrue(robot.lookup("Find").tryQuery().isPresent());
+        javafx.scene.control.Label brand = robot.lookup(".brand").queryAs(javafx.scene.control.Label.class);
+        assertTrue(brand.getWidth() >= brand.prefWidth(-1) - 1);
+    }
+
+    @Test
+    void whatCannotBeWrittenSaysWhy(FxRobot robot) {
+        robot.clickOn("#rail-7");
+        assertTrue(robot.lookup("#tick-first").query().isVisible());
+        CheckBox read = robot.lookup("#stops-read").queryAs(CheckBox.class);
+        onWindow(read::fire);
+        assertFalse(robot.lookup("#tick-first").query().isVisible());
+    }
+
+    @Test
+    void buttonsThatChangeASelectionWaitForOne(FxRobot robot) {
+        robot.clickOn("#rail-2");
+        assertTrue(robot.lookup("#tables-edit-fill").query().isDisabled());
+        HeatGrid grid = robot.lookup("#tables-grid").queryAs(HeatGrid.class);
+        robot.clickOn(grid.localToScreen(grid.middleOf(30)));
+        assertFalse(robot.lookup("#tables-edit-fill").query().isDisabled());
+        assertTrue(robot.lookup("#tables-edit-corners").query().isDisabled());
+    }
+
+    @Test
+    void whatIsTickedBeforeTheFirstStartIsKeptWhileTheWindowIsOpen(FxRobot robot) {
+        CheckBox trims = robot.lookup("#check-trims").queryAs(CheckBox.class);
+        onWindow(trims::fire);
+        assertEquals(Set.of("trims"), session.checklist().ticked());
+    }
 }

@@ -42,7 +42,7 @@ class TablesModelTest {
         model.cellProperty().set(0);
         assertEquals("λ 0.98", model.selected().orElseThrow().figure());
         session.afrProperty().set(true);
-        assertEquals("14.4 AFR", model.selected().orElseThrow().figure());
+        assertEquals("AFR 14.4", model.selected().orElseThrow().figure());
         assertEquals("14.4", model.mapProperty().get().cells().get(0).figure());
     }
 
@@ -150,7 +150,7 @@ class TablesModelTest {
         model.cellProperty().set(session.job().fuelTable().orElseThrow().cells() - 1);
         session.edit(job -> job.withDisplayRatio(13.5));
         session.afrProperty().set(true);
-        assertEquals("12.3 AFR", model.selected().orElseThrow().figure(), "in the target's own figures");
+        assertEquals("AFR 12.3", model.selected().orElseThrow().figure(), "in the target's own figures");
         assertTrue(model.targetWords().startsWith("Below 14.1 is rich"), model.targetWords());
         session.afrProperty().set(false);
         assertTrue(model.targetWords().startsWith("Below 1.00 is rich"), model.targetWords());

@@ -84,7 +84,8 @@ class WordsTest {
     @Test
     void numbersAndApostrophesComeOutAsWritten() {
         assertEquals("2 Stop", Words.of("rail.stops", 2));
-        assertTrue(Words.of("status.stops", 1).startsWith("1 Stop caution stands: don't ride"));
+        assertTrue(Words.of("status.stops", 1)
+                .startsWith("1 Stop caution stands: read it before handing over; don't ride"));
         assertTrue(Words.of("status.stops", 2).startsWith("2 Stop cautions stand"));
         assertTrue(Words.of("status.stops.answered", 2).endsWith("don't ride before their causes are dealt with"));
     }
@@ -102,5 +103,13 @@ class WordsTest {
                 .distinct()
                 .toList();
         assertEquals(List.of(), twice);
+    }
+
+    @Test
+    void aStagesNameIsLeftOutOnThatStage() {
+        String said = "name the column (--role \"COLUMN=lambda\")";
+        assertEquals(
+                "name the column (stage 3, Rides: what each column is taken for)", Words.onStage(1, "Machine", said));
+        assertEquals("name the column (what each column is taken for)", Words.onStage(3, "Rides", said));
     }
 }
