@@ -77,6 +77,8 @@ public final class Estimator {
 
     private double[] nuisances;
     private Smoothness smoothness = Smoothness.usual();
+    /** Where a run ended, of this or of the estimator that this one follows; null before any has. */
+    private State ended;
 
     /**
      * @param table the fuel table that is to be corrected
@@ -139,6 +141,43 @@ public final class Estimator {
         this.halfBandwidth = halfBandwidth(table);
     }
 
+    /** The same rides with other readings kept out. */
+    private Estimator(Estimator like, List<Source> sources) {
+        this.table = like.table;
+        this.off = like.off;
+        this.delivered = like.delivered;
+        this.redlineRpm = like.redlineRpm;
+        for (int i = 0; i < sources.size(); i++) {
+            readings.add(like.readings.get(i).rescreened(sources.get(i).screened()));
+            noise.add(NoiseModel.start());
+        }
+        this.all = like.all;
+        this.some = like.some;
+        this.few = like.few;
+        this.priors = like.priors;
+        this.prior = priors.apply(delivered);
+        this.order = like.order;
+        this.crowding = Crowding.none(table.cells());
+        this.cells = prior.means(1);
+        this.nuisances = kept(Nuisance.starts());
+        this.smoothness = off.contains(Part.NEIGHBOURS) ? Smoothness.alone() : Smoothness.usual();
+        this.halfBandwidth = like.halfBandwidth;
+        this.ended = like.ended;
+    }
+
+    /**
+     * An estimator as new for the same rides, tables and machine, where only what counts has changed: what was worked out of the rides themselves
+     * is shared, and {@link #first} starts from where this one ended. Holds on to no sums.
+     *
+     * @param sources the same rides in the same order
+     */
+    public Estimator rescreened(List<Source> sources) {
+        if (sources.size() != readings.size()) {
+            throw new IllegalArgumentException("sources: " + sources.size() + " must be " + readings.size());
+        }
+        return new Estimator(this, sources);
+    }
+
     private static int halfBandwidth(Table table) {
         return CoarseTable.isNeeded(table) ? 2 * table.load().size() : table.cells() - 1;
     }
@@ -179,6 +218,14 @@ public final class Estimator {
         Sums last = total(blocks);
         posterior = smoothness.posterior(last, cells, nuisances, table, prior);
         pace.step();
+        Estimate made = made(last, tipIn.made());
+        State now = state();
+        ended = new State(
+                posterior.cells(), kept(posterior.nuisances()), now.prior, now.noise, now.smoothness, now.crowding);
+        return made;
+    }
+
+    private Estimate made(Sums last, TipIn tipIn) {
         return new Estimate(
                 table,
                 order.toTable(posterior.cells()),
@@ -186,8 +233,32 @@ public final class Estimator {
                 order.toTable(last.independentReadings),
                 order.toTable(leftOver(last)),
                 EstimateWords.sensorFit(Nuisance.sensor(nuisances), posterior),
-                tipIn.made(),
+                tipIn,
                 EstimateWords.remarks(readings, noise, smoothness, crowding, prior));
+    }
+
+    /**
+     * A first answer for rides of which other readings count than when a run ended: all readings weighed anew, cells, delay, lag and the rest
+     * solved for with their uncertainties, from where that run ended. Noise, crowding and smoothness stay as they were, and so does what was
+     * seen of throttle openings. What {@link #run} gives afterwards is the same as without.
+     *
+     * @param before what that run gave
+     * @param heard goes from 0 to 1 meanwhile
+     */
+    public Estimate first(Estimate before, Pace heard) {
+        if (ended == null) {
+            throw new IllegalStateException("no run has ended");
+        }
+        State start = state();
+        pace = heard;
+        take(ended);
+        pace.next(1, steps(all));
+        Sums sums = sums(all, nuisances);
+        posterior = smoothness.posterior(sums, cells, nuisances, table, prior);
+        Estimate first = made(sums, before.tipIn());
+        posterior = null;
+        take(start);
+        return first;
     }
 
     /** The mean residual of the readings at each cell after the last step, less its standard error, where that is lean. */

@@ -68,6 +68,27 @@ final class Readings {
         }
     }
 
+    private Readings(Readings like, ScreenedRide screened) {
+        this.screened = screened;
+        this.track = like.track;
+        this.delivered = like.delivered;
+        this.load = like.load;
+        this.commanded = like.commanded;
+        this.reading = like.reading;
+        this.warmUp = like.warmUp;
+        this.measured = like.measured;
+        this.timesPressure = like.timesPressure;
+        this.flowGPerS = like.flowGPerS;
+    }
+
+    /** The same ride with other readings kept out. */
+    Readings rescreened(ScreenedRide other) {
+        if (other.ride() != track.ride) {
+            throw new IllegalArgumentException("other: " + other.ride().name() + " is another ride");
+        }
+        return new Readings(this, other);
+    }
+
     /**
      * @param madeWith the fuel table that was in the control unit
      * @param targetLambda target, as lambda

@@ -3,6 +3,7 @@ package fuelwright.work;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.function.Supplier;
 
 /**
@@ -26,8 +27,33 @@ final class Memo {
         }
     }
 
+    private final boolean keeps;
     private final Map<Key<?>, Entry> entries = new HashMap<>();
     private long analyses;
+
+    /** Nothing is known yet. */
+    Memo() {
+        this(true);
+    }
+
+    private Memo(boolean keeps) {
+        this.keeps = keeps;
+    }
+
+    /** For one analysis, after which nobody asks again: everything is made when it is asked for, and nothing held on to. */
+    static Memo none() {
+        return new Memo(false);
+    }
+
+    /** Whether what is made is kept for later. */
+    boolean keeps() {
+        return keeps;
+    }
+
+    /** The result for a key where it is known. */
+    synchronized <T> Optional<T> known(Key<T> key) {
+        return Optional.ofNullable(entries.get(key)).map(Memo::valueOf);
+    }
 
     /** The result for a key: the one that is known, or a new one. */
     <T> T of(Key<T> key, Supplier<T> make) {
@@ -40,6 +66,9 @@ final class Memo {
         }
         T made = Objects.requireNonNull(make.get());
         synchronized (this) {
+            if (!keeps) {
+                return made;
+            }
             Entry entry = new Entry(made);
             entry.lastUsed = analyses;
             entries.put(key, entry);
