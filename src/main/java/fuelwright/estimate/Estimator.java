@@ -77,7 +77,7 @@ public final class Estimator {
 
     private double[] nuisances;
     private Smoothness smoothness = Smoothness.usual();
-    /** Where a run ended, of this or of the estimator that this one follows; null before any has. */
+    /** What the last sums of a run were made around, of this or of the estimator that this one follows; null before any has ended. */
     private State ended;
 
     /**
@@ -219,9 +219,7 @@ public final class Estimator {
         posterior = smoothness.posterior(last, cells, nuisances, table, prior);
         pace.step();
         Estimate made = made(last, tipIn.made());
-        State now = state();
-        ended = new State(
-                posterior.cells(), kept(posterior.nuisances()), now.prior, now.noise, now.smoothness, now.crowding);
+        ended = state();
         return made;
     }
 
@@ -239,8 +237,8 @@ public final class Estimator {
 
     /**
      * A first answer for rides of which other readings count than when a run ended: all readings weighed anew, cells, delay, lag and the rest
-     * solved for with their uncertainties, from where that run ended. Noise, crowding and smoothness stay as they were, and so does what was
-     * seen of throttle openings. What {@link #run} gives afterwards is the same as without.
+     * solved for with their uncertainties, by the last step of that run. Noise, crowding and smoothness stay as they were, and so does what was
+     * seen of throttle openings: where no other reading counts, it is the same answer. What {@link #run} gives afterwards is the same as without.
      *
      * @param before what that run gave
      * @param heard goes from 0 to 1 meanwhile
@@ -397,7 +395,7 @@ public final class Estimator {
         return parts.stream().flatMap(List::stream).mapToLong(Stretch::rows).sum();
     }
 
-    /** Plain cell means of the same readings, for comparison. */
+    /** Plain cell means of the same readings, for comparison. May be asked for beside everything else. */
     public CellMeans means() {
         CellMeansMaker maker = new CellMeansMaker(delivered);
         readings.forEach(maker::add);

@@ -108,7 +108,7 @@ public record ClosedLoopSign(int stretches, double lightLog, double scatterLog, 
 
     private static double median(double[] values, int count) {
         double[] sorted = Arrays.copyOf(values, count);
-        Arrays.sort(sorted);
+        Arrays.parallelSort(sorted);
         return sorted[count / 2];
     }
 }

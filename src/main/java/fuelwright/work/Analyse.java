@@ -34,6 +34,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.concurrent.CompletableFuture;
 
 /** The whole computation: job in, {@link Analysis} out. Pure: the same job gives the same analysis. */
 public final class Analyse {
@@ -298,9 +299,10 @@ public final class Analyse {
     private static Fit fit(FitKey of, Footing footing, boolean kept, Progress progress, Cancellation cancellation) {
         Estimator estimator = footing.estimator(of.sources)
                 .orElseGet(() -> new Estimator(of.fuel, of.target, of.sources, of.machine, of.deadTimeMs));
+        CompletableFuture<CellMeans> beside = CompletableFuture.supplyAsync(estimator::means);
         Estimate estimate =
                 estimator.run(pace(progress, cancellation, FITTING, CHECKING, "fitting", "checking on parts left out"));
-        CellMeans means = estimator.means();
+        CellMeans means = beside.join();
         HighLoad highLoad = highLoad(of.machine, of.fuel, of.target, of.sources);
         cancellation.check();
         Validation validation = estimator.validate();

@@ -41,7 +41,8 @@ import java.util.stream.IntStream;
  * @param cautions worst first
  * @param hardware what goes into the tuning hardware, where it doesn't take the table as it is
  * @param settled false for a first answer while the whole one is worked out ({@link Workbench#first}): its screens, estimate and proposal are
- *     those of the job, but its cautions, validation and next ride are still those from before the change. It must not leave the program
+ *     those of the job, its cautions still those from before the change, and validation, next ride and ride to ride aren't there yet. It must
+ *     not leave the program
  */
 public record Analysis(
         Job job,

@@ -3,6 +3,7 @@ package fuelwright.work;
 import fuelwright.estimate.CellMeans;
 import fuelwright.estimate.Estimate;
 import fuelwright.estimate.Estimator;
+import fuelwright.estimate.NextRide;
 import fuelwright.estimate.Pace;
 import fuelwright.estimate.Proposal;
 import fuelwright.estimate.ProposalMaker;
@@ -11,6 +12,7 @@ import fuelwright.job.Job;
 import fuelwright.screen.ScreenedRide;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 
 /** What the last analysis of some rides and tables leaves for the next one, in which other readings count. Thread-safe. */
 final class Footing {
@@ -49,8 +51,9 @@ final class Footing {
             Job job, List<Estimator.Source> sources, Estimator next, Analysis last, Cancellation cancellation) {
         List<ScreenedRide> screened =
                 sources.stream().map(Estimator.Source::screened).toList();
+        CompletableFuture<CellMeans> beside = CompletableFuture.supplyAsync(next::means);
         Estimate estimate = next.first(last.estimate(), new Pace(share -> cancellation.check()));
-        CellMeans means = next.means();
+        CellMeans means = beside.join();
         cancellation.check();
         Proposal proposal = ProposalMaker.make(estimate, means, last.highLoad(), Analyse.rules(job));
         Optional<HardwareTable> hardware = HardwareTable.of(
@@ -67,8 +70,8 @@ final class Footing {
                 means,
                 estimate,
                 proposal,
-                last.validation(),
-                last.nextRide(),
+                Optional.empty(),
+                NextRide.none(),
                 Optional.empty(),
                 last.cautions(),
                 hardware,

@@ -20,10 +20,13 @@ final class Memo {
 
     private static final class Entry {
         final Object value;
+        final long made;
         long lastUsed;
 
-        Entry(Object value) {
+        Entry(Object value, long made) {
             this.value = value;
+            this.made = made;
+            this.lastUsed = made;
         }
     }
 
@@ -69,9 +72,7 @@ final class Memo {
             if (!keeps) {
                 return made;
             }
-            Entry entry = new Entry(made);
-            entry.lastUsed = analyses;
-            entries.put(key, entry);
+            entries.put(key, new Entry(made, analyses));
         }
         return made;
     }
@@ -80,6 +81,11 @@ final class Memo {
     @SuppressWarnings("unchecked")
     private static <T> T valueOf(Entry entry) {
         return (T) entry.value;
+    }
+
+    /** Forgets what was made for analyses that never ended: of a slider's many positions only the newest counts. */
+    synchronized void forgetTried() {
+        entries.values().removeIf(e -> e.made == analyses);
     }
 
     /** To be called after each analysis. */

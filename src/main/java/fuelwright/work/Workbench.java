@@ -36,6 +36,7 @@ public final class Workbench {
      * @throws Cancellation.CancelledException if it isn't wanted any more
      */
     public Optional<Analysis> first(Job job, Cancellation cancellation) {
+        memo.forgetTried();
         return Analyse.first(job, memo, longRows, cancellation);
     }
 

@@ -47,7 +47,7 @@ public final class FirstAnswers {
         System.out.println(name
                 + ": readings that count before and after; first answer and whole apart, and what the change changed:");
         System.out.println(
-                "  shortfall of all cells median, of ridden cells most, %, and in their own ±; proposal of all cells most, %");
+                "  shortfall of all cells median, of ridden cells most, %, of all cells most in its own ±; proposal of all cells most, %");
         for (Map.Entry<String, UnaryOperator<ScreenSettings>> change : CHANGES.entrySet()) {
             Workbench workbench = new Workbench(0);
             Analysis before = workbench
@@ -78,9 +78,9 @@ public final class FirstAnswers {
         for (int c = 0; c < apart.length; c++) {
             apart[c] = 100
                     * Math.abs(one.estimate().logFactor(c) - whole.estimate().logFactor(c));
+            relative = Math.max(relative, apart[c] / 100 / whole.estimate().logUncertainty(c));
             if (whole.estimate().independentReadings(c) >= Standing.THIN_READINGS) {
                 ridden = Math.max(ridden, apart[c]);
-                relative = Math.max(relative, apart[c] / 100 / whole.estimate().logUncertainty(c));
             }
             double share = one.proposal().corrected().at(c)
                     / whole.proposal().corrected().at(c);

@@ -144,6 +144,24 @@ class WorkbenchTest {
     }
 
     @Test
+    void whereNoOtherReadingCountsTheFirstAnswerIsTheWholeOne() {
+        Workbench workbench = new Workbench(0);
+        Analysis before = analysed(workbench, SAMPLE);
+        assertEquals(
+                0,
+                before.screened().stream().mapToInt(s -> s.count(Screen.SPIKE)).sum());
+        Job same = SAMPLE.withScreens(SAMPLE.screens().with(Screen.SPIKE, false));
+        Analysis first = workbench.first(same, Cancellation.NEVER).orElseThrow();
+        for (int c = 0; c < before.estimate().table().cells(); c++) {
+            // Added up in other parts: rounding only.
+            assertEquals(before.estimate().logFactor(c), first.estimate().logFactor(c), 1e-9);
+            assertEquals(before.estimate().logUncertainty(c), first.estimate().logUncertainty(c), 1e-9);
+            assertEquals(
+                    before.proposal().cell(c).after(), first.proposal().cell(c).after(), 1e-9);
+        }
+    }
+
+    @Test
     void thereIsAFirstAnswerOnlyWhereItSavesWaiting() {
         Job other = SAMPLE.withScreens(SAMPLE.screens().withCoolantAtLeast(82));
         Workbench fresh = new Workbench(0);
