@@ -2,6 +2,8 @@ package fuelwright.estimate;
 
 import fuelwright.ride.Ride;
 import fuelwright.table.Axis;
+import java.util.ArrayList;
+import java.util.List;
 
 /**
  * The mixture readings of one sensor, moved back to the moment at which they were burnt: the reading at time t belongs to t − delay,
@@ -9,6 +11,8 @@ import fuelwright.table.Axis;
  * lies before the segment's start, are left out. Immutable.
  */
 public final class BurntTrace {
+
+    private static final int PART_ROWS = 1 << 16;
 
     private final int size;
     private final int[] rows;
@@ -31,23 +35,56 @@ public final class BurntTrace {
         barometerKpa = new double[n];
         load = loadKind == Axis.Kind.THROTTLE ? throttlePercent : pressureKpa;
         double[] flowGPerS = flow.gramsPerSecond(track.speedRpm, track.load(loadKind));
+        List<int[]> parts = parts(track.segmentStarts);
+        int[] found = parts.parallelStream()
+                .mapToInt(p ->
+                        read(track, reading, new Moment(track, flowGPerS, model, p[0], p[1]).near(p[2]), p[2], p[3]))
+                .toArray();
         int count = 0;
-        for (int s = 0; s + 1 < track.segmentStarts.length; s++) {
-            Moment moment = new Moment(track, flowGPerS, model, track.segmentStarts[s], track.segmentStarts[s + 1]);
-            for (int row = track.segmentStarts[s]; row < track.segmentStarts[s + 1]; row++) {
-                if (!Double.isNaN(reading[row]) && moment.goTo(row)) {
-                    rows[count] = row;
-                    burntS[count] = moment.burntS();
-                    lambda[count] = reading[row];
-                    speedRpm[count] = moment.interpolate(track.speedRpm);
-                    throttlePercent[count] = moment.interpolate(track.throttlePercent);
-                    pressureKpa[count] = moment.interpolate(track.pressureKpa);
-                    barometerKpa[count] = moment.interpolate(track.barometerKpa);
-                    count++;
-                }
-            }
+        for (int i = 0; i < found.length; i++) {
+            move(parts.get(i)[2], count, found[i]);
+            count += found[i];
         }
         size = count;
+    }
+
+    /** Rows that are read together: start and end of the segment, first row, one past the last. */
+    private static List<int[]> parts(int[] segmentStarts) {
+        List<int[]> parts = new ArrayList<>();
+        for (int s = 0; s + 1 < segmentStarts.length; s++) {
+            for (int from = segmentStarts[s]; from < segmentStarts[s + 1]; from += PART_ROWS) {
+                int to = Math.min(segmentStarts[s + 1], from + PART_ROWS);
+                parts.add(new int[] {segmentStarts[s], segmentStarts[s + 1], from, to});
+            }
+        }
+        return parts;
+    }
+
+    /** Puts the readings of some rows where the first of these rows is; how many there are. */
+    private int read(RideTrack track, double[] reading, Moment moment, int from, int to) {
+        int at = from;
+        for (int row = from; row < to; row++) {
+            if (!Double.isNaN(reading[row]) && moment.goTo(row)) {
+                rows[at] = row;
+                burntS[at] = moment.burntS();
+                lambda[at] = reading[row];
+                speedRpm[at] = moment.interpolate(track.speedRpm);
+                throttlePercent[at] = moment.interpolate(track.throttlePercent);
+                pressureKpa[at] = moment.interpolate(track.pressureKpa);
+                barometerKpa[at] = moment.interpolate(track.barometerKpa);
+                at++;
+            }
+        }
+        return at - from;
+    }
+
+    private void move(int from, int to, int count) {
+        if (from != to) {
+            System.arraycopy(rows, from, rows, to, count);
+            for (double[] column : List.of(burntS, lambda, speedRpm, throttlePercent, pressureKpa, barometerKpa)) {
+                System.arraycopy(column, from, column, to, count);
+            }
+        }
     }
 
     /**

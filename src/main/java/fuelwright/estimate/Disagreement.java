@@ -65,6 +65,25 @@ final class Disagreement {
         }
     }
 
+    /** What was disputed in an earlier estimate of the same rides. */
+    static Disagreement asIn(Estimate before, CellOrder order) {
+        int count = before.table().cells();
+        double[] uncertainties = new double[count];
+        double[] richest = new double[count];
+        for (int c = 0; c < count; c++) {
+            if (before.isDisputed(c)) {
+                uncertainties[c] = before.logUncertainty(c);
+                richest[c] = before.leftOver(c);
+            }
+        }
+        return new Disagreement(order.fromTable(uncertainties), order.fromTable(richest));
+    }
+
+    private Disagreement(double[] uncertainties, double[] richest) {
+        this.uncertainties = uncertainties;
+        this.richest = richest;
+    }
+
     /** Least standard error of each cell, ln; 0 where the parts agree. */
     double[] uncertainties() {
         return uncertainties.clone();

@@ -84,6 +84,8 @@ public final class Estimator {
     private double[] nuisances;
     private boolean forecastLeftOut;
     private Smoothness smoothness = Smoothness.usual();
+    /** What the last sums of a run were made around, of this or of the estimator that this one follows; null before any has ended. */
+    private State ended;
 
     /**
      * @param table the fuel table that is to be corrected
@@ -149,6 +151,43 @@ public final class Estimator {
         this.halfBandwidth = halfBandwidth(table);
     }
 
+    /** The same rides with other readings kept out. */
+    private Estimator(Estimator like, List<Source> sources) {
+        this.table = like.table;
+        this.off = like.off;
+        this.delivered = like.delivered;
+        this.redlineRpm = like.redlineRpm;
+        for (int i = 0; i < sources.size(); i++) {
+            readings.add(like.readings.get(i).rescreened(sources.get(i).screened()));
+            noise.add(NoiseModel.start());
+        }
+        this.all = like.all;
+        this.some = like.some;
+        this.few = like.few;
+        this.priors = like.priors;
+        this.prior = priors.apply(delivered);
+        this.order = like.order;
+        this.crowding = Crowding.none(table.cells());
+        this.cells = prior.means(1);
+        this.nuisances = kept(Nuisance.starts());
+        this.smoothness = off.contains(Part.NEIGHBOURS) ? Smoothness.alone() : Smoothness.usual();
+        this.halfBandwidth = like.halfBandwidth;
+        this.ended = like.ended;
+    }
+
+    /**
+     * An estimator as new for the same rides, tables and machine, where only what counts has changed: what was worked out of the rides themselves
+     * is shared, and {@link #first} starts from where this one ended. Holds on to no sums.
+     *
+     * @param sources the same rides in the same order
+     */
+    public Estimator rescreened(List<Source> sources) {
+        if (sources.size() != readings.size()) {
+            throw new IllegalArgumentException("sources: " + sources.size() + " must be " + readings.size());
+        }
+        return new Estimator(this, sources);
+    }
+
     private static int halfBandwidth(Table table) {
         return CoarseTable.isNeeded(table) ? 2 * table.load().size() : table.cells() - 1;
     }
@@ -190,7 +229,12 @@ public final class Estimator {
         Sums last = total(blocks);
         posterior = smoothness.posterior(last, cells, nuisances, table, prior);
         pace.step();
-        Disagreement disagreement = disagreement();
+        Estimate made = made(last, tipIn.made(), disagreement());
+        ended = state();
+        return made;
+    }
+
+    private Estimate made(Sums last, TipIn tipIn, Disagreement disagreement) {
         return new Estimate(
                 table,
                 order.toTable(posterior.cells()),
@@ -199,7 +243,7 @@ public final class Estimator {
                 order.toTable(last.independentReadings),
                 order.toTable(leftOver(last, disagreement.richest())),
                 EstimateWords.sensorFit(Nuisance.sensor(nuisances), posterior),
-                tipIn.made(),
+                tipIn,
                 forecastLeftOut,
                 EstimateWords.remarks(readings, noise, smoothness, crowding, prior, posterior));
     }
@@ -216,6 +260,30 @@ public final class Estimator {
 
     /** A part of one ride. */
     private record Chunk(int ride, Sums sums) {}
+
+    /**
+     * A first answer for rides of which other readings count than when a run ended: all readings weighed anew, cells, delay, lag and the rest
+     * solved for with their uncertainties, by the last step of that run. Noise, crowding and smoothness stay as they were, and so does what was
+     * seen of throttle openings: where no other reading counts, it is the same answer. What {@link #run} gives afterwards is the same as without.
+     *
+     * @param before what that run gave
+     * @param heard goes from 0 to 1 meanwhile
+     */
+    public Estimate first(Estimate before, Pace heard) {
+        if (ended == null) {
+            throw new IllegalStateException("no run has ended");
+        }
+        State start = state();
+        pace = heard;
+        take(ended);
+        pace.next(1, steps(all));
+        Sums sums = sums(all, nuisances);
+        posterior = smoothness.posterior(sums, cells, nuisances, table, prior);
+        Estimate first = made(sums, before.tipIn(), Disagreement.asIn(before, order));
+        posterior = null;
+        take(start);
+        return first;
+    }
 
     /**
      * The mean residual of the readings at each cell after the last step, less its standard error, where that is lean; at least what the
@@ -376,7 +444,7 @@ public final class Estimator {
         return parts.stream().flatMap(List::stream).mapToLong(Stretch::rows).sum();
     }
 
-    /** Plain cell means of the same readings, for comparison. */
+    /** Plain cell means of the same readings, for comparison. May be asked for beside everything else. */
     public CellMeans means() {
         CellMeansMaker maker = new CellMeansMaker(delivered);
         readings.forEach(maker::add);

@@ -131,6 +131,10 @@ final class EvidencePass {
         private final Moment between;
         private final double[] deliveredCells;
         private final boolean sameAxes;
+        private final AxisCursor onSpeed = new AxisCursor(current.speed());
+        private final AxisCursor onLoad = new AxisCursor(current.load());
+        private final int speeds = current.speed().size();
+        private final int loads = current.load().size();
         private final LagFilter lag = new LagFilter(current.cells());
         private final LagFilter slower = new LagFilter(0);
         private final LagFilter film = new LagFilter(0);
@@ -293,7 +297,7 @@ final class EvidencePass {
             }
             int[] corners = point.cells;
             double[] shares = point.shares;
-            Bilinear.locate(current.speed(), current.load(), rpm, load, corners, shares);
+            locate(rpm, load, corners, shares);
             point.corner = corners[0];
             point.across = shares[1] + shares[3];
             point.up = shares[2] + shares[3];
@@ -315,6 +319,25 @@ final class EvidencePass {
             point.cut = track.fuelCut[at.row()];
             point.injected = point.cut ? 0 : point.fuel;
             return true;
+        }
+
+        /** As {@link Bilinear#locate}. */
+        private void locate(double rpm, double load, int[] corners, double[] shares) {
+            double p = onSpeed.position(rpm);
+            double q = onLoad.position(load);
+            int i = Math.min((int) p, speeds - 2);
+            int j = Math.min((int) q, loads - 2);
+            double f = p - i;
+            double g = q - j;
+            int first = j * speeds + i;
+            corners[0] = first;
+            corners[1] = first + 1;
+            corners[2] = first + speeds;
+            corners[3] = first + speeds + 1;
+            shares[0] = (1 - f) * (1 - g);
+            shares[1] = f * (1 - g);
+            shares[2] = (1 - f) * g;
+            shares[3] = f * g;
         }
 
         private double deliveredAt(double rpm, double load) {

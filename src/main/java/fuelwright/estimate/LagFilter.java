@@ -46,14 +46,34 @@ final class LagFilter {
         return carry * state + before * x0 + now * x1;
     }
 
-    /** One update of the shares: four cells before, four now; cells may repeat. */
+    /** One update of the shares: four cells before, four now. */
     void nextShares(int[] cells0, double[] shares0, int[] cells1, double[] shares1) {
         for (int i = 0; i < count; i++) {
             shares[i] *= carry;
         }
-        addAll(cells0, shares0, before);
-        addAll(cells1, shares1, now);
+        if (!addInPlace(cells0, shares0, cells1, shares1)) {
+            addAll(cells0, shares0, before);
+            addAll(cells1, shares1, now);
+        }
         prune();
+    }
+
+    /** Where the four cells are the same before and now, and all have a share already: the usual case by far. */
+    private boolean addInPlace(int[] cells0, double[] shares0, int[] cells1, double[] shares1) {
+        int a = slotOfCell[cells1[0]];
+        int b = slotOfCell[cells1[1]];
+        int c = slotOfCell[cells1[2]];
+        int d = slotOfCell[cells1[3]];
+        boolean same =
+                cells0[0] == cells1[0] && cells0[1] == cells1[1] && cells0[2] == cells1[2] && cells0[3] == cells1[3];
+        if (!same || (a | b | c | d) < 0) {
+            return false;
+        }
+        shares[a] = shares[a] + before * shares0[0] + now * shares1[0];
+        shares[b] = shares[b] + before * shares0[1] + now * shares1[1];
+        shares[c] = shares[c] + before * shares0[2] + now * shares1[2];
+        shares[d] = shares[d] + before * shares0[3] + now * shares1[3];
+        return true;
     }
 
     /** Forgets the past: the output is the input now. */

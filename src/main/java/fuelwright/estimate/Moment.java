@@ -33,6 +33,12 @@ final class Moment {
         this.left = from;
     }
 
+    /** The same, for rows from {@code row} on: looks there first. */
+    Moment near(int row) {
+        left = row;
+        return this;
+    }
+
     /** Goes to the burnt moment of a row's reading; false where it lies before the segment or engine speed or load is missing. */
     boolean goTo(int row) {
         double t = timeS[row];

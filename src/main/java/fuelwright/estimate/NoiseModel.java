@@ -54,13 +54,15 @@ record NoiseModel(double still, double moving, double correlationS) {
         if (residuals.length < 20) {
             return start();
         }
-        double calm = quantile(films, 0.5);
+        double[] sortedFilms = films.clone();
+        Arrays.parallelSort(sortedFilms);
+        double calm = quantileOf(sortedFilms, 0.5);
         double still = Math.max(LEAST_STILL, scale(residuals, films, -1, calm));
-        double lively = quantile(films, 0.9);
+        double lively = quantileOf(sortedFilms, 0.9);
         double moving = 0.05;
         if (lively > 1e-6) {
             double there = scale(residuals, films, lively, Double.POSITIVE_INFINITY);
-            double typical = quantile(films, 0.95);
+            double typical = quantileOf(sortedFilms, 0.95);
             moving = Math.max(moving, Math.sqrt(Math.max(0, there * there - still * still)) / typical);
         }
         NoiseModel model = new NoiseModel(still, Math.min(moving, 2), 1);
@@ -68,9 +70,7 @@ record NoiseModel(double still, double moving, double correlationS) {
                 model.still, model.moving, Math.max(leastCorrelationS, model.correlation(residuals, films, stepsS)));
     }
 
-    private static double quantile(double[] values, double q) {
-        double[] sorted = values.clone();
-        Arrays.sort(sorted);
+    private static double quantileOf(double[] sorted, double q) {
         return sorted[(int) Math.min(sorted.length - 1, q * sorted.length)];
     }
 
@@ -83,7 +83,9 @@ record NoiseModel(double still, double moving, double correlationS) {
                 size[count++] = Math.abs(residuals[i]);
             }
         }
-        return count == 0 ? 0 : MAD_TO_SD * quantile(Arrays.copyOf(size, count), 0.5);
+        double[] sorted = Arrays.copyOf(size, count);
+        Arrays.parallelSort(sorted);
+        return count == 0 ? 0 : MAD_TO_SD * quantileOf(sorted, 0.5);
     }
 
     /** Integrated autocorrelation time of the standardised, clipped residuals: summed until it first falls below a tenth. */

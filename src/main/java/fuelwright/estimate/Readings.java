@@ -34,11 +34,8 @@ final class Readings {
     final double[] reading;
     /** Warm-up enrichment that may be left, in units of {@link Nuisance#WARM_UP}. */
     final double[] warmUp;
-    /** Lambda that the control unit meant to reach; NaN where that wasn't logged. */
-    private final double[] unitsCommand;
-
-    /** ln of the target lambda. */
-    private final double[] target;
+    /** How much richer than the target the control unit asked for, ln, 0 where it asked for no more; empty where that wasn't logged. */
+    private final double[] commandRicher;
     /** Whether lambda was measured; otherwise the trims are the reading, with neither delay nor lag. */
     final boolean measured;
     /** Whether delivered fuel is to be multiplied by manifold pressure to give fuel per cycle. */
@@ -61,19 +58,41 @@ final class Readings {
         this.commanded = new double[n];
         double[] lnTrims = lnTrims(track);
         double[] targetLoad = track.load(targetLambda.load().kind());
-        target = new double[n];
+        double[] target = new double[n];
         Arrays.parallelSetAll(target, i -> Math.log(targetLambda.value(track.speedRpm[i], targetLoad[i])));
         Arrays.parallelSetAll(commanded, i -> target[i] - lnTrims[i]);
         this.reading = screened.ride().mixture().map(Column::toArray).orElse(target);
         if (measured) {
             Arrays.parallelSetAll(reading, i -> reading[i] > 0 ? Math.log(reading[i]) : Double.NaN);
         }
-        this.unitsCommand = track.bridged(Role.COMMANDED_LAMBDA);
+        this.commandRicher = commandRicher(track, target);
         this.warmUp = new double[n];
         double[] coolantC = track.bridged(Role.COOLANT);
         for (int i = 0; i < n; i++) {
             warmUp[i] = Double.isNaN(coolantC[i]) ? 0 : Math.max(0, (WARM_C - coolantC[i]) / WARM_UNIT_K);
         }
+    }
+
+    private Readings(Readings like, ScreenedRide screened) {
+        this.screened = screened;
+        this.track = like.track;
+        this.delivered = like.delivered;
+        this.load = like.load;
+        this.commanded = like.commanded;
+        this.reading = like.reading;
+        this.warmUp = like.warmUp;
+        this.commandRicher = like.commandRicher;
+        this.measured = like.measured;
+        this.timesPressure = like.timesPressure;
+        this.flowGPerS = like.flowGPerS;
+    }
+
+    /** The same ride with other readings kept out. */
+    Readings rescreened(ScreenedRide other) {
+        if (other.ride() != track.ride) {
+            throw new IllegalArgumentException("other: " + other.ride().name() + " is another ride");
+        }
+        return new Readings(this, other);
     }
 
     /**
@@ -98,14 +117,23 @@ final class Readings {
         return both;
     }
 
+    private static double[] commandRicher(RideTrack track, double[] target) {
+        if (track.ride.channel(Role.COMMANDED_LAMBDA).isEmpty()) {
+            return new double[0];
+        }
+        double[] richer = track.bridged(Role.COMMANDED_LAMBDA).clone();
+        Arrays.parallelSetAll(
+                richer, i -> richer[i] > LEAST_COMMAND ? Math.max(0, target[i] - Math.log(richer[i])) : 0);
+        return richer;
+    }
+
     private static double lnTrim(double percent) {
         return Double.isNaN(percent) ? 0 : Math.log1p(percent / 100);
     }
 
     /** How much richer than the target the control unit asked for in a row, ln; 0 where it asked for no more or that wasn't logged. */
     double commandRicher(int row) {
-        double command = unitsCommand[row];
-        return command > LEAST_COMMAND ? Math.max(0, target[row] - Math.log(command)) : 0;
+        return commandRicher.length == 0 ? 0 : commandRicher[row];
     }
 
     int size() {

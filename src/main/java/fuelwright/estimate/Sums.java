@@ -100,7 +100,7 @@ final class Sums {
             double residual,
             double weight,
             double independence) {
-        if (isTooWide(nodes, count)) {
+        if (cellCell.halfBandwidth() < cells - 1 && isTooWide(nodes, count)) {
             addNarrowed(nodes, shares, count, byNuisance, residual, weight, independence);
             return;
         }

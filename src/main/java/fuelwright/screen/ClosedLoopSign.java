@@ -44,8 +44,8 @@ public record ClosedLoopSign(int stretches, double lightLog, double scatterLog, 
         double[] off = new double[n];
         double[] where = new double[n];
         int open = 0;
+        Arrays.parallelSetAll(off, i -> counts.test(i) ? Math.log(lambda[i] / targetLambda[i]) : Double.NaN);
         for (int i = 0; i < n; i++) {
-            off[i] = counts.test(i) ? Math.log(lambda[i] / targetLambda[i]) : Double.NaN;
             if (targetLambda[i] < OPEN_TARGET && !Double.isNaN(off[i])) {
                 where[open++] = Math.abs(off[i]);
             }
@@ -108,7 +108,7 @@ public record ClosedLoopSign(int stretches, double lightLog, double scatterLog, 
 
     private static double median(double[] values, int count) {
         double[] sorted = Arrays.copyOf(values, count);
-        Arrays.sort(sorted);
+        Arrays.parallelSort(sorted);
         return sorted[count / 2];
     }
 }

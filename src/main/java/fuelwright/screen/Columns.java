@@ -36,8 +36,7 @@ final class Columns {
     private final double[] shortTrim;
     private final double[] longTrim;
     private final boolean hasMixture;
-    private final Optional<HeldValues> renewed;
-    private final double closedPercent;
+    private final Ride ride;
     /** What a channel holds that wasn't logged. */
     private double[] none;
 
@@ -55,15 +54,7 @@ final class Columns {
         shortTrim = values(ride, Role.SHORT_TRIM);
         longTrim = values(ride, Role.LONG_TRIM);
         hasMixture = ride.mixture().isPresent();
-        renewed = ride.mixture()
-                .or(() -> ride.column(Role.SHORT_TRIM))
-                .or(() -> ride.column(Role.LONG_TRIM))
-                .map(c -> HeldValues.of(c, ride.segmentStarts()));
-        double least = Arrays.stream(throttlePercent)
-                .filter(v -> !Double.isNaN(v))
-                .min()
-                .orElse(Double.NaN);
-        closedPercent = least <= HIGHEST_CLOSED_PERCENT ? least + CLOSED_PERCENT : Double.NaN;
+        this.ride = ride;
         List<Integer> starts = ride.segmentStarts();
         segmentStarts = new int[starts.size() + 1];
         for (int s = 0; s < starts.size(); s++) {
@@ -95,17 +86,33 @@ final class Columns {
         return reads && !Double.isNaN(speedRpm[row]) && !Double.isNaN(load[row]);
     }
 
-    /** Whether the logger only repeated its last answer in this row. */
-    boolean isHeld(int row) {
-        return renewed.isPresent() && !renewed.get().isNew(row);
+    /** The rows in which the logger didn't only repeat its last answer; empty where nothing was read. */
+    Optional<HeldValues> renewed() {
+        return ride.mixture()
+                .or(() -> ride.column(Role.SHORT_TRIM))
+                .or(() -> ride.column(Role.LONG_TRIM))
+                .map(c -> HeldValues.of(c, ride.segmentStarts()));
     }
 
     boolean isFuelCutLogged(int row) {
         return fuelCut[row] > 0.5 || pulseS[row] <= 0 && speedRpm[row] > OVERRUN_RPM;
     }
 
-    /** Whether the throttle is closed (or the manifold nearly empty) well above idle. */
-    boolean isOverrun(int row) {
+    /** Throttle up to which it is called closed, %; NaN where the ride never closed it. */
+    double closedPercent() {
+        double least = Double.NaN;
+        for (double throttle : throttlePercent) {
+            least = throttle >= least ? least : Double.isNaN(throttle) ? least : throttle;
+        }
+        return least <= HIGHEST_CLOSED_PERCENT ? least + CLOSED_PERCENT : Double.NaN;
+    }
+
+    /**
+     * Whether the throttle is closed (or the manifold nearly empty) well above idle.
+     *
+     * @param closedPercent see {@link #closedPercent()}
+     */
+    boolean isOverrun(int row, double closedPercent) {
         boolean closed = Double.isNaN(throttlePercent[row])
                 ? pressureKpa[row] < OVERRUN_KPA
                 : throttlePercent[row] <= closedPercent;

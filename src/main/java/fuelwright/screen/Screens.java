@@ -4,65 +4,55 @@ import fuelwright.ride.Ride;
 import fuelwright.table.Axis;
 import fuelwright.table.Table;
 import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
- * Decides for each row of a ride whether it is evidence. Every rule is one method that marks rows; a row keeps the first reason in the
- * order of {@link Screen}. O(rows).
+ * Decides for each row of a ride whether it is evidence. Every screen marks rows by itself ({@link RowMarks}); a row keeps the first reason
+ * in the order of {@link Screen}. What each screen marked is kept, so that other settings do again only the screens that they change: a bit a
+ * row and screen. O(rows). Thread-safe.
  */
 public final class Screens {
 
-    /** Rates are taken over this time, so that a logger's last digit doesn't look like movement, s. */
-    private static final double RATE_SPAN_S = 0.25;
-    /** After quick movement, wall film and sensor need this long, s. */
-    private static final double SETTLING_S = 0.5;
-    /** At small openings air goes with the opening: there its logarithm counts, from 2 % below closed, with this rate a second. */
-    private static final double SMALL_OPENING_RATE = 1.2;
+    private final Ride ride;
+    private final Axis speed;
+    private final Axis load;
+    private final Optional<Table> targetLambda;
+    private final Map<Screen, Kept> kept = new EnumMap<>(Screen.class);
 
-    private static final double CLOSED_OFFSET_PERCENT = 2;
-    /** How far back from a fuel cut the closed throttle is looked at, s. */
-    private static final double BEFORE_CUT_S = 1.5;
-    /** A step of the clock beyond this is a gap, s. */
-    private static final double GAP_S = 1.0;
-    /** Gears between which none is shown for up to this long are a change, s. */
-    private static final double LONGEST_CHANGE_S = 3.0;
-    /** A stretch of lean readings up to this long, and this much leaner than what surrounds it, looks like a misfire. */
-    private static final double SPIKE_S = 0.5;
+    /** What a screen marked, and the thresholds that it did so by. */
+    private record Kept(List<Double> by, Marks marks) {}
 
-    private static final double SPIKE_LAMBDA = 0.12;
-    /** How far outside the breakpoints, relative to the outermost, a reading may lie. */
-    private static final double OUTSIDE_SHARE = 0.15;
-
-    private static final int ROWS_BETWEEN_QUESTIONS = 1 << 16;
-
-    private final Columns c;
-    private final ScreenSettings settings;
-    private final byte[] reasons;
-    private final boolean[] on = new boolean[Screen.values().length];
-
-    private Screens(Ride ride, ScreenSettings settings, Axis.Kind loadKind) {
-        this.c = new Columns(ride, loadKind);
-        this.settings = settings;
-        this.reasons = new byte[ride.size()];
-        Arrays.fill(reasons, ScreenedRide.COUNTS);
-        for (Screen screen : Screen.values()) {
-            on[screen.ordinal()] = settings.isOn(screen);
-        }
+    private Screens(Ride ride, Axis speed, Axis load, Optional<Table> targetLambda) {
+        this.ride = ride;
+        this.speed = speed;
+        this.load = load;
+        this.targetLambda = targetLambda;
     }
 
     /**
+     * Nothing is looked at yet.
+     *
      * @param speed engine-speed axis of the table that the ride was made with
      * @param load its load axis
+     * @param targetLambda target, as lambda; where it is known a closed loop whose trims aren't in the ride is looked for
      */
+    public static Screens of(Ride ride, Axis speed, Axis load, Optional<Table> targetLambda) {
+        return new Screens(ride, speed, load, targetLambda);
+    }
+
+    /** All at once, with no target. */
     public static ScreenedRide apply(Ride ride, ScreenSettings settings, Axis speed, Axis load) {
         return apply(ride, settings, speed, load, Optional.empty(), () -> {});
     }
 
     /**
-     * The same, and where the target is known it looks for a closed loop whose trims aren't in the ride.
+     * All at once.
      *
      * @param targetLambda target, as lambda
-     * @param stillWanted called now and then; whatever it throws ends the work
+     * @param stillWanted as for {@link #screened}
      */
     public static ScreenedRide apply(
             Ride ride,
@@ -71,200 +61,90 @@ public final class Screens {
             Axis load,
             Optional<Table> targetLambda,
             Runnable stillWanted) {
-        Screens screens = new Screens(ride, settings, load.kind());
-        screens.markAll(speed, load, stillWanted);
+        return of(ride, speed, load, targetLambda).screened(settings, stillWanted);
+    }
+
+    /**
+     * The ride with these settings.
+     *
+     * @param stillWanted called now and then, by whatever thread; whatever it throws ends the work
+     */
+    public synchronized ScreenedRide screened(ScreenSettings settings, Runnable stillWanted) {
         stillWanted.run();
-        if (!ride.hasTrims() && settings.isOn(Screen.CLOSED_LOOP_UNLOGGED)) {
-            targetLambda.ifPresent(screens::markClosedLoop);
+        List<Screen> missing = Arrays.stream(Screen.values())
+                .filter(screen -> screen != Screen.CLOSED_LOOP_UNLOGGED && settings.isOn(screen))
+                .filter(screen -> !isKept(screen, settings))
+                .toList();
+        Columns columns = new Columns(ride, load.kind());
+        if (!missing.isEmpty()) {
+            List<Marks> made = missing.parallelStream()
+                    .map(screen -> RowMarks.of(screen, columns, settings, speed, load, stillWanted))
+                    .toList();
+            for (int i = 0; i < made.size(); i++) {
+                kept.put(missing.get(i), new Kept(by(missing.get(i), settings), made.get(i)));
+            }
         }
-        return new ScreenedRide(ride, screens.reasons);
+        stillWanted.run();
+        byte[] reasons = reasons(settings);
+        if (!ride.hasTrims() && settings.isOn(Screen.CLOSED_LOOP_UNLOGGED)) {
+            targetLambda.ifPresent(target -> markClosedLoop(columns, target, reasons));
+        }
+        return new ScreenedRide(ride, reasons);
+    }
+
+    private boolean isKept(Screen screen, ScreenSettings settings) {
+        Kept known = kept.get(screen);
+        return known != null && known.by.equals(by(screen, settings));
+    }
+
+    /** The thresholds that a screen goes by. */
+    private static List<Double> by(Screen screen, ScreenSettings settings) {
+        return switch (screen) {
+            case NOT_RUNNING -> List.of(settings.speedAtLeastRpm());
+            case TOO_COLD -> List.of(settings.coolantAtLeastC());
+            case FUEL_CUT -> List.of(settings.lambdaTo());
+            case AFTER_FUEL_CUT -> List.of(settings.lambdaTo(), settings.afterFuelCutS());
+            case SENSOR_LIMIT -> List.of(settings.lambdaFrom(), settings.lambdaTo());
+            case SENSOR_FROZEN -> List.of(settings.frozenS());
+            case THROTTLE_MOVING -> List.of(settings.throttleRateAtMost());
+            case SPEED_MOVING -> List.of(settings.speedRateAtMost());
+            default -> List.of();
+        };
+    }
+
+    /** The first reason of each row. */
+    private byte[] reasons(ScreenSettings settings) {
+        byte[] reasons = new byte[ride.size()];
+        Arrays.fill(reasons, ScreenedRide.COUNTS);
+        Screen[] on = kept.keySet().stream().filter(settings::isOn).toArray(Screen[]::new);
+        Marks[] marks = Arrays.stream(on).map(screen -> kept.get(screen).marks).toArray(Marks[]::new);
+        for (int word = 0; word < Marks.words(reasons.length); word++) {
+            long open = -1;
+            for (int s = 0; s < on.length; s++) {
+                long first = marks[s].word(word) & open;
+                open &= ~first;
+                for (; first != 0; first &= first - 1) {
+                    reasons[64 * word + Long.numberOfTrailingZeros(first)] = (byte) on[s].ordinal();
+                }
+            }
+        }
+        return reasons;
     }
 
     /** Where a loop works it made the mixture right, not the table. */
-    private void markClosedLoop(Table targetLambda) {
+    private void markClosedLoop(Columns c, Table targetLambda, byte[] reasons) {
         double[] loads = c.load(targetLambda.load().kind());
         double[] target = new double[reasons.length];
-        for (int i = 0; i < target.length; i++) {
-            target[i] = targetLambda.value(c.speedRpm[i], loads[i]);
-        }
+        Arrays.parallelSetAll(target, i -> targetLambda.value(c.speedRpm[i], loads[i]));
         boolean sure = ClosedLoopSign.of(
                         c.timeS, c.speedRpm, c.lambda, target, row -> reasons[row] == ScreenedRide.COUNTS)
                 .filter(ClosedLoopSign::isSure)
                 .isPresent();
+        int loop = Screen.CLOSED_LOOP_UNLOGGED.ordinal();
         for (int i = 0; sure && i < target.length; i++) {
-            mark(i, Screen.CLOSED_LOOP_UNLOGGED, ClosedLoopSign.worksAt(target[i]));
-        }
-    }
-
-    private void markAll(Axis speed, Axis load, Runnable stillWanted) {
-        for (int i = 0; i < reasons.length; i++) {
-            if (i % ROWS_BETWEEN_QUESTIONS == 0) {
-                stillWanted.run();
-            }
-            mark(i, Screen.NO_READING, !c.hasReading(i));
-            mark(i, Screen.HELD_VALUE, c.isHeld(i));
-            mark(i, Screen.NOT_RUNNING, c.speedRpm[i] < settings.speedAtLeastRpm());
-            mark(i, Screen.TOO_COLD, c.coolantC[i] < settings.coolantAtLeastC());
-            mark(i, Screen.SENSOR_LIMIT, c.lambda[i] <= settings.lambdaFrom() || c.lambda[i] >= settings.lambdaTo());
-            mark(i, Screen.OUTSIDE_TABLE, isOutside(c.speedRpm[i], speed) || isOutside(c.load[i], load));
-        }
-        double[] openings = Columns.logs(c.throttlePercent, CLOSED_OFFSET_PERCENT);
-        double[] speeds = Columns.logs(c.speedRpm, 0);
-        for (int s = 0; s + 1 < c.segmentStarts.length; s++) {
-            Segment segment = new Segment(c.segmentStarts[s], c.segmentStarts[s + 1]);
-            markTimeBase(segment);
-            stillWanted.run();
-            markFuelCut(segment);
-            stillWanted.run();
-            markFrozen(segment);
-            stillWanted.run();
-            markMovement(segment, Screen.THROTTLE_MOVING, c.throttlePercent, settings.throttleRateAtMost());
-            stillWanted.run();
-            markMovement(segment, Screen.THROTTLE_MOVING, openings, SMALL_OPENING_RATE);
-            stillWanted.run();
-            markMovement(segment, Screen.SPEED_MOVING, speeds, settings.speedRateAtMost());
-            stillWanted.run();
-            markGearChanges(segment);
-            stillWanted.run();
-            markSpikes(segment);
-            stillWanted.run();
-        }
-    }
-
-    /** Rows {@code from} to {@code to} exclusive, without a restart between them. */
-    private record Segment(int from, int to) {}
-
-    private void mark(int row, Screen screen, boolean applies) {
-        if (applies
-                && on[screen.ordinal()]
-                && (reasons[row] == ScreenedRide.COUNTS || reasons[row] > screen.ordinal())) {
-            reasons[row] = (byte) screen.ordinal();
-        }
-    }
-
-    private static boolean isOutside(double value, Axis axis) {
-        return value < axis.first() * (1 - OUTSIDE_SHARE) || value > axis.last() * (1 + OUTSIDE_SHARE);
-    }
-
-    private void markTimeBase(Segment segment) {
-        double until = Double.NEGATIVE_INFINITY;
-        for (int i = segment.from + 1; i < segment.to; i++) {
-            double step = c.timeS[i] - c.timeS[i - 1];
-            if (step > GAP_S) {
-                until = c.timeS[i] + SETTLING_S;
-            }
-            mark(i, Screen.TIME_BASE, step <= 0 || c.timeS[i] < until);
-        }
-    }
-
-    /**
-     * A cut is what a flag or a zero pulse says, or a closed throttle with a reading at the lean limit. The readings on the way there, back
-     * to the closing of the throttle, aren't the table's doing either: the wall film is emptying.
-     */
-    private void markFuelCut(Segment segment) {
-        double until = Double.NEGATIVE_INFINITY;
-        boolean wasCut = false;
-        for (int i = segment.from; i < segment.to; i++) {
-            boolean cut = c.isFuelCutLogged(i) || c.lambda[i] >= settings.lambdaTo() && c.isOverrun(i);
-            if (cut) {
-                until = c.timeS[i] + settings.afterFuelCutS();
-                mark(i, Screen.FUEL_CUT, true);
-            } else {
-                mark(i, Screen.AFTER_FUEL_CUT, c.timeS[i] < until);
-            }
-            if (cut && !wasCut) {
-                for (int k = i - 1;
-                        k >= segment.from && c.timeS[i] - c.timeS[k] < BEFORE_CUT_S && c.isOverrun(k);
-                        k--) {
-                    mark(k, Screen.FUEL_CUT, true);
-                }
-            }
-            wasCut = cut;
-        }
-    }
-
-    /** A reading that never moves while the engine does; four times as long where the engine stands still as well. */
-    private void markFrozen(Segment segment) {
-        int start = segment.from;
-        for (int i = segment.from + 1; i <= segment.to; i++) {
-            if (i < segment.to && (c.lambda[i] == c.lambda[start] || Double.isNaN(c.lambda[i]))) {
-                continue;
-            }
-            double lengthS = c.timeS[i - 1] - c.timeS[start];
-            boolean engineMoved = c.moved(start, i);
-            // Where the ride has trims only, there is no reading that could be frozen.
-            if (!Double.isNaN(c.lambda[start]) && lengthS > settings.frozenS() * (engineMoved ? 1 : 4)) {
-                for (int k = start; k < i; k++) {
-                    mark(k, Screen.SENSOR_FROZEN, true);
-                }
-            }
-            start = i;
-        }
-    }
-
-    /** Marks rows in and after movement: where values range over more than {@code most} a second within the last moment. */
-    private void markMovement(Segment segment, Screen screen, double[] values, double most) {
-        double until = Double.NEGATIVE_INFINITY;
-        SlidingRange range = new SlidingRange(c.timeS, values, RATE_SPAN_S, segment.from, segment.to);
-        for (int i = segment.from; i < segment.to; i++) {
-            if (range.next(i) / RATE_SPAN_S > most) {
-                until = c.timeS[i] + SETTLING_S;
-            }
-            mark(i, screen, c.timeS[i] <= until);
-        }
-    }
-
-    private void markGearChanges(Segment segment) {
-        double until = Double.NEGATIVE_INFINITY;
-        int before = -1;
-        for (int i = segment.from; i < segment.to; i++) {
-            if (!Double.isNaN(c.gear[i])) {
-                if (before >= 0 && c.gear[before] != c.gear[i]) {
-                    until = c.timeS[i] + SETTLING_S;
-                    // No gear was shown in between: it was being changed, unless that took too long.
-                    boolean between = c.timeS[i] - c.timeS[before] <= LONGEST_CHANGE_S;
-                    for (int k = before + 1; between && k < i; k++) {
-                        mark(k, Screen.GEAR_CHANGE, true);
-                    }
-                }
-                before = i;
-            }
-            mark(i, Screen.GEAR_CHANGE, c.timeS[i] <= until);
-        }
-    }
-
-    /** Short lean excursions from the readings around them, with a throttle that isn't moving: misfire reads lean. */
-    private void markSpikes(Segment segment) {
-        int i = segment.from;
-        int before = -1;
-        while (i < segment.to) {
-            if (Double.isNaN(c.lambda[i])) {
-                i++;
-                continue;
-            }
-            if (before >= 0
-                    && c.lambda[i] - c.lambda[before] > SPIKE_LAMBDA
-                    && c.timeS[i] - c.timeS[before] < SPIKE_S) {
-                int end = endOfSpike(before, i, segment.to);
-                for (int k = i; k < end; k++) {
-                    mark(k, Screen.SPIKE, true);
-                }
-                if (end > i) {
-                    i = end;
-                    continue;
-                }
-            }
-            before = i++;
-        }
-    }
-
-    /** The first row back near the level before the spike, or {@code start} where it doesn't come back in time. */
-    private int endOfSpike(int before, int start, int to) {
-        for (int k = start + 1; k < to && c.timeS[k] - c.timeS[start] <= SPIKE_S; k++) {
-            if (c.lambda[k] - c.lambda[before] < SPIKE_LAMBDA / 3) {
-                return k;
+            if (ClosedLoopSign.worksAt(target[i]) && (reasons[i] == ScreenedRide.COUNTS || reasons[i] > loop)) {
+                reasons[i] = (byte) loop;
             }
         }
-        return start;
     }
 }

@@ -19,6 +19,7 @@ import fuelwright.work.StateFolder;
 import fuelwright.work.Workbench;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 
 /** The real thing: what the window asks for, from the use cases. */
 final class WorkServices implements Services {
@@ -51,6 +52,11 @@ final class WorkServices implements Services {
     @Override
     public Loaded<Analysis> analyse(Job job, Progress progress, Cancellation cancellation) {
         return workbench.analyse(job, progress, cancellation);
+    }
+
+    @Override
+    public Optional<Analysis> firstAnswer(Job job, Cancellation cancellation) {
+        return workbench.first(job, cancellation);
     }
 
     @Override

@@ -34,6 +34,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.concurrent.CompletableFuture;
 
 /** The whole computation: job in, {@link Analysis} out. Pure: the same job gives the same analysis. */
 public final class Analyse {
@@ -56,7 +57,7 @@ public final class Analyse {
      * @throws Cancellation.CancelledException if it isn't wanted any more
      */
     public static Loaded<Analysis> run(Job job, Progress progress, Cancellation cancellation) {
-        return run(job, new Memo(), progress, cancellation);
+        return run(job, Memo.none(), progress, cancellation);
     }
 
     /** What a ride is to a table. */
@@ -67,9 +68,26 @@ public final class Analyse {
         }
     }
 
+    /** What the screens say of a ride. */
+    private record ScreensKey(Ride ride, Axis speed, Axis load, Table target) implements Memo.Key<Screens> {
+        @Override
+        public boolean isLarge() {
+            return false;
+        }
+    }
+
     /** What follows from a screened ride. */
-    private record ScreenKey(Ride ride, ScreenSettings settings, Axis speed, Axis load, Table target)
-            implements Memo.Key<ScreenedRide> {
+    private record ScreenKey(ScreensKey ride, ScreenSettings settings) implements Memo.Key<ScreenedRide> {
+        @Override
+        public boolean isLarge() {
+            return false;
+        }
+    }
+
+    /** What follows from rides and tables, whatever counts. */
+    private record FootingKey(
+            Table fuel, Table target, List<Ride> rides, List<Table> madeWith, Machine machine, double deadTimeMs)
+            implements Memo.Key<Footing> {
         @Override
         public boolean isLarge() {
             return false;
@@ -82,6 +100,25 @@ public final class Analyse {
         @Override
         public boolean isLarge() {
             return false;
+        }
+
+        static FitKey of(Job job, List<Estimator.Source> sources) {
+            return new FitKey(
+                    job.fuelTable().orElseThrow(),
+                    Usable.targetLambda(job),
+                    List.copyOf(sources),
+                    job.machine(),
+                    job.proposal().deadTimeMs());
+        }
+
+        FootingKey footing() {
+            return new FootingKey(
+                    fuel,
+                    target,
+                    sources.stream().map(s -> s.screened().ride()).toList(),
+                    sources.stream().map(Estimator.Source::madeWith).toList(),
+                    machine,
+                    deadTimeMs);
         }
     }
 
@@ -112,37 +149,15 @@ public final class Analyse {
             return Loaded.refused(issues);
         }
         Table target = Usable.targetLambda(job);
-        List<ScreenedRide> screened = new ArrayList<>();
-        List<Estimator.Source> sources = new ArrayList<>();
-        for (JobRide ride : job.rides()) {
-            progress.at(
-                    FITTING * screened.size() / job.rides().size(),
-                    "screening " + ride.ride().name());
-            cancellation.check();
-            Table madeWith = ride.madeWith().orElse(fuel);
-            Ride heard = memo.of(new HeardKey(ride.ride(), fuel.cylinder()), () -> ride.heardBy(fuel));
-            ScreenedRide one = memo.of(
-                    new ScreenKey(heard, job.screens(), madeWith.speed(), madeWith.load(), target),
-                    () -> Screens.apply(
-                            heard,
-                            job.screens(),
-                            madeWith.speed(),
-                            madeWith.load(),
-                            Optional.of(target),
-                            cancellation::check));
-            screened.add(one);
-            sources.add(new Estimator.Source(one, madeWith));
-        }
+        List<Estimator.Source> sources = sources(job, memo, progress, cancellation);
+        List<ScreenedRide> screened =
+                sources.stream().map(Estimator.Source::screened).toList();
         if (screened.stream().mapToInt(ScreenedRide::kept).sum() == 0) {
             return Loaded.refused(refusal(job, target, sources));
         }
-        FitKey fitted = new FitKey(
-                fuel,
-                target,
-                List.copyOf(sources),
-                job.machine(),
-                job.proposal().deadTimeMs());
-        Fit fit = memo.of(fitted, () -> fit(fitted, progress, cancellation));
+        FitKey fitted = FitKey.of(job, sources);
+        Footing footing = memo.of(fitted.footing(), Footing::new);
+        Fit fit = memo.of(fitted, () -> fit(fitted, footing, memo.keeps(), progress, cancellation));
         Estimate estimate = fit.estimate;
         HighLoad highLoad = fit.highLoad;
         progress.at(JUDGING, "proposing");
@@ -186,15 +201,56 @@ public final class Analyse {
                 Optional.of(RideToRide.of(job, estimate, proposal, fit.rideErrors)),
                 cautions,
                 hardware);
+        footing.stand(analysis);
         progress.at(1, "done");
         return Loaded.of(analysis, List.of());
+    }
+
+    /**
+     * A first answer to a job of which other readings count than in the last analysis of the same rides and tables, see {@link Workbench#first}.
+     *
+     * @param leastRows rides with fewer rows in all are worked out whole as quickly
+     */
+    static Optional<Analysis> first(Job job, Memo memo, long leastRows, Cancellation cancellation) {
+        boolean isLong = job.rides().stream().mapToLong(r -> r.ride().size()).sum() >= leastRows;
+        if (!isLong || !job.isReady() || !Usable.problems(job).isEmpty()) {
+            return Optional.empty();
+        }
+        List<Estimator.Source> sources = sources(job, memo, Progress.NONE, cancellation);
+        FitKey fitted = FitKey.of(job, sources);
+        boolean counts = sources.stream().anyMatch(s -> s.screened().kept() > 0);
+        if (!counts || memo.known(fitted).isPresent()) {
+            return Optional.empty();
+        }
+        return memo.known(fitted.footing()).flatMap(f -> f.first(job, sources, cancellation));
+    }
+
+    private static List<Estimator.Source> sources(Job job, Memo memo, Progress progress, Cancellation cancellation) {
+        Table fuel = job.fuelTable().orElseThrow();
+        Table target = Usable.targetLambda(job);
+        List<Estimator.Source> sources = new ArrayList<>();
+        for (JobRide ride : job.rides()) {
+            progress.at(
+                    FITTING * sources.size() / job.rides().size(),
+                    "screening " + ride.ride().name());
+            cancellation.check();
+            Table madeWith = ride.madeWith().orElse(fuel);
+            Ride heard = memo.of(new HeardKey(ride.ride(), fuel.cylinder()), () -> ride.heardBy(fuel));
+            ScreensKey key = new ScreensKey(heard, madeWith.speed(), madeWith.load(), target);
+            Screens screens =
+                    memo.of(key, () -> Screens.of(heard, madeWith.speed(), madeWith.load(), Optional.of(target)));
+            ScreenedRide one = memo.of(
+                    new ScreenKey(key, job.screens()), () -> screens.screened(job.screens(), cancellation::check));
+            sources.add(new Estimator.Source(one, madeWith));
+        }
+        return sources;
     }
 
     /**
      * The step is that of what is typed: the one that was told, else the table's own. Where the hardware's cells aren't the table's, only they
      * are rounded to it.
      */
-    private static ProposalSettings rules(Job job) {
+    static ProposalSettings rules(Job job) {
         double step = job.proposal().step() > 0
                 ? job.proposal().step()
                 : job.fuelTable().orElseThrow().ownStep();
@@ -247,22 +303,28 @@ public final class Analyse {
         });
     }
 
-    private static Fit fit(FitKey of, Progress progress, Cancellation cancellation) {
-        Estimator estimator = new Estimator(of.fuel, of.target, of.sources, of.machine, of.deadTimeMs);
+    private static Fit fit(FitKey of, Footing footing, boolean kept, Progress progress, Cancellation cancellation) {
+        Estimator estimator = footing.estimator(of.sources)
+                .orElseGet(() -> new Estimator(of.fuel, of.target, of.sources, of.machine, of.deadTimeMs));
+        CompletableFuture<CellMeans> beside = CompletableFuture.supplyAsync(estimator::means);
         Estimate estimate =
                 estimator.run(pace(progress, cancellation, FITTING, CHECKING, "fitting", "checking on parts left out"));
-        CellMeans means = estimator.means();
+        CellMeans means = beside.join();
         HighLoad highLoad = highLoad(of.machine, of.fuel, of.target, of.sources);
         cancellation.check();
         Validation validation = estimator.validate();
         cancellation.check();
-        return new Fit(
+        Fit fit = new Fit(
                 highLoad,
                 estimate,
                 means,
                 validation,
                 estimator.nextRide(estimate, highLoad),
                 errors(of, estimator, validation));
+        if (kept) {
+            footing.stand(estimator.rescreened(of.sources));
+        }
+        return fit;
     }
 
     /** Error of each ride. With one ride, made with the table that is to be corrected, the check on parts left out has told it. */

@@ -40,6 +40,9 @@ import java.util.stream.IntStream;
  * @param rideToRide how the newest ride did, and whether it is done; empty where it wasn't worked out
  * @param cautions worst first
  * @param hardware what goes into the tuning hardware, where it doesn't take the table as it is
+ * @param settled false for a first answer while the whole one is worked out ({@link Workbench#first}): its screens, estimate and proposal are
+ *     those of the job, its cautions still those from before the change, and validation, next ride and ride to ride aren't there yet. It must
+ *     not leave the program
  */
 public record Analysis(
         Job job,
@@ -52,7 +55,8 @@ public record Analysis(
         NextRide nextRide,
         Optional<RideToRide> rideToRide,
         List<Caution> cautions,
-        Optional<HardwareTable> hardware) {
+        Optional<HardwareTable> hardware,
+        boolean settled) {
 
     /** An analysis that suggests nothing to ride. */
     public Analysis(
@@ -76,6 +80,34 @@ public record Analysis(
                 Optional.empty(),
                 cautions,
                 Optional.empty());
+    }
+
+    /** One that is settled. */
+    public Analysis(
+            Job job,
+            HighLoad highLoad,
+            List<ScreenedRide> screened,
+            CellMeans means,
+            Estimate estimate,
+            Proposal proposal,
+            Optional<Validation> validation,
+            NextRide nextRide,
+            Optional<RideToRide> rideToRide,
+            List<Caution> cautions,
+            Optional<HardwareTable> hardware) {
+        this(
+                job,
+                highLoad,
+                screened,
+                means,
+                estimate,
+                proposal,
+                validation,
+                nextRide,
+                rideToRide,
+                cautions,
+                hardware,
+                true);
     }
 
     public Analysis {
@@ -152,7 +184,8 @@ public record Analysis(
                         nextRide,
                         rideToRide,
                         cautions,
-                        hardware))
+                        hardware,
+                        settled))
                 : Optional.empty();
     }
 

@@ -27,8 +27,16 @@ public final class HandOver {
 
     private HandOver() {}
 
+    /** What was never judged must not leave. */
+    private static void requireSettled(Analysis analysis) {
+        if (!analysis.settled()) {
+            throw new IllegalStateException("a first answer isn't settled yet");
+        }
+    }
+
     /** What the exports and the report are made from, today. */
     public static Handed of(Analysis analysis) {
+        requireSettled(analysis);
         return new Handed(
                         analysis.job(),
                         analysis.screened(),
@@ -113,6 +121,7 @@ public final class HandOver {
 
     /** The table as its file would be written, as the hardware takes it, Stop cautions above the grid. */
     public static String tableText(Analysis analysis) {
+        requireSettled(analysis);
         return TableWriter.write(
                 StopNotes.on(toType(analysis).after(), analysis.cautions()),
                 analysis.job().hardware().decimalComma());
@@ -124,6 +133,7 @@ public final class HandOver {
      * @throws IllegalStateException while a Stop caution stands: figures alone can't carry it
      */
     public static String cellsText(Analysis analysis) {
+        requireSettled(analysis);
         if (!analysis.stops().isEmpty()) {
             throw new IllegalStateException("a Stop caution stands");
         }

@@ -3,6 +3,7 @@ package fuelwright.work;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.function.Supplier;
 
 /**
@@ -19,15 +20,43 @@ final class Memo {
 
     private static final class Entry {
         final Object value;
+        final long made;
         long lastUsed;
 
-        Entry(Object value) {
+        Entry(Object value, long made) {
             this.value = value;
+            this.made = made;
+            this.lastUsed = made;
         }
     }
 
+    private final boolean keeps;
     private final Map<Key<?>, Entry> entries = new HashMap<>();
     private long analyses;
+
+    /** Nothing is known yet. */
+    Memo() {
+        this(true);
+    }
+
+    private Memo(boolean keeps) {
+        this.keeps = keeps;
+    }
+
+    /** For one analysis, after which nobody asks again: everything is made when it is asked for, and nothing held on to. */
+    static Memo none() {
+        return new Memo(false);
+    }
+
+    /** Whether what is made is kept for later. */
+    boolean keeps() {
+        return keeps;
+    }
+
+    /** The result for a key where it is known. */
+    synchronized <T> Optional<T> known(Key<T> key) {
+        return Optional.ofNullable(entries.get(key)).map(Memo::valueOf);
+    }
 
     /** The result for a key: the one that is known, or a new one. */
     <T> T of(Key<T> key, Supplier<T> make) {
@@ -40,9 +69,10 @@ final class Memo {
         }
         T made = Objects.requireNonNull(make.get());
         synchronized (this) {
-            Entry entry = new Entry(made);
-            entry.lastUsed = analyses;
-            entries.put(key, entry);
+            if (!keeps) {
+                return made;
+            }
+            entries.put(key, new Entry(made, analyses));
         }
         return made;
     }
@@ -51,6 +81,11 @@ final class Memo {
     @SuppressWarnings("unchecked")
     private static <T> T valueOf(Entry entry) {
         return (T) entry.value;
+    }
+
+    /** Forgets what was made for analyses that never ended: of a slider's many positions only the newest counts. */
+    synchronized void forgetTried() {
+        entries.values().removeIf(e -> e.made == analyses);
     }
 
     /** To be called after each analysis. */

@@ -101,6 +101,34 @@ class LagFilterTest {
         assertTrue(filter.count() <= 4);
     }
 
+    /** Where the engine stays between the same breakpoints, the short way gives to the last bit what the long one gives. */
+    @Test
+    void stayingInAPlaceIsNoOtherSum() {
+        Random random = new Random(11);
+        int[] cells = {1, 2, 4, 5};
+        LagFilter filter = prepared(0.05, LAG_S);
+        double[] before = {0.4, 0.3, 0.2, 0.1};
+        filter.restart(cells, before);
+        double[] expected = before.clone();
+        for (int step = 0; step < 100; step++) {
+            double dtS = 0.01 + 0.05 * random.nextDouble();
+            double[] now = random.doubles(4, 0.2, 0.3).toArray();
+            filter.prepare(dtS, LAG_S);
+            double carry = filter.next(1, 0, 0);
+            double earlier = filter.next(0, 1, 0);
+            double later = filter.next(0, 0, 1);
+            filter.nextShares(cells, before, cells.clone(), now);
+            for (int k = 0; k < 4; k++) {
+                expected[k] *= carry;
+                expected[k] += earlier * before[k];
+                expected[k] += later * now[k];
+                assertEquals(cells[k], filter.cells()[k]);
+                assertEquals(expected[k], filter.shares()[k], "step " + step);
+            }
+            before = now;
+        }
+    }
+
     /** The shares are the lagged weights: each cell's share is what the lag makes of that cell's weight by itself. */
     @Test
     void aCellsShareIsItsLaggedWeight() {

@@ -36,7 +36,7 @@ public final class Stages {
     }
 
     /** The job of a big ride. */
-    static JobFiles files(Path log) {
+    public static JobFiles files(Path log) {
         return new JobFiles(
                 "big",
                 BigRide.fuelTable(),

@@ -223,6 +223,23 @@ public final class Fixture {
                 List.of());
     }
 
+    /** The same as a first answer. */
+    public static Analysis unsettled(Analysis a) {
+        return new Analysis(
+                a.job(),
+                a.highLoad(),
+                a.screened(),
+                a.means(),
+                a.estimate(),
+                a.proposal(),
+                a.validation(),
+                a.nextRide(),
+                Optional.empty(),
+                a.cautions(),
+                a.hardware(),
+                false);
+    }
+
     private static CellProposal proposal(Job job, Table table, Estimate estimate, int cell) {
         boolean high = table.loadAt(cell) >= 60 || table.loadAt(cell) >= 25 && table.speedAt(cell) < 3200;
         double needed = Math.exp(estimate.logFactor(cell));

@@ -145,14 +145,14 @@ public final class EvidenceModel {
                         v.blocks(),
                         Figures.plain(v.errorBeforePercent(), 1),
                         Figures.plain(v.errorAfterPercent(), 1)))
-                .orElse(Words.of("evidence.novalidation")));
+                .orElse(Words.of(analysis.settled() ? "evidence.novalidation" : "evidence.unsettled")));
         analysis.estimate().remarks().forEach(r -> all.add(Parts.sentence(r)));
         return all.stream().map(CellLook::joined).toList();
     }
 
     /** The opening rate alone where it is another than before, then engine speed, openings, mean and worst; empty where none was judged. */
     public List<List<String>> tipIn() {
-        if (session.analysis() == null) {
+        if (session.analysis() == null || !session.analysis().settled()) {
             return List.of();
         }
         List<List<String>> lines = new ArrayList<>();
@@ -185,6 +185,9 @@ public final class EvidenceModel {
 
     /** What stands below them: what they mean, and how many openings could not be judged. */
     public String tipInWords() {
+        if (!session.analysis().settled()) {
+            return Words.of("evidence.tipin.unsettled");
+        }
         TipIn tipIn = session.analysis().estimate().tipIn();
         return (tipIn.bins().isEmpty() ? Words.of("evidence.tipin.none") : Words.of("evidence.tipin.words"))
                 + (tipIn.leftOut() > 0 ? " " + Words.of("evidence.tipin.leftout", tipIn.leftOut()) : "");

@@ -5,6 +5,7 @@ import java.time.Duration;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.function.Consumer;
+import java.util.function.Predicate;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyDoubleProperty;
@@ -30,6 +31,15 @@ final class Errand {
     }
 
     <T> void run(String lane, Duration delay, String what, Runner.Work<T> work, Consumer<T> done) {
+        run(lane, delay, what, work, value -> false, done);
+    }
+
+    /**
+     * The same for work that may go on in its lane.
+     *
+     * @param goesOn whether {@code done} starts more of it at once: then nobody sees a pause
+     */
+    <T> void run(String lane, Duration delay, String what, Runner.Work<T> work, Predicate<T> goesOn, Consumer<T> done) {
         going.put(lane, what);
         working.set(true);
         progress.set(-1);
@@ -43,7 +53,9 @@ final class Errand {
 
             @Override
             public void done(T value) {
-                over(lane, "");
+                if (!goesOn.test(value)) {
+                    over(lane, "");
+                }
                 done.accept(value);
             }
 

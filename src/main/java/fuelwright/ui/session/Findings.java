@@ -21,12 +21,14 @@ final class Findings {
     private final Notices notices;
     final ReadOnlyObjectWrapper<Analysis> analysis = new ReadOnlyObjectWrapper<>();
     final ReadOnlyBooleanWrapper stale = new ReadOnlyBooleanWrapper();
+    final ReadOnlyBooleanWrapper settling = new ReadOnlyBooleanWrapper();
     final ReadOnlyObjectWrapper<List<Issue>> refusal = new ReadOnlyObjectWrapper<>(List.of());
 
     Findings(Services services, Errand errand, Notices notices) {
         this.services = services;
         this.errand = errand;
         this.notices = notices;
+        analysis.addListener((p, old, now) -> settling.set(now != null && !now.settled()));
     }
 
     /** The job has changed. */
@@ -53,6 +55,32 @@ final class Findings {
                 "analyse",
                 analysis.get() == null ? Duration.ZERO : DEBOUNCE,
                 Words.of("doing.analysing"),
+                (p, c) -> {
+                    Optional<Analysis> first = services.firstAnswer(job, c);
+                    return new Answer(first, first.isPresent() ? null : services.analyse(job, p, c));
+                },
+                answer -> answer.whole == null,
+                answer -> take(job, answer));
+    }
+
+    /**
+     * What came of a job: a first answer, or the whole.
+     *
+     * @param whole null where there is a first answer
+     */
+    private record Answer(Optional<Analysis> first, Loaded<Analysis> whole) {}
+
+    /** A first answer is shown at once, but what is shown stays out of date until the whole one takes its place. */
+    private void take(Job job, Answer answer) {
+        if (answer.whole != null) {
+            take(answer.whole);
+            return;
+        }
+        analysis.set(answer.first.orElseThrow());
+        errand.run(
+                "analyse",
+                Duration.ZERO,
+                Words.of("doing.settling"),
                 (p, c) -> services.analyse(job, p, c),
                 this::take);
     }

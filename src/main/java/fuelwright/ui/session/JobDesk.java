@@ -121,8 +121,8 @@ public final class JobDesk {
             notices.all().add(Issue.error("", 0, 0, Words.of("job.norides"), Words.of("job.norides.todo")));
             return;
         }
-        Optional<Analysis> outcome =
-                Optional.ofNullable(session.analysis()).filter(a -> a.job().equals(job));
+        Optional<Analysis> outcome = Optional.ofNullable(session.analysis())
+                .filter(a -> a.settled() && a.job().equals(job));
         boolean own = lock != null
                 && lock.isHeld()
                 && file.get().filter(target::equals).isPresent();

@@ -104,7 +104,7 @@ public final class Outputs {
     public void check(String text, Consumer<Loaded<CheckEntry.Outcome>> done) {
         Analysis what = session.analysis();
         session.look(Runner.LOOK + "-entry", DEBOUNCE, (p, c) -> services.checkEntry(text, what), loaded -> {
-            loaded.value().ifPresent(o -> {
+            loaded.value().filter(o -> what.settled()).ifPresent(o -> {
                 checked.set(o.differences().isEmpty() ? what.job() : null);
                 mistyped.set(o.differences().isEmpty() ? null : what.job());
             });

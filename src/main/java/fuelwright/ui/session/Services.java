@@ -37,6 +37,11 @@ public interface Services {
 
     Loaded<Analysis> analyse(Job job, Progress progress, Cancellation cancellation);
 
+    /** What can be said before {@link #analyse}, not {@link Analysis#settled}; empty where that is as quick. */
+    default Optional<Analysis> firstAnswer(Job job, Cancellation cancellation) {
+        return Optional.empty();
+    }
+
     /** @param options what the user says about the log */
     Loaded<Ride> readRide(Path file, RideOptions options, Progress progress, Cancellation cancellation)
             throws IOException;

@@ -411,7 +411,10 @@ public final class Session {
         return job.get();
     }
 
-    /** The newest analysis; null where there is none. While {@link #workingProperty} is true it may be that of an older job. */
+    /**
+     * The newest analysis; null where there is none. While {@link #staleProperty} is true it is that of an older job, or a first answer that is
+     * not {@link Analysis#settled}.
+     */
     public ReadOnlyObjectProperty<Analysis> analysisProperty() {
         return findings.analysis.getReadOnlyProperty();
     }
@@ -420,9 +423,14 @@ public final class Session {
         return findings.analysis.get();
     }
 
-    /** Whether the analysis belongs to the job as it was before the last change. */
+    /** Whether the analysis belongs to the job as it was before the last change, or is only a first answer to it. */
     public ReadOnlyBooleanProperty staleProperty() {
         return findings.stale.getReadOnlyProperty();
+    }
+
+    /** Whether the analysis is a first answer, not {@link Analysis#settled}. */
+    public ReadOnlyBooleanProperty settlingProperty() {
+        return findings.settling.getReadOnlyProperty();
     }
 
     /** Why there is no analysis although both tables and a ride are there; empty otherwise. */

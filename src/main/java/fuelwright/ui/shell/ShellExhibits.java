@@ -82,17 +82,20 @@ public final class ShellExhibits {
         issues("one warning", List.of(warning));
         issues("one error", List.of(error));
         issues("five", List.of(error, warning, warning, warning, warning));
-        for (boolean working : new boolean[] {true, false}) {
-            add(
-                    "StaleNote",
-                    working ? "working it out anew" : "cancelled",
-                    new StaleNote(
-                            new SimpleBooleanProperty(true),
-                            new SimpleBooleanProperty(working),
-                            new SimpleObjectProperty<>(Stage.PROPOSAL),
-                            () -> {}),
-                    0,
-                    0);
+        for (boolean first : new boolean[] {false, true}) {
+            for (boolean working : new boolean[] {true, false}) {
+                add(
+                        "StaleNote",
+                        (first ? "first answer, " : "") + (working ? "working it out anew" : "cancelled"),
+                        new StaleNote(
+                                new SimpleBooleanProperty(true),
+                                new SimpleBooleanProperty(working),
+                                new SimpleObjectProperty<>(Stage.PROPOSAL),
+                                new SimpleBooleanProperty(first),
+                                () -> {}),
+                        0,
+                        0);
+            }
         }
         StateFolder.Left left =
                 new StateFolder.Left(Path.of("copy"), "V-twin with bigger throttle bodies", Optional.empty());

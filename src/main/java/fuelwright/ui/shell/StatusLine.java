@@ -59,7 +59,9 @@ final class StatusLine extends HBox {
         int stops = session.analysis() == null ? 0 : session.analysis().stops().size();
         Parts.show(stop, stops > 0);
         boolean answered = NextStep.unanswered(session).isEmpty();
-        stop.setText(stops == 0 ? "" : Words.of(answered ? "status.stops.answered" : "status.stops", stops));
+        boolean first = stops > 0 && !session.analysis().settled();
+        String key = first ? "status.stops.anew" : answered ? "status.stops.answered" : "status.stops";
+        stop.setText(stops == 0 ? "" : Words.of(key, stops));
     }
 
     private String holds() {

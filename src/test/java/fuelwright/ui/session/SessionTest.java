@@ -16,14 +16,18 @@ import fuelwright.table.Quantity;
 import fuelwright.table.TableOptions;
 import fuelwright.table.TableWriter;
 import fuelwright.table.Unsaid;
+import fuelwright.ui.Fixture;
 import fuelwright.ui.FixtureServices;
+import fuelwright.ui.handover.HandoverModel;
 import fuelwright.work.Analysis;
 import fuelwright.work.Cancellation;
 import fuelwright.work.Progress;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -95,6 +99,63 @@ class SessionTest {
         runner.release();
         assertEquals("b", session.analysis().job().name());
         assertFalse(session.workingProperty().get());
+    }
+
+    /** Gives a first answer to every job that is named. */
+    private static final class FirstThenWhole extends FixtureServices {
+        private boolean stops;
+
+        @Override
+        public Optional<Analysis> firstAnswer(Job job, Cancellation cancellation) {
+            return job.name().startsWith("first")
+                    ? Fixture.analyse(job).value().map(Fixture::unsettled)
+                    : Optional.empty();
+        }
+
+        @Override
+        public Loaded<Analysis> analyse(Job job, Progress progress, Cancellation cancellation) {
+            if (stops && job.name().startsWith("first")) {
+                ((Cancellation) () -> true).check();
+            }
+            return super.analyse(job, progress, cancellation);
+        }
+    }
+
+    @Test
+    void aFirstAnswerIsShownAsSuchUntilTheWholeOneIsThere() {
+        Session patient = new Session(new FirstThenWhole(), runner);
+        patient.openSample();
+        List<String> seen = new ArrayList<>();
+        patient.analysisProperty()
+                .addListener((p, old, now) -> seen.add(now.job().name() + " settled " + now.settled()
+                        + ", stale " + patient.staleProperty().get() + ", settling "
+                        + patient.settlingProperty().get() + ", working "
+                        + patient.workingProperty().get()));
+        patient.edit(job -> job.withName("first"));
+        assertEquals(
+                List.of(
+                        "first settled false, stale true, settling true, working true",
+                        "first settled true, stale false, settling false, working false"),
+                seen);
+        assertFalse(patient.workingProperty().get());
+    }
+
+    @Test
+    void withOnlyAFirstAnswerNothingMayLeave() {
+        FirstThenWhole services = new FirstThenWhole();
+        services.stops = true;
+        Session halfway = new Session(services, runner);
+        halfway.openSample();
+        halfway.edit(job -> job.withName("first"));
+        assertFalse(halfway.analysis().settled());
+        assertTrue(halfway.staleProperty().get());
+        assertEquals(Optional.empty(), NextStep.of(halfway));
+        HandoverModel handover = new HandoverModel(halfway);
+        handover.stopsReadProperty().set(true);
+        assertFalse(handover.mayLeave());
+        halfway.edit(job -> job.withName("whole"));
+        handover.stopsReadProperty().set(true);
+        assertTrue(handover.mayLeave());
     }
 
     @Test
