@@ -18,7 +18,7 @@ package fuelwright.safety;
  * @param row the ride's row of the leanest reading
  * @param cell the fuel table's cell that weighs most there
  * @param kind what it looks like
- * @param growing whether it went on getting leaner against the target while engine speed and load stayed
+ * @param growing whether it went on getting leaner against the target while load stayed
  * @param closing whether the throttle was closing at its worst moment
  * @param grave whether it was beyond both the target's excess and the lean ceiling for as long as makes an event: never less than a Stop
  */

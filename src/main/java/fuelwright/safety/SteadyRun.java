@@ -1,10 +1,9 @@
 package fuelwright.safety;
 
-/** Whether a mixture kept getting leaner against its target while engine speed and load stayed where they were: then no table does that. */
+/** Whether a mixture kept getting leaner against its target while load stayed where it was. */
 final class SteadyRun {
 
     private static final double WITHIN_LOAD = 6;
-    private static final double WITHIN_SPEED = 0.06;
     private static final double LEAST_S = 2.0;
     /** The leanest moment comes at its end. */
     private static final double END_SHARE = 0.7;
@@ -15,7 +14,6 @@ final class SteadyRun {
     private int n;
     private double startS;
     private double endS;
-    private double speedRpm;
     private double load;
     private double mostAtS;
     private double most;
@@ -30,14 +28,12 @@ final class SteadyRun {
     }
 
     /** @param y ln(lambda / target) */
-    void add(double timeS, double rpm, double loadNow, double y) {
-        boolean stays =
-                n > 0 && Math.abs(rpm / speedRpm - 1) <= WITHIN_SPEED && Math.abs(loadNow - load) <= WITHIN_LOAD;
+    void add(double timeS, double loadNow, double y) {
+        boolean stays = n > 0 && Math.abs(loadNow - load) <= WITHIN_LOAD;
         if (!stays) {
             grew = grew();
             n = 0;
             startS = timeS;
-            speedRpm = rpm;
             load = loadNow;
             most = Double.NEGATIVE_INFINITY;
             sumT = 0;
@@ -58,7 +54,7 @@ final class SteadyRun {
         }
     }
 
-    /** Whether it did so in any stretch of steady engine speed and load up to now. */
+    /** Whether it did so in any stretch of steady load up to now. */
     boolean grew() {
         double length = endS - startS;
         double spread = n * sumTT - sumT * sumT;

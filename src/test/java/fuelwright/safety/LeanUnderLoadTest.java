@@ -226,7 +226,7 @@ class LeanUnderLoadTest {
     }
 
     @Test
-    void onlyASteadyEngineThatGetsLeanerMakesTheSupplyASuspect() {
+    void onlyWhatGetsLeanerAtSteadyLoadMakesTheSupplyASuspect() {
         String suspect = "fuel supply (pump, filter, pressure) is a suspect";
         PlantedRide steady = ride().phase(2, 5000, 20, 1.0).phase(5, 5000, 5000, 100, 0.95, 1.08, Map.of());
         assertTrue(judge("lean-under-load", steady).orElseThrow().what().contains(suspect));
@@ -235,8 +235,6 @@ class LeanUnderLoadTest {
             closing.phase(0.5, 5000, 100 - 4 * i, 0.95 + 0.013 * i);
         }
         assertTrue(!judge("lean-under-load", closing).orElseThrow().what().contains(suspect));
-        PlantedRide climbing = ride().phase(2, 4000, 20, 1.0).phase(5, 4500, 6500, 100, 0.95, 1.08, Map.of());
-        assertTrue(!judge("lean-under-load", climbing).orElseThrow().what().contains(suspect));
     }
 
     @Test
