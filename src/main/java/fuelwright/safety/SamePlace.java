@@ -213,8 +213,8 @@ final class SamePlace {
         return all >= LEAST_READINGS && freshLean >= LEAN_SHARE * all;
     }
 
-    /** Whether rides with the present table cover the moment's cell and are right there. */
+    /** Whether rides with the present table cover the moment's cell and are right there. Settled load says nothing of an opening throttle. */
     boolean isRightNow() {
-        return fineNowS >= LEAST_FINE_S && leanNowS <= RIGHT_SHARE * fineNowS;
+        return event.kind() != LeanEvent.Kind.TIP_IN && fineNowS >= LEAST_FINE_S && leanNowS <= RIGHT_SHARE * fineNowS;
     }
 }

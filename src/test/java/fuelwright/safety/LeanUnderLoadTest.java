@@ -205,6 +205,19 @@ class LeanUnderLoadTest {
     }
 
     @Test
+    void aTipInWithAnEarlierTableIsNotSettledBySteadyFullThrottle() {
+        PlantedRide opening = ride().phase(2, 5000, 20, 1.0)
+                .phase(1.2, 5000, 5100, 100, 1.25, 0.85, Map.of())
+                .phase(3, 5100, 100, 0.87);
+        PlantedCase planted = new PlantedCase().ride(opening.named("before"));
+        planted.fuelTable =
+                PlantedCase.table(fuelwright.table.Quantity.VOLUMETRIC_EFFICIENCY, PlantedCase.THROTTLE, c -> 81);
+        planted.evidence(0, 0.005, 50);
+        planted.ride(ride().phase(5, 5000, 20, 1.0).phase(6, 5000, 100, 0.87).named("after"));
+        assertTrue(planted.judge("lean-tip-in").orElseThrow().isStop());
+    }
+
+    @Test
     void fullThrottleIsTheWorstAndAClosingThrottleNever() {
         PlantedRide ride = new PlantedRide(20);
         for (int i = 0; i < 2; i++) {
