@@ -6,6 +6,7 @@ import java.util.Collections;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
@@ -19,10 +20,46 @@ import java.util.regex.Pattern;
  * @param cells its cells
  * @param worst the worst figure of its worst moment; NaN where it had none
  * @param what its sentence
+ * @param extent how often, for how long and where it was worst; empty where it had no moment, or where that wasn't kept
  */
-public record AnswerBasis(Caution.Level level, SortedSet<Integer> cells, double worst, String what) {
+public record AnswerBasis(
+        Caution.Level level, SortedSet<Integer> cells, double worst, String what, Optional<Extent> extent) {
+
+    /**
+     * How much of it there was.
+     *
+     * @param times moments
+     * @param seconds how long they were together, s
+     * @param speedRpm engine speed at the worst one, rpm
+     * @param load load there, in the table's unit; NaN where unknown
+     */
+    public record Extent(int times, double seconds, double speedRpm, double load) {
+
+        private static final double GROWN = 1.5;
+        private static final double SAME_SPEED = 0.1;
+        private static final double SAME_LOAD = 15;
+
+        static Optional<Extent> of(Caution caution) {
+            double seconds = caution.moments().stream()
+                    .mapToDouble(Caution.Moment::lengthS)
+                    .sum();
+            return caution.worst().map(m -> new Extent(caution.moments().size(), seconds, m.speedRpm(), m.load()));
+        }
+
+        /** Whether it didn't happen much more often or longer since, and is worst at about the same place. */
+        boolean isLike(Extent now) {
+            boolean grown = now.times > GROWN * times && now.times > times + 1
+                    || now.seconds > GROWN * seconds && now.seconds > seconds + 1;
+            boolean moved =
+                    Math.abs(now.speedRpm - speedRpm) > SAME_SPEED * speedRpm || Math.abs(now.load - load) > SAME_LOAD;
+            return !grown && !moved;
+        }
+    }
 
     private static final double SAME_CELLS_SHARE = 0.5;
+    /** Of the cells then so many new ones are no news, or one. */
+    private static final double NEW_CELLS_SHARE = 0.25;
+
     private static final double SAME_LAMBDA = 0.03;
     private static final double SAME_SHARE = 0.1;
     /** Figures of a sentence are of many kinds: so many times more or less is the same still. */
@@ -34,6 +71,12 @@ public record AnswerBasis(Caution.Level level, SortedSet<Integer> cells, double 
         Objects.requireNonNull(level, "level");
         cells = Collections.unmodifiableSortedSet(new TreeSet<>(cells));
         Objects.requireNonNull(what, "what");
+        Objects.requireNonNull(extent, "extent");
+    }
+
+    /** A basis of which the extent isn't known. */
+    public AnswerBasis(Caution.Level level, SortedSet<Integer> cells, double worst, String what) {
+        this(level, cells, worst, what, Optional.empty());
     }
 
     static AnswerBasis of(Caution caution) {
@@ -41,20 +84,24 @@ public record AnswerBasis(Caution.Level level, SortedSet<Integer> cells, double 
                 caution.level(),
                 caution.cells(),
                 caution.worst().map(Caution.Moment::worst).orElse(Double.NaN),
-                caution.what());
+                caution.what(),
+                Extent.of(caution));
     }
 
-    /** Whether a caution still says about the same: no graver, most of its cells the same, its worst figure near. */
+    /** Whether a caution still says about the same: no graver, no more of it, most of its cells the same, its worst figure near. */
     boolean isLike(Caution caution) {
         boolean graver = caution.level().ordinal() < level.ordinal();
-        return !graver && sameCells(caution.cells()) && sameFigures(caution);
+        boolean more = extent.isPresent()
+                && Extent.of(caution).map(now -> !extent.get().isLike(now)).orElse(false);
+        return !graver && !more && sameCells(caution.cells()) && sameFigures(caution);
     }
 
     private boolean sameCells(Set<Integer> others) {
         Set<Integer> both = new HashSet<>(cells);
         both.retainAll(others);
         int all = cells.size() + others.size() - both.size();
-        return both.size() >= SAME_CELLS_SHARE * all;
+        int added = others.size() - both.size();
+        return both.size() >= SAME_CELLS_SHARE * all && added <= Math.max(1, NEW_CELLS_SHARE * cells.size());
     }
 
     private boolean sameFigures(Caution caution) {

@@ -245,6 +245,12 @@ final class JobJson {
                     node.put("worst", b.worst());
                 }
                 node.put("what", b.what());
+                b.extent().ifPresent(e -> {
+                    node.put("times", e.times()).put("seconds", e.seconds()).put("worstSpeed", e.speedRpm());
+                    if (Double.isFinite(e.load())) {
+                        node.put("worstLoad", e.load());
+                    }
+                });
             });
         });
         return all;
@@ -261,6 +267,16 @@ final class JobJson {
         return answers;
     }
 
+    private static Optional<AnswerBasis.Extent> extent(JsonNode answer) {
+        return !answer.has("times")
+                ? Optional.empty()
+                : Optional.of(new AnswerBasis.Extent(
+                        answer.path("times").asInt(),
+                        answer.path("seconds").asDouble(),
+                        answer.path("worstSpeed").asDouble(),
+                        answer.path("worstLoad").asDouble(Double.NaN)));
+    }
+
     private static Optional<AnswerBasis> basis(JsonNode answer) {
         if (!answer.has("level")) {
             return Optional.empty();
@@ -271,7 +287,8 @@ final class JobJson {
                 Caution.Level.valueOf(answer.path("level").asText()),
                 cells,
                 answer.path("worst").asDouble(Double.NaN),
-                answer.path("what").asText()));
+                answer.path("what").asText(),
+                extent(answer)));
     }
 
     /** JSON has no infinity and no NaN: words stand for them. */

@@ -48,9 +48,9 @@ final class CellHistory {
 
     void fine(int cell, double timeS, double ageS, double speedRpm, boolean cold) {
         fine[cell]++;
-        fineSpeed[cell] += speedRpm;
-        fineAge[cell] += ageS;
         if (!cold) {
+            fineSpeed[cell] += speedRpm;
+            fineAge[cell] += ageS;
             fineWarm[cell]++;
             fineTime[cell] += timeS;
             fineAgain[cell] += lean[cell] > 0 ? 1 : 0;
@@ -67,8 +67,8 @@ final class CellHistory {
 
     /** Lean readings later in a stretch of load than the fine ones, at the same speed: on a sweep a cell's far side comes later by itself. */
     boolean fadesInStretch(int cell) {
-        double later = leanAge[cell] / lean[cell] - fineAge[cell] / fine[cell];
-        double speeds = leanSpeed[cell] / lean[cell] / (fineSpeed[cell] / fine[cell]);
+        double later = leanAge[cell] / lean[cell] - fineAge[cell] / fineWarm[cell];
+        double speeds = leanSpeed[cell] / lean[cell] / (fineSpeed[cell] / fineWarm[cell]);
         return later >= FADE_S && Math.abs(speeds - 1) < SAME_SPEED;
     }
 

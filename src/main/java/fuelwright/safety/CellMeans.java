@@ -1,6 +1,10 @@
 package fuelwright.safety;
 
 import fuelwright.table.Axis;
+import java.util.Optional;
+import java.util.SortedSet;
+import java.util.TreeSet;
+import java.util.function.IntPredicate;
 
 /** What some of the readings say of each cell: the mean of ln(lambda / target). */
 final class CellMeans {
@@ -9,11 +13,23 @@ final class CellMeans {
     private static final int LEAST_CELLS = 4;
     private static final double AGREEING_SHARE = 0.75;
 
+    /** Readings nearer than this hang together: sensor, wall film and road, s. */
+    private static final double TOGETHER_S = 0.5;
+    /** Cells are never better known than this, ln(lambda). */
+    private static final double LEAST_SCATTER = 0.01;
+
+    private static final int LEAST_CELLS_APART = 2;
+    private static final double SURE = 2;
+
     private final double[] sums;
+    private final double[] squares;
+    private final double[] seconds;
     private final int[] counts;
 
     CellMeans(int cells) {
         sums = new double[cells];
+        squares = new double[cells];
+        seconds = new double[cells];
         counts = new int[cells];
     }
 
@@ -36,6 +52,8 @@ final class CellMeans {
             if (!Double.isNaN(y)) {
                 int cell = d.nearestCell(rows.speedRpm[i], rows.load[i]);
                 means.sums[cell] += y;
+                means.squares[cell] += y * y;
+                means.seconds[cell] += rows.stepS(i);
                 means.counts[cell]++;
             }
         }
@@ -66,6 +84,8 @@ final class CellMeans {
     void add(CellMeans other) {
         for (int c = 0; c < sums.length; c++) {
             sums[c] += other.sums[c];
+            squares[c] += other.squares[c];
+            seconds[c] += other.seconds[c];
             counts[c] += other.counts[c];
         }
     }
@@ -91,5 +111,58 @@ final class CellMeans {
         }
         boolean agreed = compared >= LEAST_CELLS && Math.max(up, compared - up) >= AGREEING_SHARE * compared;
         return agreed ? 100 * Math.expm1(sum / weights) : 0;
+    }
+
+    /**
+     * Where two sets of readings disagree by more than their noise allows.
+     *
+     * @param leanerPercent how much leaner the one reads over the cells that both have, %
+     * @param surelyPercent by how much they differ at least, %
+     * @param cells those that differ by more than asked
+     */
+    record Apart(double leanerPercent, double surelyPercent, SortedSet<Integer> cells) {
+
+        /** How much leaner the leaner of both reads, %. */
+        double apartPercent() {
+            double share = leanerPercent / 100;
+            return 100 * (share > 0 ? share : 1 / (1 + share) - 1);
+        }
+    }
+
+    /** How far these readings and others lie apart in some cells; empty where they don't by more than a figure, %, and their noise. */
+    Optional<Apart> apart(CellMeans than, IntPredicate which, double percent) {
+        double sum = 0;
+        double weights = 0;
+        int up = 0;
+        int compared = 0;
+        SortedSet<Integer> cells = new TreeSet<>();
+        for (int c = 0; c < sums.length; c++) {
+            if (which.test(c) && counts[c] >= LEAST_IN_CELL && than.counts[c] >= LEAST_IN_CELL) {
+                double difference = sums[c] / counts[c] - than.sums[c] / than.counts[c];
+                double own = variance(c) + than.variance(c);
+                sum += difference / own;
+                weights += 1 / own;
+                compared++;
+                up += difference > 0 ? 1 : 0;
+                if (100 * Math.expm1(Math.abs(difference)) > percent) {
+                    cells.add(c);
+                }
+            }
+        }
+        double mean = sum / weights;
+        double surely = Math.abs(mean) - SURE / Math.sqrt(weights);
+        boolean agreed = compared >= LEAST_CELLS_APART && Math.max(up, compared - up) >= AGREEING_SHARE * compared;
+        double surelyPercent = 100 * Math.expm1(surely);
+        return agreed && surelyPercent > percent && !cells.isEmpty()
+                ? Optional.of(new Apart(100 * Math.expm1(mean), surelyPercent, cells))
+                : Optional.empty();
+    }
+
+    /** Of a cell's mean. */
+    private double variance(int c) {
+        double mean = sums[c] / counts[c];
+        double scatter = Math.max(squares[c] / counts[c] - mean * mean, LEAST_SCATTER * LEAST_SCATTER);
+        double independent = Math.min(counts[c], Math.max(1, seconds[c] / TOGETHER_S));
+        return scatter / independent;
     }
 }

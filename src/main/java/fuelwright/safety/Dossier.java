@@ -10,7 +10,6 @@ import fuelwright.estimate.Standing;
 import fuelwright.ride.Column;
 import fuelwright.ride.Ride;
 import fuelwright.ride.Role;
-import fuelwright.screen.Screen;
 import fuelwright.screen.ScreenedRide;
 import fuelwright.table.Axis;
 import fuelwright.table.Table;
@@ -54,6 +53,8 @@ final class Dossier {
     private final List<LoadThreshold> thresholds = new ArrayList<>();
     private final List<RideRows> rows = new ArrayList<>();
     private final List<Optional<SensorSpread>> spreads = new ArrayList<>();
+    private final List<Warming> warmings = new ArrayList<>();
+    private final Kept<LeanMoments> moments;
     private final double barometerKpa;
     final FlowModel flow;
     /** Injector dead time contained in a pulse table, ms. */
@@ -71,6 +72,7 @@ final class Dossier {
         this.file = file;
         this.pace = pace;
         limits = file.limits();
+        moments = new Kept<>();
         fuel = file.fuelTable();
         target = file.targetLambda();
         sensor = file.estimate().map(e -> e.sensor().model()).orElse(USUAL_SENSOR);
@@ -92,6 +94,7 @@ final class Dossier {
         for (int r = 0; r < rides(); r++) {
             thresholds.add(new LoadThreshold(file.highLoad(), median(ride(r), Role.BAROMETER)));
             rows.add(new RideRows(screened(r), fuel.load().kind()));
+            warmings.add(new Warming(rows.get(r), limits));
             readTraces(r);
             boolean shared = ride(r).mixtures().size() > 1 && fuel.cylinder().isEmpty();
             spreads.add(shared ? Optional.of(SensorSpread.of(this, r)) : Optional.empty());
@@ -116,6 +119,8 @@ final class Dossier {
         thresholds.addAll(like.thresholds);
         rows.addAll(like.rows);
         spreads.addAll(like.spreads);
+        warmings.addAll(like.warmings);
+        moments = like.moments;
     }
 
     /** The same case with another proposal, made with the same dead time. */
@@ -165,7 +170,7 @@ final class Dossier {
                     RideRows.closedPercent(rows.get(r).throttlePercent),
                     highFlowRpm(),
                     FuelCutTimes.of(ride),
-                    row -> rows.get(r).isScreened(row, Screen.TOO_COLD));
+                    row -> isWarming(r, row));
             traces.add(new Trace(r, s, burnt, LeanScan.of(burnt, setting)));
         }
     }
@@ -184,6 +189,25 @@ final class Dossier {
 
     RideRows rows(int ride) {
         return rows.get(ride);
+    }
+
+    /** Whether warm-up enrichment may have been at work, whether or not that is screened. */
+    boolean isWarming(int ride, int row) {
+        return warmings.get(ride).at(row);
+    }
+
+    /** The lean moments of all rides; the same for every proposal. */
+    LeanMoments moments() {
+        return moments.get(() -> LeanMoments.of(this));
+    }
+
+    /** Where the limit of a moment at high load lies, lambda. */
+    double limitOf(LeanEvent event, double targetLambda) {
+        return limits.leanest(
+                targetLambda,
+                thresholds
+                        .get(event.ride())
+                        .isWellInside(event.speedRpm(), event.throttlePercent(), event.pressureKpa()));
     }
 
     /** How far sensors that one table feeds read apart; empty for a ride with one sensor, or with a table for each cylinder. */

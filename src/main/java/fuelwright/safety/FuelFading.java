@@ -109,7 +109,6 @@ final class FuelFading {
     /** ln(lambda / target) of the readings at high flow with fuel on; NaN elsewhere. */
     private static double[] departures(Dossier d, Dossier.Trace of, double[] flow, double least) {
         BurntTrace trace = of.burnt();
-        RideRows rows = d.rows(of.ride());
         FuelCutTimes cuts = FuelCutTimes.of(d.ride(of.ride()));
         double clearing = d.limits.of(Limit.FUEL_CUT_CLEARING);
         double top = d.limits.of(Limit.SENSOR_TOP);
@@ -127,7 +126,7 @@ final class FuelFading {
                     && t - lastCut >= clearing
                     && trace.lambda(i) > 0
                     && trace.lambda(i) < top
-                    && !rows.isScreened(trace.row(i), fuelwright.screen.Screen.TOO_COLD);
+                    && !d.isWarming(of.ride(), trace.row(i));
             y[i] = counts
                     ? Math.log(trace.lambda(i)
                             / d.target.value(
@@ -237,12 +236,12 @@ final class FuelFading {
             left = within(pieces, k -> y[rows[k]]);
             speed = within(pieces, k -> Math.log(trace.speedRpm(rows[k])));
             load = within(pieces, k -> trace.load(rows[k]));
-            remove(speed, load);
+            removeByPiece(pieces, speed, load);
             takeOut(left);
         }
 
         private void takeOut(double[] of) {
-            remove(speed, of);
+            removeByPiece(pieces, speed, of);
             remove(load, of);
         }
 
@@ -311,6 +310,21 @@ final class FuelFading {
         return out;
     }
 
+    /** The same piece by piece: at the edge of a hole the table is far steeper than elsewhere. */
+    private static void removeByPiece(int[] pieces, double[] by, double[] of) {
+        int most = Arrays.stream(pieces).max().orElse(0);
+        double[] sizes = new double[most + 1];
+        double[] shares = new double[most + 1];
+        for (int k = 0; k < of.length; k++) {
+            sizes[pieces[k]] += by[k] * by[k];
+            shares[pieces[k]] += by[k] * of[k];
+        }
+        for (int k = 0; k < of.length; k++) {
+            double size = sizes[pieces[k]];
+            of[k] -= size > 0 ? shares[pieces[k]] / size * by[k] : 0;
+        }
+    }
+
     /** Takes out of {@code of} what {@code by} explains. */
     private static void remove(double[] by, double[] of) {
         double size = dot(by, by);
@@ -330,19 +344,14 @@ final class FuelFading {
 
     /** Whether the place would be within its limit but for the fading: the leanest reading without what was drawn before it. */
     boolean explains(LeanEvent event) {
-        int low = 0;
-        int high = trace.size() - 1;
-        while (low < high) {
-            int middle = (low + high) >>> 1;
-            if (trace.row(middle) < event.row()) {
-                low = middle + 1;
-            } else {
-                high = middle;
-            }
-        }
-        double faded = slopePerS * drawnS[low];
+        double faded = slopePerS * drawnS(event.row());
         double beyondTarget = Math.log(event.leanest() / event.target());
         double beyondLimit = Math.log(event.leanest() / event.limit());
         return faded >= beyondLimit || faded >= HALF * beyondTarget;
+    }
+
+    /** For how long much fuel had been drawn at a row of the ride, s. */
+    double drawnS(int row) {
+        return drawnS[SamePlace.reading(trace, row)];
     }
 }

@@ -74,7 +74,7 @@ final class Injectors implements Rule {
     /** Factors on delivered fuel of the proposal, interpolated as the unit does. */
     private static Locator factors(Dossier d) {
         double[] factors = d.proposal().get().cells().stream()
-                .mapToDouble(CellProposal::factor)
+                .mapToDouble(c -> TypedFigures.isSlipped(d, c) ? 1 : c.factor())
                 .toArray();
         return new Locator(d.fuel.with(Quantity.MULTIPLIER, factors));
     }
@@ -179,7 +179,12 @@ final class Injectors implements Rule {
         for (int c = 0; c < d.fuel.cells(); c++) {
             int cell = c;
             double pulse = Math.max(
-                    d.fuel.at(c), d.proposal().map(p -> p.cell(cell).after()).orElse(0.0));
+                    d.fuel.at(c),
+                    d.proposal()
+                            .map(p -> p.cell(cell))
+                            .filter(p -> !TypedFigures.isSlipped(d, p))
+                            .map(CellProposal::after)
+                            .orElse(0.0));
             double duty = dutyPercent(d.fuel.speedAt(c), pulse + outside, perCycle);
             if (d.fuel.speedAt(c) > top || duty < least(d)) {
                 continue;

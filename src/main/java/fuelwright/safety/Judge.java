@@ -10,6 +10,8 @@ public final class Judge {
             new LeanUnderLoad(),
             new TargetTable(),
             new ProposalLean(),
+            new StillLean(),
+            new TypedFigures(),
             new LeanerCylinder(),
             new Injectors(),
             new Plausible(),

@@ -230,17 +230,26 @@ final class LeakAndMisfire implements Rule {
         }
         double atLow = median(low, lows);
         double atHigh = median(high, highs);
+        Machine machine = d.file.machine();
+        boolean bodies = d.fuel.load().kind() == Axis.Kind.THROTTLE
+                && (machine.before().isEmpty() || machine.after().isEmpty());
         if (atLow > LEAK_LOG && Math.abs(atHigh) < FINE_LOG) {
             out.add(new Caution(
                     "leak",
                     Caution.Level.CHECK,
                     "Lean only where little flows",
                     String.format(
-                            Locale.ROOT,
-                            "In %s the mixture reads %.0f %% lean at small flow and is fine at large flow: a leak ahead of the sensor does that",
-                            rows.ride.name(),
-                            100 * Math.expm1(atLow)),
-                    "Look for an exhaust or intake leak before adding fuel at light load",
+                                    Locale.ROOT,
+                                    "In %s the mixture reads %.0f %% lean at small flow and is fine at large flow: ",
+                                    rows.ride.name(),
+                                    100 * Math.expm1(atLow))
+                            + (bodies
+                                    ? "bigger bodies do just that to a table by throttle; a leak ahead of the sensor looks the same"
+                                    : "a leak ahead of the sensor does that"),
+                    bodies
+                            ? "Describe the engine and its bodies on the stage Machine; if they weren't changed, look for an exhaust or"
+                                    + " intake leak before adding fuel at light load"
+                            : "Look for an exhaust or intake leak before adding fuel at light load",
                     new TreeSet<>(),
                     List.of()));
         }

@@ -8,7 +8,7 @@ package fuelwright.safety;
  * @param startS start on the ride's clock, when burnt, s
  * @param lengthS from the first to the last lean reading, s
  * @param readings lean readings in it
- * @param leanest leanest reading, lambda
+ * @param leanest reading at its worst moment, lambda
  * @param limit the limit at that reading, lambda
  * @param target the target there, lambda; NaN where it has none
  * @param speedRpm engine speed there, rpm
@@ -18,7 +18,8 @@ package fuelwright.safety;
  * @param row the ride's row of the leanest reading
  * @param cell the fuel table's cell that weighs most there
  * @param kind what it looks like
- * @param growing whether it went on getting leaner to its end
+ * @param growing whether it went on getting leaner against the target while load stayed
+ * @param closing whether the throttle was closing at its worst moment
  * @param grave whether it was beyond both the target's excess and the lean ceiling for as long as makes an event: never less than a Stop
  */
 record LeanEvent(
@@ -38,7 +39,13 @@ record LeanEvent(
         int cell,
         Kind kind,
         boolean growing,
+        boolean closing,
         boolean grave) {
+
+    private static final double FULL_THROTTLE = 85;
+    private static final double FULL_KPA = 95;
+    /** A closing throttle leaves wall film and air behind: what is lean then passes with the load. */
+    static final double CLOSING_SHARE = 0.1;
 
     enum Kind {
         /** The cell is lean: it repeats, or nothing speaks against it. */
@@ -56,9 +63,27 @@ record LeanEvent(
         return leanest - limit;
     }
 
-    /** By what to call one event worse than another: how far beyond the limit, times engine speed (heat goes with flow), times time up to 3 s. */
+    /**
+     * By what to call one event worse than another: how far beyond the limit, times engine speed (heat goes with flow), times time up to 3 s,
+     * times the square of load.
+     */
     double danger() {
-        return excess() * speedRpm * Math.min(Math.max(lengthS, 0.1), 3);
+        return weight(throttlePercent, pressureKpa, closing)
+                * excess()
+                * speedRpm
+                * Math.min(Math.max(lengthS, 0.1), 3);
+    }
+
+    /** What a lean moment weighs by its load: the square of throttle, or of pressure where there is none. */
+    static double weight(double throttlePercent, double pressureKpa, boolean closing) {
+        double share = (Double.isNaN(throttlePercent) ? pressureKpa : throttlePercent) / 100;
+        return share * share * (closing ? CLOSING_SHARE : 1);
+    }
+
+    /** Whether it is wide open and more than a little lean: such moments are named before all others. */
+    boolean isFullLoad() {
+        boolean full = Double.isNaN(throttlePercent) ? pressureKpa >= FULL_KPA : throttlePercent >= FULL_THROTTLE;
+        return full && !closing && (grave || excess() >= 0.02);
     }
 
     LeanEvent with(Kind other) {
@@ -79,6 +104,7 @@ record LeanEvent(
                 cell,
                 other,
                 growing,
+                closing,
                 grave);
     }
 }

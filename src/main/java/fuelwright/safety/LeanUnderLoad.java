@@ -5,9 +5,7 @@ import fuelwright.ride.Ride;
 import fuelwright.ride.Role;
 import fuelwright.table.Table;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import java.util.SortedSet;
 import java.util.TreeSet;
 
@@ -17,115 +15,24 @@ import java.util.TreeSet;
  */
 final class LeanUnderLoad implements Rule {
 
-    private static final double ONCE_EXCESS = 0.10;
-    private static final double LEAN_LOG = 0.02;
-    /** What is shorter than so many times {@link Limit#LEAN_FOR} is brief. */
-    private static final double BRIEF = 2;
-    /** What happened less often is no pattern. */
-    private static final int AGAIN = 4;
-
-    private static final Comparator<LeanEvent> WORST_FIRST = Comparator.comparingDouble(LeanEvent::danger)
-            .reversed()
-            .thenComparingInt(LeanEvent::ride)
-            .thenComparingDouble(LeanEvent::startS)
-            .thenComparingInt(LeanEvent::sensor);
-
     @Override
     public List<Caution> judge(Dossier d) {
-        List<LeanEvent> events = new ArrayList<>();
-        List<LeanEvent> cured = new ArrayList<>();
-        List<LeanEvent> elsewhere = new ArrayList<>();
-        for (Dossier.Trace trace : d.traces()) {
-            List<LeanEvent> seen = trace.scan().events();
-            if (!d.ride(trace.ride()).isEvidence(trace.sensor())) {
-                elsewhere.addAll(seen);
-                continue;
-            }
-            boolean suspect = seen.stream().filter(e -> isAtHighFlow(d, e)).count() >= AGAIN;
-            // Fuel that fades can be taken for a late sensor, and is then only seen without that.
-            Optional<FuelFading> fading = suspect
-                    ? FuelFading.of(d, trace).or(() -> d.usual(trace).flatMap(usual -> FuelFading.of(d, usual)))
-                    : Optional.empty();
-            for (LeanEvent event : seen) {
-                LeanEvent checked = faded(d, recheck(d, event), fading);
-                (isCured(d, checked) ? cured : events).add(checked);
-            }
-        }
-        List<LeanEvent> seen = List.copyOf(events);
-        events.replaceAll(e -> isAlone(d, e, seen) ? e.with(LeanEvent.Kind.ONCE) : e);
-        events.sort(WORST_FIRST);
-        elsewhere.sort(WORST_FIRST);
+        LeanMoments moments = d.moments();
         List<Caution> out = new ArrayList<>();
-        table(d, events, out);
-        supply(d, of(events, LeanEvent.Kind.SUPPLY), out);
-        once(d, of(events, LeanEvent.Kind.ONCE), out);
-        tipIn(d, of(events, LeanEvent.Kind.TIP_IN), out);
-        cured(d, cured, out);
-        elsewhere(d, elsewhere, out);
+        table(d, moments, out);
+        supply(d, moments.of(LeanEvent.Kind.SUPPLY), out);
+        once(d, moments.of(LeanEvent.Kind.ONCE), out);
+        tipIn(d, moments.of(LeanEvent.Kind.TIP_IN), out);
+        cured(d, moments.cured(), out);
+        right(d, moments.right(), out);
+        elsewhere(d, moments.elsewhere(), out);
         lightLoad(d, out);
         notChecked(d, out);
         return out;
     }
 
-    /** A moment after the throttle opened is the table's doing where the evidence says that the cell is lean anyway. */
-    private static LeanEvent recheck(Dossier d, LeanEvent event) {
-        boolean lean = event.kind() == LeanEvent.Kind.TIP_IN && isLeanByEvidence(d, event.cell());
-        return lean ? event.with(LeanEvent.Kind.TABLE) : event;
-    }
-
-    /** A stretch at high flow that is lean because fuel was drawn for long, and not where it was, is the supply's doing. */
-    private static LeanEvent faded(Dossier d, LeanEvent event, Optional<FuelFading> fading) {
-        boolean supply = event.kind() == LeanEvent.Kind.TABLE
-                && isAtHighFlow(d, event)
-                && fading.isPresent()
-                && fading.get().explains(event);
-        return supply ? event.with(LeanEvent.Kind.SUPPLY) : event;
-    }
-
-    /**
-     * A brief moment at the edge of high load, a little beyond its limit and with no other lean moment near it but when the throttle opened, is no pattern of the table; where
-     * the evidence calls the cell lean it is one all the same.
-     */
-    private static boolean isAlone(Dossier d, LeanEvent event, List<LeanEvent> all) {
-        return event.kind() == LeanEvent.Kind.TABLE
-                && isBriefAtEdge(d, event)
-                && !isLeanByEvidence(d, event.cell())
-                && all.stream()
-                        .filter(e -> e != event && e.kind() != LeanEvent.Kind.TIP_IN)
-                        .noneMatch(e -> isBeside(d, event.cell(), e.cell()));
-    }
-
-    /** The edge is where the limit is wider than well inside high load. */
-    private static boolean isBriefAtEdge(Dossier d, LeanEvent event) {
-        return event.limit() > d.limits.of(Limit.LEAN_CEILING) + 1e-9
-                && event.lengthS() < BRIEF * d.limits.of(Limit.LEAN_FOR)
-                && event.excess() <= ONCE_EXCESS;
-    }
-
-    private static boolean isAtHighFlow(Dossier d, LeanEvent event) {
-        return event.speedRpm() >= d.highFlowRpm();
-    }
-
-    /** Seen with an earlier table, and the fuel that the present one adds there would have been enough. */
-    private static boolean isCured(Dossier d, LeanEvent event) {
-        Table then = d.file.rides().get(event.ride()).madeWith();
-        boolean comparable = then.quantity() == d.fuel.quantity()
-                && then.load().kind() == d.fuel.load().kind()
-                && event.kind() != LeanEvent.Kind.SUPPLY;
-        if (then.equals(d.fuel) || !comparable || isLeanByEvidence(d, event.cell())) {
-            return false;
-        }
-        double factor = d.fuel.quantity()
-                .factor(
-                        then.value(event.speedRpm(), event.load()),
-                        d.fuel.value(event.speedRpm(), event.load()),
-                        d.deadTimeMs);
-        return factor > 1 && event.leanest() / factor <= event.limit();
-    }
-
     private static void cured(Dossier d, List<LeanEvent> events, List<Caution> out) {
         if (!events.isEmpty()) {
-            events.sort(Comparator.comparingDouble(LeanEvent::danger).reversed());
             out.add(new Caution(
                     "lean-with-earlier-table",
                     Caution.Level.CHECK,
@@ -134,6 +41,26 @@ final class LeanUnderLoad implements Rule {
                             + " with an earlier table; by the figures the present one adds enough there. Worst then: "
                             + place(d, events.get(0)),
                     "Ride those cells with the present table to see that it is cured",
+                    cellsOf(events),
+                    moments(d, events)));
+        }
+    }
+
+    /** Fuel that fades may come back on another day; a table that was put right doesn't. */
+    private static void right(Dossier d, List<LeanEvent> events, List<Caution> out) {
+        if (!events.isEmpty()) {
+            boolean faded = events.stream().anyMatch(e -> e.kind() == LeanEvent.Kind.SUPPLY);
+            out.add(new Caution(
+                    "lean-with-earlier-table",
+                    faded ? Caution.Level.CHECK : Caution.Level.NOTE,
+                    faded ? "Fuel faded with an earlier table" : "Was lean with an earlier table, right with this one",
+                    times(events) + " with an earlier table; rides with the present one cover "
+                            + (events.size() == 1 ? "that place" : "those places")
+                            + " and are right there. Worst then: "
+                            + place(d, events.get(0)),
+                    faded
+                            ? "See to pump, filter and fuel pressure all the same: what fades may do so again"
+                            : "Nothing, if you are sure which table each ride was made with",
                     cellsOf(events),
                     moments(d, events)));
         }
@@ -180,34 +107,16 @@ final class LeanUnderLoad implements Rule {
         }
     }
 
-    private static boolean isLeanByEvidence(Dossier d, int cell) {
-        if (!d.isHigh(cell) || d.standing(cell) == Standing.INFERRED) {
-            return false;
-        }
-        double target = d.targetAt(cell);
-        double surely = d.estimate().get().logFactor(cell) - d.estimate().get().logUncertainty(cell);
-        return surely > LEAN_LOG && target * Math.exp(surely) > d.limitAt(cell);
-    }
-
-    private static boolean isBeside(Dossier d, int cell, int other) {
-        Table table = d.fuel;
-        return Math.abs(table.speedIndex(cell) - table.speedIndex(other)) <= 1
-                && Math.abs(table.loadIndex(cell) - table.loadIndex(other)) <= 1;
-    }
-
-    private static List<LeanEvent> of(List<LeanEvent> events, LeanEvent.Kind kind) {
-        return events.stream().filter(e -> e.kind() == kind).toList();
-    }
-
-    private static void table(Dossier d, List<LeanEvent> all, List<Caution> out) {
-        List<LeanEvent> grave = of(all, LeanEvent.Kind.TABLE);
+    private static void table(Dossier d, LeanMoments all, List<Caution> out) {
+        List<LeanEvent> grave = all.of(LeanEvent.Kind.TABLE);
         SortedSet<Integer> cells = cellsOf(grave);
         SortedSet<Integer> byEvidence = new TreeSet<>();
-        List<LeanEvent> supply = of(all, LeanEvent.Kind.SUPPLY);
+        List<LeanEvent> supply = all.of(LeanEvent.Kind.SUPPLY);
         for (int c = 0; c < d.fuel.cells(); c++) {
             int cell = c;
             // Evidence of a cell that the supply starved says nothing of the table; the supply's own Stop stands there.
-            if (isLeanByEvidence(d, c) && supply.stream().noneMatch(e -> isBeside(d, cell, e.cell()))) {
+            if (LeanMoments.isLeanByEvidence(d, c)
+                    && supply.stream().noneMatch(e -> LeanMoments.isBeside(d, cell, e.cell()))) {
                 byEvidence.add(c);
             }
         }
@@ -232,7 +141,7 @@ final class LeanUnderLoad implements Rule {
     /** Where mixture kept getting leaner to the end, the table may not be the only suspect. */
     private static String supplyHint(List<LeanEvent> events) {
         return events.stream().anyMatch(LeanEvent::growing)
-                ? "; mixture kept getting leaner while load lasted, so the fuel supply (pump, filter, pressure) is a suspect as well"
+                ? "; the mixture kept getting leaner against its target while load stayed, so the fuel supply (pump, filter, pressure) is a suspect as well"
                 : "";
     }
 
@@ -253,8 +162,11 @@ final class LeanUnderLoad implements Rule {
 
     private static void once(Dossier d, List<LeanEvent> events, List<Caution> out) {
         if (!events.isEmpty()) {
-            boolean grave = events.stream().anyMatch(e -> e.excess() > ONCE_EXCESS)
-                    || events.stream().filter(e -> !isBriefAtEdge(d, e)).count() > 2
+            boolean grave = events.stream().anyMatch(LeanMoments::isFarBeyond)
+                    || events.stream()
+                                    .filter(e -> !LeanMoments.isBriefAtEdge(d, e))
+                                    .count()
+                            > 2
                     || anyGrave(d, events);
             out.add(new Caution(
                     "lean-moment",
@@ -274,15 +186,31 @@ final class LeanUnderLoad implements Rule {
                     anyGrave(d, events) ? Caution.Level.STOP : Caution.Level.CHECK,
                     "Lean at tip-in",
                     times(events) + ", right after load rose and gone while it stayed high. Worst: "
-                            + place(d, events.get(0)),
-                    "Look at the accel enrichment: the fuel table can't cure this",
+                            + place(d, events.get(0)) + tableToo(d, events),
+                    tableToo(d, events).isEmpty()
+                            ? "Look at the accel enrichment: the fuel table can't cure this"
+                            : "Put the table right and ride again before you touch the accel enrichment",
                     cellsOf(events),
                     moments(d, events)));
         }
     }
 
+    /** Where the table is lean as well, the accel enrichment can't be judged yet. */
+    private static String tableToo(Dossier d, List<LeanEvent> events) {
+        SortedSet<Integer> lean = cellsOf(events);
+        lean.removeIf(c -> !LeanMoments.isLeanAtAll(d, c));
+        double most = lean.stream()
+                .mapToDouble(c -> 100 * Math.expm1(d.estimate().get().logFactor(c)))
+                .max()
+                .orElse(0);
+        return lean.isEmpty()
+                ? ""
+                : ". By the evidence the table itself is lean there, by up to " + Say.percent(most)
+                        + ": that makes it look worse";
+    }
+
     private static boolean anyGrave(Dossier d, List<LeanEvent> events) {
-        return events.stream().anyMatch(e -> e.grave() && !isBriefAtEdge(d, e));
+        return events.stream().anyMatch(e -> e.grave() && !LeanMoments.isBriefAtEdge(d, e));
     }
 
     private static void notChecked(Dossier d, List<Caution> out) {

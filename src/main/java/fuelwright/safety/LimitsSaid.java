@@ -34,6 +34,7 @@ final class LimitsSaid implements Rule {
             Map.entry("held-lean", LEFT),
             Map.entry("proposal-lean", LEFT),
             Map.entry("leaner-cylinder-left", EnumSet.of(Limit.LEFT_LEAN)),
+            Map.entry("lean-after-proposal", LEAN),
             Map.entry("cliff", EnumSet.of(Limit.CLIFF)),
             Map.entry("proposal-too-large", EnumSet.of(Limit.LARGE_ADDITION, Limit.LARGE_CUT)),
             Map.entry("injector-duty", DUTY),

@@ -64,7 +64,9 @@ final class NotRidden implements Rule {
             out.add(new Caution(
                     "high-load-not-ridden",
                     Caution.Level.CHECK,
-                    none && !some ? "High load never ridden" : "High load partly unridden",
+                    !none
+                            ? "High load partly unridden"
+                            : some ? "High load as good as unridden" : "High load never ridden",
                     (some ? "Fewer than " + READINGS + " independent readings in " : "No readings in ")
                             + (none ? "any of the " + all : unridden.size() + " of " + all)
                             + " cells at high load, " + Say.speeds(table, unridden)

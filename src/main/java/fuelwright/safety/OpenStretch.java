@@ -7,12 +7,10 @@ final class OpenStretch {
 
     private static final double LEAST_SHARE = 0.7;
     private static final int LEAST_READINGS = 3;
-    /** A long stretch whose worst moment comes at its end keeps getting leaner. */
-    private static final double GROWING_S = 2.0;
+    /** The throttle closes where it was open by so much more shortly before. */
+    private static final double CLOSED_PERCENT = 8;
 
-    private static final double GROWING_SHARE = 0.7;
-    /** By less, on a straight line through its readings, noise may have put the worst moment there, lambda. */
-    private static final double GROWN_LAMBDA = 0.015;
+    private static final double CLOSED_S = 0.5;
 
     private static final double EASED_SHARE = 0.6;
 
@@ -36,7 +34,6 @@ final class OpenStretch {
     private int early;
     private int late;
     private int worst;
-    private double worstExcess;
     private double worstLimit;
     private double worstTarget;
     private boolean frozen;
@@ -45,10 +42,10 @@ final class OpenStretch {
     private double graveStart;
     private double graveEnd;
     private int graveCount;
-    private double sumTime;
-    private double sumTimeSquared;
-    private double sumExcess;
-    private double sumTimeExcess;
+    private double leanestLambda;
+    private double worstWeight;
+    private boolean closing;
+    private final SteadyRun steady = new SteadyRun();
 
     /** @param holdS for so long a value stands usually: a slow logger's one reading must not count as many */
     OpenStretch(BurntTrace trace, LeanScan.Setting setting, double leanFor, double holdS) {
@@ -86,16 +83,15 @@ final class OpenStretch {
         sumLate = 0;
         early = 0;
         late = 0;
-        worstExcess = Double.NEGATIVE_INFINITY;
         frozen = false;
         lastCounted = Double.NEGATIVE_INFINITY;
         graveStart = Double.NaN;
         graveEnd = Double.NaN;
         graveCount = 0;
-        sumTime = 0;
-        sumTimeSquared = 0;
-        sumExcess = 0;
-        sumTimeExcess = 0;
+        leanestLambda = 0;
+        worstWeight = Double.NEGATIVE_INFINITY;
+        closing = false;
+        steady.clear();
     }
 
     /** One more reading, a lean one. */
@@ -115,11 +111,8 @@ final class OpenStretch {
         allAtEnd = all;
         least = Math.min(least, lambda);
         double excess = lambda - limit;
-        double t = timeS - start;
-        sumTime += t;
-        sumTimeSquared += t * t;
-        sumExcess += excess;
-        sumTimeExcess += t * excess;
+        leanestLambda = Math.max(leanestLambda, lambda);
+        steady.add(timeS, load(i), Math.log(lambda / (target > 0 ? target : limit)));
         if (timeS - start < 0.5 * leanFor) {
             sumEarly += excess;
             early++;
@@ -128,8 +121,11 @@ final class OpenStretch {
             late++;
         }
         frozen |= isFrozen && lambda < top;
-        if (excess > worstExcess) {
-            worstExcess = excess;
+        boolean closes = isClosing(i);
+        double weight = excess * LeanEvent.weight(trace.throttlePercent(i), trace.pressureKpa(i), closes);
+        if (weight > worstWeight || leanRows == 1) {
+            worstWeight = weight;
+            closing = closes;
             worst = i;
             worstLimit = limit;
             worstTarget = target;
@@ -144,17 +140,27 @@ final class OpenStretch {
     /** Nothing more belongs to it. Whether it was long, dense and lively enough to be an event. */
     boolean close() {
         open = false;
-        boolean flat = trace.lambda(worst) == least;
+        boolean flat = leanestLambda == least;
         return end - start >= leanFor
                 && count >= LEAST_READINGS
                 && leanRows >= LEAST_SHARE * allAtEnd
                 && !(frozen && flat);
     }
 
-    /** Of a straight line through what its readings are beyond their limits, lambda/s. */
-    private double slope() {
-        double spread = leanRows * sumTimeSquared - sumTime * sumTime;
-        return spread > 0 ? (leanRows * sumTimeExcess - sumTime * sumExcess) / spread : 0;
+    /** Throttle, %, or pressure, kPa, where there is none. */
+    private double load(int i) {
+        double throttle = trace.throttlePercent(i);
+        return Double.isNaN(throttle) ? trace.pressureKpa(i) : throttle;
+    }
+
+    private boolean isClosing(int i) {
+        double now = load(i);
+        for (int k = i - 1; k >= 0 && trace.burntS(i) - trace.burntS(k) <= CLOSED_S; k--) {
+            if (load(k) - now > CLOSED_PERCENT) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Whether the mixture was already on its way back. */
@@ -182,9 +188,8 @@ final class OpenStretch {
                 trace.row(worst),
                 cells.nearest(rpm, load),
                 kind,
-                length >= GROWING_S
-                        && trace.burntS(worst) - start > GROWING_SHARE * length
-                        && slope() * length >= GROWN_LAMBDA,
+                steady.grew(),
+                closing,
                 graveCount >= LEAST_READINGS && graveEnd - graveStart >= leanFor);
     }
 }

@@ -105,7 +105,7 @@ final class ProposalShape implements Rule {
                 table.loadIndex(c) + 1 < table.load().size() ? c + table.speed().size() : -1
             };
             for (int n : neighbours) {
-                if (n < 0) {
+                if (n < 0 || TypedFigures.isSlipped(d, proposal, c) || TypedFigures.isSlipped(d, proposal, n)) {
                     continue;
                 }
                 CellProposal a = proposal.cell(c);

@@ -127,8 +127,13 @@ final class RideConditions implements Rule {
                                         ". The same cells do read %.0f %% richer in the first third than in the last, as"
                                                 + " warm-up has it",
                                         richer)
-                                : ""),
-                "Log the coolant temperature; otherwise leave out the ride unless the engine was warm from its first row on");
+                                : "")
+                        + CoolantCandidate.in(rows.ride)
+                                .map(heading -> ". The column '" + heading + "' warms up as a coolant does")
+                                .orElse(""),
+                CoolantCandidate.in(rows.ride).isPresent()
+                        ? "If that column is the coolant, give it that role on the stage Rides"
+                        : "Log the coolant temperature; otherwise leave out the ride unless the engine was warm from its first row on");
     }
 
     private static void battery(Dossier d, RideRows rows, List<Caution> out) {

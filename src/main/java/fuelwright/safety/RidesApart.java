@@ -1,8 +1,10 @@
 package fuelwright.safety;
 
+import fuelwright.table.Table;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.TreeSet;
 
 /**
@@ -11,23 +13,53 @@ import java.util.TreeSet;
  */
 final class RidesApart implements Rule {
 
+    /** At high load the leaner ride is a danger, and the mean of both too lean for it. */
+    private static final double HIGH_LOAD_PERCENT = 5;
+
     @Override
     public List<Caution> judge(Dossier d) {
         List<Caution> out = new ArrayList<>();
+        d.file.rides().stream().map(CaseFile.JudgedRide::madeWith).distinct().forEach(table -> judge(d, table, out));
+        return out;
+    }
+
+    private static void judge(Dossier d, Table madeWith, List<Caution> out) {
         List<Integer> left = new ArrayList<>();
         List<CellMeans> means = new ArrayList<>();
         for (int r = 0; r < d.rides(); r++) {
-            if (!d.ride(r).hasTrims()
-                    && d.file.rides()
-                            .get(r)
-                            .madeWith()
-                            .equals(d.file.rides().get(0).madeWith())) {
+            if (!d.ride(r).hasTrims() && d.file.rides().get(r).madeWith().equals(madeWith)) {
                 CellMeans mean = new CellMeans(d.fuel.cells());
                 CellMeans.read(d, r, row -> mean);
                 left.add(r);
                 means.add(mean);
             }
         }
+        atHighLoad(d, left, means, out);
+        anywhere(d, left, means, out);
+    }
+
+    private static void atHighLoad(Dossier d, List<Integer> left, List<CellMeans> means, List<Caution> out) {
+        while (left.size() > 1) {
+            int oddest = -1;
+            CellMeans.Apart most = null;
+            for (int i = 0; i < left.size(); i++) {
+                Optional<CellMeans.Apart> apart =
+                        means.get(i).apart(without(means, i, d.fuel.cells()), d::isHigh, HIGH_LOAD_PERCENT);
+                if (apart.isPresent() && (most == null || apart.get().surelyPercent() > most.surelyPercent())) {
+                    oddest = i;
+                    most = apart.get();
+                }
+            }
+            if (most == null) {
+                return;
+            }
+            out.add(stop(d, left.get(oddest), left.size() == 2 ? left.get(1 - oddest) : -1, most));
+            left.remove(oddest);
+            means.remove(oddest);
+        }
+    }
+
+    private static void anywhere(Dossier d, List<Integer> left, List<CellMeans> means, List<Caution> out) {
         while (left.size() > 1) {
             int oddest = 0;
             double most = 0;
@@ -44,7 +76,33 @@ final class RidesApart implements Rule {
             out.add(caution(d, left.remove(oddest), most));
             means.remove(oddest);
         }
-        return out;
+    }
+
+    /** @param other the only other one; negative where there are several */
+    private static Caution stop(Dossier d, int ride, int other, CellMeans.Apart apart) {
+        String name = d.ride(ride).name();
+        String rest = other < 0 ? "the rest of the rides" : d.ride(other).name();
+        boolean leaner = apart.leanerPercent() > 0;
+        return new Caution(
+                        "rides-apart",
+                        Caution.Level.STOP,
+                        "Rides disagree at high load",
+                        String.format(
+                                Locale.ROOT,
+                                "In %s at high load, %s, %s read%s %.0f %% leaner than %s (noise allowed for, %.0f %% at least), though"
+                                        + " all are said to be made with the same table. What is proposed there is a mean of right and wrong",
+                                Say.cells(apart.cells().size()),
+                                Say.speeds(d.fuel, apart.cells()),
+                                leaner ? name : rest,
+                                leaner || other >= 0 ? "s" : "",
+                                apart.apartPercent(),
+                                leaner ? rest : name,
+                                apart.surelyPercent()),
+                        "Say on the stage Rides with which table each ride was made; if it was the same, look at fuel, fuel pressure,"
+                                + " sensor and display scale, and leave out the ride that is wrong before loading the engine",
+                        apart.cells(),
+                        List.of())
+                .about(name);
     }
 
     private static CellMeans without(List<CellMeans> all, int one, int cells) {

@@ -72,13 +72,15 @@ final class Say {
         return String.format(Locale.ROOT, "%.1f s", seconds);
     }
 
+    /** A time of a ride, {@code 14:44.8}; from one hour on with hours. */
     static String minutes(double seconds) {
-        long whole = Math.round(seconds);
-        long length = Math.abs(whole);
+        long tenths = Math.round(seconds * 10);
+        long length = Math.abs(tenths) / 10;
+        String rest = String.format(Locale.ROOT, ":%02d.%d", length % 60, Math.abs(tenths) % 10);
         String clock = length < 3600
-                ? String.format(Locale.ROOT, "%d:%02d", length / 60, length % 60)
-                : String.format(Locale.ROOT, "%d:%02d:%02d", length / 3600, length / 60 % 60, length % 60);
-        return whole < 0 ? "-" + clock : clock;
+                ? length / 60 + rest
+                : String.format(Locale.ROOT, "%d:%02d%s", length / 3600, length / 60 % 60, rest);
+        return tenths < 0 ? "−" + clock : clock;
     }
 
     static String rpm(double rpm) {

@@ -29,6 +29,7 @@ public final class CautionCase {
     private UnaryOperator<Job> told = UnaryOperator.identity();
     private double secondClockS = Double.NaN;
     private final Map<String, Caution.Level> wanted = new LinkedHashMap<>();
+    private final Map<String, Caution.Level> unwanted = new LinkedHashMap<>();
     private MachineTables tables;
     private List<String> logs;
 
@@ -75,13 +76,19 @@ public final class CautionCase {
         return this;
     }
 
+    /** None of the rules, separated by |, may fire at that level. */
+    CautionCase never(String rules, Caution.Level level) {
+        unwanted.put(rules, level);
+        return this;
+    }
+
     public String name() {
         return name;
     }
 
     /** Whether nothing is wrong with it. */
     public boolean isClean() {
-        return wanted.isEmpty();
+        return wanted.isEmpty() && unwanted.isEmpty();
     }
 
     /** The job; the machine described or nothing of it told. The rides are simulated once. */
@@ -116,6 +123,12 @@ public final class CautionCase {
             if (cautions.stream().noneMatch(c -> any.contains(c.rule()) && c.level() == level)) {
                 faults.add("MISSED " + rules + " at " + level.words());
             }
+        });
+        unwanted.forEach((rules, level) -> {
+            List<String> any = List.of(rules.split("\\|"));
+            cautions.stream()
+                    .filter(c -> any.contains(c.rule()) && c.level() == level)
+                    .forEach(c -> faults.add("FALSE " + level.words() + " " + c.rule() + ": " + c.what()));
         });
         return faults;
     }

@@ -191,6 +191,7 @@ public final class CautionCases {
         several(all);
         all.addAll(MoreCautionCases.faulty());
         all.addAll(HarderCautionCases.faulty());
+        all.addAll(CautionWorkshopCases.faulty());
         return List.copyOf(all);
     }
 

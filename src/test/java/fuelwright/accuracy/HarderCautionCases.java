@@ -385,7 +385,7 @@ final class HarderCautionCases {
                         RideProfile.road(4))
                 .edit(nth(1, column(LogEdit.MIXTURE, (v, share) -> v * 1.14)))
                 .wants("lean-under-load|fuel-supply-fading", STOP)
-                .wants("rides-apart", CHECK));
+                .wants("rides-apart", STOP));
         all.add(of(
                         "a lean hole, a leak and a misfire by pressure",
                         twin().index(Index.PRESSURE).exhaust(new Exhaust(0.02, 0.9, 0.2, 0.6)),

@@ -48,6 +48,32 @@ class AnswerTest {
         assertFalse(holds(then, lean(Caution.Level.CHECK, 0.98, 30, 31)), "somewhere else");
     }
 
+    private static Caution fading(int times, double secondsEach, double speedRpm) {
+        List<Caution.Moment> moments = java.util.stream.IntStream.range(0, times)
+                .mapToObj(i -> new Caution.Moment(0, "ride", 12 * i, secondsEach, 1.02, speedRpm, 100))
+                .toList();
+        return new Caution(
+                "fuel-supply-fading",
+                Caution.Level.STOP,
+                "Fuel fades under load",
+                times + " times",
+                "Check the pump",
+                new TreeSet<>(List.of(5, 6)),
+                moments);
+    }
+
+    @Test
+    void moreOfTheSameIsAskedAgain() {
+        assertTrue(holds(fading(4, 3, 6000), fading(5, 3, 6100)));
+        assertTrue(holds(fading(4, 3, 6000), fading(2, 3, 6000)), "less of it");
+        assertFalse(holds(fading(4, 3, 6000), fading(15, 3, 6000)), "more often");
+        assertFalse(holds(fading(4, 3, 6000), fading(4, 9, 6000)), "longer");
+        assertFalse(holds(fading(4, 3, 6000), fading(4, 3, 7200)), "worst elsewhere");
+        assertFalse(
+                holds(lean(Caution.Level.CHECK, 0.98, 3, 4, 5), lean(Caution.Level.CHECK, 0.98, 3, 4, 5, 6, 7)),
+                "new cells");
+    }
+
     @Test
     void withoutMomentsTheFiguresOfTheSentenceTell() {
         assertTrue(holds(apart(6), apart(7)));

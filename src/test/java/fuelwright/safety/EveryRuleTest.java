@@ -352,6 +352,25 @@ class EveryRuleTest {
                 cliff,
                 cell(PlantedCase.cell(2, 4), 1.19, 1.19, Standing.INFERRED),
                 and(cliff, NO_PROPOSAL)));
+        Consumer<Spoilt> hole = fullThrottle(2, 1.1);
+        all.add(new Spec(
+                "lean-after-proposal",
+                STOP,
+                hole,
+                s -> {
+                    hole.accept(s);
+                    for (int c = 0; c < s.planted.proposed.size(); c++) {
+                        s.planted.plant(c, 1.3, 1, Standing.MEASURED);
+                    }
+                },
+                and(hole, NO_PROPOSAL)));
+        Consumer<Spoilt> slip = cell(high, 9.9, 1.0, Standing.MEASURED, Kind.SET);
+        all.add(new Spec(
+                "figure-slipped",
+                STOP,
+                slip,
+                cell(high, 1.3, 1.0, Standing.MEASURED, Kind.SET),
+                and(slip, NO_PROPOSAL)));
         all.add(new Spec("proposal-too-large", CHECK, region(1.65), region(1.58), and(region(1.65), NO_PROPOSAL)));
         Consumer<Spoilt> beside = s -> {
             s.planted.readings[PlantedCase.cell(6, 5)] = 0;

@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fuelwright.ride.Role;
+import fuelwright.screen.Screen;
+import fuelwright.screen.ScreenSettings;
 import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -155,6 +157,111 @@ class LeanUnderLoadTest {
         Caution caution = judge("fuel-supply-fading", ride).orElseThrow();
         assertTrue(caution.isStop());
         assertTrue(judge("lean-under-load", ride).isEmpty());
+    }
+
+    @Test
+    void aHoleAtFullThrottleIsTheTableAlthoughLessThrottleWasFineBefore() {
+        PlantedRide ride = ride();
+        for (int i = 0; i < 3; i++) {
+            ride.phase(5, 6000, 20, 1.0).phase(3, 6000, 92, 0.87).phase(5, 5950, 6150, 100, 1.0, 1.0, Map.of());
+        }
+        assertTrue(judge("fuel-supply-fading", ride).isEmpty());
+        assertTrue(judge("lean-under-load", ride).orElseThrow().isStop());
+    }
+
+    @Test
+    void whatWarmUpEnrichmentHidIsTheTableWithTheScreenOffToo() {
+        PlantedRide ride = new PlantedRide(20).clean(1);
+        Map<Role, Double> cold = Map.of(Role.COOLANT, 40.0);
+        Map<Role, Double> warm = Map.of(Role.COOLANT, 85.0);
+        for (int i = 0; i < 10; i++) {
+            Map<Role, Double> coolant = i < 4 ? cold : warm;
+            double lambda = i < 4 ? 0.87 : 1.0;
+            ride.phase(20, 6000, 6000, 20, 1.0, 1.0, coolant).phase(3, 6000, 6000, 100, lambda, lambda, coolant);
+        }
+        ScreenSettings off = ScreenSettings.defaults().with(Screen.TOO_COLD, false);
+        PlantedCase planted = new PlantedCase().ride(ride.named("ride"), off);
+        assertTrue(planted.judge("fuel-supply-fading").isEmpty());
+        assertTrue(planted.judge("lean-under-load").orElseThrow().isStop());
+    }
+
+    @Test
+    void whatLaterRidesWithThePresentTableShowToBeRightIsNoStop() {
+        PlantedRide faded = ride().phase(5, 7000, 20, 1.0)
+                .phase(8, 7000, 7000, 100, 0.86, 0.86, Map.of())
+                .phase(8, 7000, 7000, 100, 0.86, 1.10, Map.of())
+                .phase(5, 4000, 20, 1.0);
+        PlantedCase planted = new PlantedCase().ride(faded.named("before"));
+        planted.fuelTable =
+                PlantedCase.table(fuelwright.table.Quantity.VOLUMETRIC_EFFICIENCY, PlantedCase.THROTTLE, c -> 81);
+        planted.evidence(0, 0.005, 50);
+        planted.ride(ride().phase(5, 7000, 20, 1.0).phase(4, 7000, 100, 0.87).named("short"));
+        assertTrue(planted.judge("fuel-supply-fading").orElseThrow().isStop(), "not drawn for as long");
+        planted.ride(ride().phase(5, 7000, 20, 1.0).phase(16, 7000, 100, 0.87).named("after"));
+        assertTrue(planted.judge("fuel-supply-fading").isEmpty());
+        assertEquals(
+                Caution.Level.CHECK,
+                planted.judge("lean-with-earlier-table").orElseThrow().level());
+    }
+
+    @Test
+    void aTipInWithAnEarlierTableIsNotSettledBySteadyFullThrottle() {
+        PlantedRide opening = ride().phase(2, 5000, 20, 1.0)
+                .phase(1.2, 5000, 5100, 100, 1.25, 0.85, Map.of())
+                .phase(3, 5100, 100, 0.87);
+        PlantedCase planted = new PlantedCase().ride(opening.named("before"));
+        planted.fuelTable =
+                PlantedCase.table(fuelwright.table.Quantity.VOLUMETRIC_EFFICIENCY, PlantedCase.THROTTLE, c -> 81);
+        planted.evidence(0, 0.005, 50);
+        planted.ride(ride().phase(5, 5000, 20, 1.0).phase(6, 5000, 100, 0.87).named("after"));
+        assertTrue(planted.judge("lean-tip-in").orElseThrow().isStop());
+    }
+
+    @Test
+    void fullThrottleIsTheWorstAndAClosingThrottleNever() {
+        PlantedRide ride = new PlantedRide(20);
+        for (int i = 0; i < 2; i++) {
+            ride.phase(4, 6500, 20, 1.0)
+                    .phase(2, 6500, 6500, 65, 1.02, 1.02, Map.of())
+                    .phase(4, 5000, 20, 1.0)
+                    .phase(3, 5000, 100, 0.96)
+                    .phase(0.3, 5000, 62, 1.3)
+                    .phase(4, 5000, 20, 1.0);
+        }
+        Caution caution = judge("lean-under-load", ride).orElseThrow();
+        Caution.Moment worst = caution.worst().orElseThrow();
+        assertEquals(
+                100,
+                worst.load(),
+                1,
+                new PlantedCase().ride(ride.named("ride")).judge().toString());
+        assertEquals(0.96, worst.worst(), 0.02);
+    }
+
+    @Test
+    void onlyWhatGetsLeanerAtSteadyLoadMakesTheSupplyASuspect() {
+        String suspect = "fuel supply (pump, filter, pressure) is a suspect";
+        PlantedRide steady = ride().phase(2, 5000, 20, 1.0).phase(5, 5000, 5000, 100, 0.95, 1.08, Map.of());
+        assertTrue(judge("lean-under-load", steady).orElseThrow().what().contains(suspect));
+        PlantedRide closing = ride().phase(2, 5000, 20, 1.0);
+        for (int i = 0; i < 10; i++) {
+            closing.phase(0.5, 5000, 100 - 4 * i, 0.95 + 0.013 * i);
+        }
+        assertTrue(!judge("lean-under-load", closing).orElseThrow().what().contains(suspect));
+    }
+
+    @Test
+    void aTipInWhereTheTableIsLeanAsWellSaysSo() {
+        PlantedRide ride = ride().phase(2, 5000, 20, 1.0)
+                .phase(1.2, 5000, 5100, 100, 1.25, 0.85, Map.of())
+                .phase(3, 5100, 100, 0.87);
+        PlantedCase planted = new PlantedCase().ride(ride.named("ride"));
+        assertTrue(planted.judge("lean-tip-in").orElseThrow().todo().contains("can't cure"));
+        planted.logFactors[PlantedCase.cell(6, 4)] = 0.045;
+        Caution both = planted.judge("lean-tip-in").orElseThrow();
+        assertTrue(both.isStop());
+        assertTrue(both.what().contains("the table itself is lean there, by up to 5 %"), both.what());
+        assertTrue(both.todo().contains("before you touch the accel enrichment"), both.todo());
     }
 
     @Test

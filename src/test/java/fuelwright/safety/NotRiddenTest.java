@@ -71,7 +71,7 @@ class NotRiddenTest {
     void tooFewReadingsAreNotCalledNone() {
         Arrays.fill(planted.readings, 2.5);
         Caution few = planted.judge("high-load-not-ridden").orElseThrow();
-        assertEquals("High load partly unridden", few.title());
+        assertEquals("High load as good as unridden", few.title());
         assertTrue(few.what().startsWith("Fewer than 3 independent readings in any of the 21 cells"), few.what());
         Arrays.fill(planted.readings, 0);
         assertTrue(planted.judge("high-load-not-ridden").orElseThrow().what().startsWith("No readings in any"));

@@ -7,18 +7,24 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fuelwright.airflow.InjectorSet;
 import fuelwright.airflow.Machine;
+import fuelwright.estimate.CellProposal;
 import fuelwright.estimate.ProposalSettings;
 import fuelwright.estimate.SensorFit;
 import fuelwright.estimate.SensorModel;
 import fuelwright.estimate.Standing;
 import fuelwright.mixture.Fuel;
+import fuelwright.ride.Channel;
+import fuelwright.ride.Column;
+import fuelwright.ride.Ride;
 import fuelwright.ride.Role;
 import fuelwright.table.Quantity;
+import fuelwright.unit.Unit;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 /** Each rule: a case that fires, one just below, one with the data missing. */
@@ -524,5 +530,101 @@ class OtherRulesTest {
         assertTrue(throttleShort(82, 2, true).isEmpty());
         assertTrue(throttleShort(99, 3, true).isEmpty());
         assertTrue(throttleShort(82, 3, false).isEmpty());
+    }
+
+    private static Ride reading(String name, double factor) {
+        PlantedRide ride = new PlantedRide(20).clean(1);
+        for (int i = 0; i < 8; i++) {
+            ride.phase(5, 4500, 20, 0.98).phase(5, 5000, 100, 0.87 * factor).phase(5, 6000, 100, 0.87 * factor);
+        }
+        return ride.named(name);
+    }
+
+    @Test
+    void ridesThatDisagreeAtHighLoadAreAStopThatNamesTheCells() {
+        PlantedCase planted = new PlantedCase().ride(reading("A", 1.0)).ride(reading("B", 0.87));
+        Caution apart = planted.judge("rides-apart").orElseThrow();
+        assertTrue(apart.isStop(), apart.sentence());
+        assertTrue(
+                apart.cells().containsAll(List.of(cell(6, 4), cell(6, 5))),
+                apart.cells().toString());
+        assertTrue(apart.what().contains("A reads 12 % leaner than B"), apart.what());
+        assertTrue(apart.todo().contains("with which table each ride was made"), apart.todo());
+        assertQuiet("rides-apart", new PlantedCase().ride(reading("A", 1.0)).ride(reading("B", 0.97)));
+        PlantedCase declared = new PlantedCase().ride(reading("A", 1.0));
+        declared.fuelTable = PlantedCase.table(Quantity.VOLUMETRIC_EFFICIENCY, PlantedCase.THROTTLE, c -> 91);
+        declared.evidence(0, 0.005, 50);
+        assertQuiet("rides-apart", declared.ride(reading("B", 0.87)));
+    }
+
+    @Test
+    void leanAtSmallOpeningsOfAnUndescribedEngineMayBeItsBodies() {
+        PlantedCase unknown = new PlantedCase();
+        unknown.fuelTable = PlantedCase.table(Quantity.VOLUMETRIC_EFFICIENCY, PlantedCase.THROTTLE, c -> 20 + c);
+        unknown.evidence(0, 0.005, 50);
+        Caution leak = unknown.ride(leak(1.12).named("ride")).judge("leak").orElseThrow();
+        assertTrue(leak.what().contains("bigger bodies do just that"), leak.what());
+        assertTrue(leak.what().indexOf("bigger bodies") < leak.what().indexOf("a leak ahead"), leak.what());
+    }
+
+    private static Ride withColumn(String heading, java.util.function.DoubleUnaryOperator ofShare) {
+        Ride ride = drifting(1.0).named("ride");
+        double[] values = new double[ride.size()];
+        for (int i = 0; i < values.length; i++) {
+            values[i] = ofShare.applyAsDouble((double) i / values.length);
+        }
+        List<Channel> channels = new java.util.ArrayList<>(ride.channels());
+        channels.add(new Channel(heading, Role.OTHER, Unit.ONE, Column.of(values), Channel.Confidence.SURE, ""));
+        return new Ride("ride", ride.timeS(), channels, ride.segmentStarts(), List.of());
+    }
+
+    @Test
+    void aColumnThatWarmsUpAsACoolantDoesIsNamed() {
+        Caution named = new PlantedCase()
+                .ride(withColumn("Tmot [°C]", x -> 86 - 70 * Math.exp(-5 * x)))
+                .judge("coolant-not-logged")
+                .orElseThrow();
+        assertTrue(named.what().contains("'Tmot [°C]'"), named.what());
+        assertTrue(named.todo().contains("give it that role"), named.todo());
+        Caution steady = new PlantedCase()
+                .ride(withColumn("load", x -> 40 + 40 * Math.sin(200 * x)))
+                .judge("coolant-not-logged")
+                .orElseThrow();
+        assertFalse(steady.what().contains("'load'"), steady.what());
+    }
+
+    @Test
+    void aSlippedDigitIsAskedForAndNoInjectorIsFittedForIt() {
+        PlantedCase planted = new PlantedCase();
+        planted.fuelTable = PlantedCase.table(Quantity.INJECTOR_PULSE, PlantedCase.THROTTLE, c -> 10.41);
+        planted.evidence(0, 0.005, 50);
+        planted.plant(cell(6, 5), 10, 1, Standing.MEASURED, CellProposal.Kind.SET);
+        planted.ride(ride().named("ride"));
+        Caution slip = planted.judge("figure-slipped").orElseThrow();
+        assertEquals(Set.of(cell(6, 5)), slip.cells());
+        assertTrue(slip.what().contains("6000 rpm, 100 % throttle was set to 104.1; the table has 10.41"), slip.what());
+        assertQuiet("injector-duty-table", planted);
+        assertQuiet("cliff", planted);
+        planted.plant(cell(6, 5), 14.01 / 10.41, 1, Standing.MEASURED, CellProposal.Kind.SET);
+        assertTrue(planted.judge("figure-slipped").orElseThrow().what().contains("two digits swapped"));
+        planted.plant(cell(6, 5), 1.3, 1, Standing.MEASURED, CellProposal.Kind.SET);
+        assertQuiet("figure-slipped", planted);
+    }
+
+    @Test
+    void whatStaysLeanWithTheProposalIsSaidWithItsAmount() {
+        PlantedRide hole = ride().phase(2, 5000, 20, 1.0).phase(2, 5000, 100, 1.06);
+        PlantedCase planted = with(hole);
+        for (int c = 0; c < planted.proposed.size(); c++) {
+            planted.plant(c, 1.05, 1.05, Standing.MEASURED);
+        }
+        Caution left = planted.judge("lean-after-proposal").orElseThrow();
+        assertTrue(left.isStop());
+        assertTrue(left.what().startsWith("1 of 1 lean moment at high load"), left.what());
+        assertEquals(1.06 / 1.05, left.worst().orElseThrow().worst(), 0.015);
+        for (int c = 0; c < planted.proposed.size(); c++) {
+            planted.plant(c, 1.2, 1.2, Standing.MEASURED);
+        }
+        assertQuiet("lean-after-proposal", planted);
     }
 }

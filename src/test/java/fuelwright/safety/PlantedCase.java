@@ -129,10 +129,14 @@ final class PlantedCase {
     }
 
     PlantedCase ride(Ride ride) {
+        return ride(ride, ScreenSettings.defaults());
+    }
+
+    PlantedCase ride(Ride ride, ScreenSettings screens) {
         rides.add(new CaseFile.JudgedRide(
                 Screens.apply(
                         new JobRide(ride, Optional.empty()).heardBy(fuelTable),
-                        ScreenSettings.defaults(),
+                        screens,
                         fuelTable.speed(),
                         fuelTable.load()),
                 fuelTable));

@@ -8,9 +8,9 @@ class SayTest {
 
     @Test
     void momentsFromOneHourOnHaveHours() {
-        assertEquals("1:05", Say.minutes(65));
-        assertEquals("59:59", Say.minutes(3599));
-        assertEquals("13:53:20", Say.minutes(50_000));
-        assertEquals("-0:05", Say.minutes(-5));
+        assertEquals("1:05.0", Say.minutes(65));
+        assertEquals("14:44.8", Say.minutes(884.8));
+        assertEquals("13:53:20.0", Say.minutes(50_000));
+        assertEquals("−0:05.0", Say.minutes(-5));
     }
 }

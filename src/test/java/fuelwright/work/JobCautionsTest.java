@@ -102,7 +102,10 @@ class JobCautionsTest {
         assertTrue(ScreensOff.of(job).isEmpty());
         Caution off = found(job.withScreens(job.screens().with(Screen.TOO_COLD, false)), "screen-off")
                 .orElseThrow();
-        assertEquals(Caution.Level.NOTE, off.level());
+        assertEquals(Caution.Level.CHECK, off.level());
         assertTrue(off.what().startsWith("'too cold'"), off.what());
+        Caution spikes = found(job.withScreens(job.screens().with(Screen.SPIKE, false)), "screen-off")
+                .orElseThrow();
+        assertEquals(Caution.Level.NOTE, spikes.level());
     }
 }

@@ -183,7 +183,12 @@ class JobFileTest {
 
     @Test
     void whatACautionSaidWhenItWasAnsweredComesBack() {
-        AnswerBasis lean = new AnswerBasis(Caution.Level.STOP, new TreeSet<>(List.of(3, 7)), 1.02, "41 times");
+        AnswerBasis lean = new AnswerBasis(
+                Caution.Level.STOP,
+                new TreeSet<>(List.of(3, 7)),
+                1.02,
+                "41 times",
+                Optional.of(new AnswerBasis.Extent(41, 63.8, 6051, 100)));
         AnswerBasis none = new AnswerBasis(Caution.Level.NOTE, new TreeSet<>(), Double.NaN, "");
         Job job = full().withAnswers(Stream.of(lean, none)
                 .map(b -> new Answer("lean-under-load", "Lean", Answer.Kind.SEEN, "", Optional.of(b)))
