@@ -37,12 +37,14 @@ public final class Screens {
 
     private final Columns c;
     private final ScreenSettings settings;
+    private final LoggedTrims trims;
     private final byte[] reasons;
     private final boolean[] on = new boolean[Screen.values().length];
 
     private Screens(Ride ride, ScreenSettings settings, Axis.Kind loadKind) {
         this.c = new Columns(ride, loadKind);
         this.settings = settings;
+        this.trims = LoggedTrims.of(ride);
         this.reasons = new byte[ride.size()];
         Arrays.fill(reasons, ScreenedRide.COUNTS);
         for (Screen screen : Screen.values()) {
@@ -74,7 +76,7 @@ public final class Screens {
         Screens screens = new Screens(ride, settings, load.kind());
         screens.markAll(speed, load, stillWanted);
         stillWanted.run();
-        if (!ride.hasTrims() && settings.isOn(Screen.CLOSED_LOOP_UNLOGGED)) {
+        if (screens.trims != LoggedTrims.TOLD && settings.isOn(Screen.CLOSED_LOOP_UNLOGGED)) {
             targetLambda.ifPresent(screens::markClosedLoop);
         }
         return new ScreenedRide(ride, screens.reasons);
@@ -83,16 +85,15 @@ public final class Screens {
     /** Where a loop works it made the mixture right, not the table. */
     private void markClosedLoop(Table targetLambda) {
         double[] loads = c.load(targetLambda.load().kind());
-        double[] target = new double[reasons.length];
-        for (int i = 0; i < target.length; i++) {
-            target[i] = targetLambda.value(c.speedRpm[i], loads[i]);
+        double[] asked = new double[reasons.length];
+        for (int i = 0; i < asked.length; i++) {
+            asked[i] = ClosedLoopSign.asked(targetLambda.value(c.speedRpm[i], loads[i]), c.commandedLambda[i]);
         }
-        boolean sure = ClosedLoopSign.of(
-                        c.timeS, c.speedRpm, c.lambda, target, row -> reasons[row] == ScreenedRide.COUNTS)
-                .filter(ClosedLoopSign::isSure)
-                .isPresent();
-        for (int i = 0; sure && i < target.length; i++) {
-            mark(i, Screen.CLOSED_LOOP_UNLOGGED, ClosedLoopSign.worksAt(target[i]));
+        ClosedLoopSign sign = ClosedLoopSign.of(
+                c.timeS, c.speedRpm, c.load, c.lambda, asked, row -> reasons[row] == ScreenedRide.COUNTS);
+        boolean sure = trims.proveNothing(sign);
+        for (int i = 0; sure && i < asked.length; i++) {
+            mark(i, Screen.CLOSED_LOOP_UNLOGGED, sign.worksAt(c.speedRpm[i], c.load[i], asked[i]));
         }
     }
 
