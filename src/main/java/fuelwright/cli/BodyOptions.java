@@ -65,6 +65,10 @@ final class BodyOptions {
             throw CommandFailed.usage(
                     "--bodies is missing: the bore forecast needs to know how many throttle bodies share the displacement");
         }
+        if (displacementCc == null && boreBeforeMm != null) {
+            throw CommandFailed.usage(
+                    "--displacement is missing: without it and --bodies the bores would have no effect");
+        }
         boolean shape = shaftMm != null || shaftAfterMm != null || closedAngleDeg != null || openAngleDeg != null;
         if (shape && boreBeforeMm == null) {
             throw CommandFailed.usage(

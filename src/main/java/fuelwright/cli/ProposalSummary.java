@@ -4,6 +4,7 @@ import fuelwright.estimate.CellProposal;
 import fuelwright.estimate.ExpectedMixture;
 import fuelwright.estimate.NextRide;
 import fuelwright.estimate.Proposal;
+import fuelwright.estimate.SensorFit;
 import fuelwright.estimate.Standing;
 import fuelwright.estimate.Validation;
 import fuelwright.issue.Issue;
@@ -228,6 +229,14 @@ final class ProposalSummary {
             check.put("cells", cells(v, table));
             map.put("leftOutCheck", check);
         });
+        SensorFit fit = analysis.estimate().sensor();
+        Map<String, Object> sensor = new LinkedHashMap<>();
+        sensor.put("words", fit.words());
+        sensor.put("identified", fit.identified());
+        sensor.put("lagS", Json.rounded(fit.model().lagS()));
+        sensor.put("lagErrorS", Json.rounded(fit.lagErrorS()));
+        sensor.put("delayErrorS", Json.rounded(fit.delayErrorS()));
+        map.put("sensor", sensor);
         map.put("tipIn", TipInWords.asMap(analysis.estimate().tipIn()));
         analysis.hardware().ifPresent(h -> {
             Map<String, Object> hardware = new LinkedHashMap<>();

@@ -25,6 +25,10 @@ final class Plausible implements Rule {
     private static final double MOST_LAMBDA = 1.30;
     private static final double RICH_TARGET = 0.93;
     private static final double LEAN_READING = 1.04;
+    private static final double LIGHT_TARGET = 0.97;
+    /** Where the target is rich the reading is lower by this at least: it goes with its target, as lambda does. */
+    private static final double FOLLOWS_LAMBDA = 0.02;
+
     private static final int LEAST_ROWS = 20;
 
     private static final String SEE_WHICH =
@@ -94,8 +98,10 @@ final class Plausible implements Rule {
         double[] all = new double[rows.size / stride + 1];
         double[] rich = new double[all.length];
         double[] richTargets = new double[all.length];
+        double[] light = new double[all.length];
         int n = 0;
         int riches = 0;
+        int lights = 0;
         boolean byThrottle = d.target.load().kind() == Axis.Kind.THROTTLE;
         for (int i = 0; i < rows.size; i += stride) {
             if (Double.isNaN(lambda[i]) || !rows.isRunning(i) || rows.isOverrun(i)) {
@@ -104,6 +110,9 @@ final class Plausible implements Rule {
             all[n++] = lambda[i];
             double target =
                     d.target.value(rows.speedRpm[i], byThrottle ? rows.throttlePercent[i] : rows.pressureKpa[i]);
+            if (target > LIGHT_TARGET && lambda[i] > 0) {
+                light[lights++] = lambda[i];
+            }
             if (target < RICH_TARGET && lambda[i] > 0) {
                 rich[riches] = lambda[i];
                 richTargets[riches++] = target;
@@ -131,7 +140,8 @@ final class Plausible implements Rule {
         }
         double read = median(rich, riches);
         double target = median(richTargets, riches);
-        if (riches >= LEAST_ROWS && read > LEAN_READING && Math.abs(Math.log(read * target)) < 0.07) {
+        boolean follows = lights >= LEAST_ROWS && median(light, lights) > read + FOLLOWS_LAMBDA;
+        if (riches >= LEAST_ROWS && !follows && read > LEAN_READING && Math.abs(Math.log(read * target)) < 0.07) {
             out.add(stop(
                     "mixture-upside-down",
                     "The mixture may be upside down",

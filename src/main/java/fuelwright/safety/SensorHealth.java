@@ -14,6 +14,10 @@ final class SensorHealth implements Rule {
     private static final double MOVED_SPEED_SHARE = 0.1;
     private static final double MOVED_THROTTLE_PERCENT = 10;
     private static final double MOVED_PRESSURE_KPA = 10;
+    /** A display as coarse as this stands still though the mixture moves. */
+    private static final double COARSE_LAMBDA = 0.02;
+
+    private static final double SAME_LAMBDA = 1e-6;
     private static final double MUCH_SHARE = 0.2;
     private static final double PEGGED_SHARE = 0.05;
     private static final double BLIND_SHARE = 0.5;
@@ -52,6 +56,7 @@ final class SensorHealth implements Rule {
         double most = Arrays.stream(lambda).filter(Double::isFinite).max().orElse(0);
         double least = Arrays.stream(lambda).filter(Double::isFinite).min().orElse(0);
         double running = rows.seconds(rows::isRunning);
+        boolean coarse = step(lambda) >= COARSE_LAMBDA;
         double total = 0;
         double underLoad = 0;
         List<Caution.Moment> moments = new ArrayList<>();
@@ -71,7 +76,8 @@ final class SensorHealth implements Rule {
                     && last > start
                     && length >= limit
                     && !(atEnd && most > least)
-                    && moved(rows, start, last)) {
+                    && moved(rows, start, last)
+                    && (!coarse || targetMoved(d, rows, start, last, step(lambda)))) {
                 total += length;
                 for (int k = start; k < last; k++) {
                     underLoad += d.isHighLoad(r, rows.speedRpm[k], rows.throttlePercent[k], rows.pressureKpa[k])
@@ -104,6 +110,30 @@ final class SensorHealth implements Rule {
         return range(rows.speedRpm, from, to) > MOVED_SPEED_SHARE * rows.speedRpm[from]
                 || range(rows.throttlePercent, from, to) > MOVED_THROTTLE_PERCENT
                 || range(rows.pressureKpa, from, to) > MOVED_PRESSURE_KPA;
+    }
+
+    /** The usual step from one reading to the next that differs, lambda: no less than the last digit of the display. */
+    private static double step(double[] lambda) {
+        double least = Double.POSITIVE_INFINITY;
+        double before = Double.NaN;
+        for (double value : lambda) {
+            double step = Math.abs(value - before);
+            least = step > SAME_LAMBDA && step < least ? step : least;
+            before = value > 0 ? value : before;
+        }
+        return Double.isFinite(least) ? least : 0;
+    }
+
+    /** Whether the mixture should have moved by more than a coarse display rounds away, long enough before the end of the stretch to be shown. */
+    private static boolean targetMoved(Dossier d, RideRows rows, int from, int to, double stepLambda) {
+        double least = Double.POSITIVE_INFINITY;
+        double most = Double.NEGATIVE_INFINITY;
+        for (int i = from; i <= to && rows.timeS[i] <= rows.timeS[to] - SHOWN_S; i++) {
+            double target = d.targetAt(d.nearestCell(rows.speedRpm[i], rows.load[i]));
+            least = target < least ? target : least;
+            most = target > most ? target : most;
+        }
+        return most - least > 2 * stepLambda;
     }
 
     private static double range(double[] values, int from, int to) {

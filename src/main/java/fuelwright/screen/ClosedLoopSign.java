@@ -1,21 +1,13 @@
 package fuelwright.screen;
 
 import java.util.Arrays;
-import java.util.Optional;
 import java.util.function.IntPredicate;
 
 /**
- * The sign of a closed loop whose trims aren't logged: it makes light load look right whatever the table says, so where the target is near
- * stoichiometric the steady stretches keep to it far better than the readings where it is rich do. A limit cycle would be the better
- * sign; it drowns in the scatter of the mixture (tried: the autocorrelation of steady stretches doesn't tell such rides from open loop),
- * but it adds to that scatter while it keeps the mean right.
- *
- * @param stretches steady stretches at light load
- * @param lightLog median size of the mean departure from the target in one of them, ln
- * @param scatterLog median scatter of the readings within a stretch, ln
- * @param openLog median size of the departure of a reading where the target is rich, ln
+ * The signs of a closed loop whose trims aren't logged. The first is control itself ({@link Pinned}): long means of steady stretches near the stoichiometric target are far nearer to it than
+ * short ones. The second is a contrast, for a loop that hadn't the time to settle: there the stretches keep to the target far better than the readings where it is rich do. See decision 0160.
  */
-public record ClosedLoopSign(int stretches, double lightLog, double scatterLog, double openLog) {
+public final class ClosedLoopSign {
 
     /** Closed loop on a narrow band works about stoichiometric only. */
     private static final double LOOP_TARGET = 0.97;
@@ -33,13 +25,37 @@ public record ClosedLoopSign(int stretches, double lightLog, double scatterLog, 
     /** A limit cycle scatters the readings and makes their mean right: with a table alone the mean is off by more of the scatter. */
     private static final double SURELY_HUGS_SHARE = 0.2;
 
+    private final Pinned pinned;
+    private final LoopRegion region;
+    private final int stretches;
+    private final double lightLog;
+    private final double scatterLog;
+    private final double openLog;
+
+    private ClosedLoopSign(
+            Pinned pinned, LoopRegion region, int stretches, double lightLog, double scatterLog, double openLog) {
+        this.pinned = pinned;
+        this.region = region;
+        this.stretches = stretches;
+        this.lightLog = lightLog;
+        this.scatterLog = scatterLog;
+        this.openLog = openLog;
+    }
+
     /**
-     * Measures a ride without trims; empty where it has too little of either kind of reading. O(rows · log rows).
+     * Measures a ride. O(rows · log rows).
      *
+     * @param load what the fuel table is indexed by besides engine speed
+     * @param targetLambda what each row should read: the target, or what the unit commands where that is richer
      * @param counts whether a row may be looked at
      */
-    public static Optional<ClosedLoopSign> of(
-            double[] timeS, double[] speedRpm, double[] lambda, double[] targetLambda, IntPredicate counts) {
+    public static ClosedLoopSign of(
+            double[] timeS,
+            double[] speedRpm,
+            double[] load,
+            double[] lambda,
+            double[] targetLambda,
+            IntPredicate counts) {
         int n = timeS.length;
         double[] off = new double[n];
         double[] where = new double[n];
@@ -52,28 +68,71 @@ public record ClosedLoopSign(int stretches, double lightLog, double scatterLog, 
         }
         double[] scatters = new double[n];
         double[] means = steadyMeans(timeS, speedRpm, targetLambda, off, scatters);
-        return means.length < LEAST_STRETCHES || open < LEAST_READINGS
-                ? Optional.empty()
-                : Optional.of(new ClosedLoopSign(
-                        means.length,
-                        median(means, means.length),
-                        median(scatters, means.length),
-                        median(where, open)));
+        IntPredicate light = i -> worksAt(targetLambda[i]);
+        LoopRegion region = LoopRegion.of(timeS, speedRpm, load, off, light);
+        Pinned all = Pinned.of(timeS, off, light);
+        Pinned inside = Pinned.of(timeS, off, i -> light.test(i) && region.holds(speedRpm[i], load[i]));
+        return new ClosedLoopSign(
+                inside.isPlainlyControlled() ? inside : all,
+                region,
+                means.length,
+                median(means, means.length),
+                median(scatters, means.length),
+                open < LEAST_READINGS ? Double.NaN : median(where, open));
+    }
+
+    /** The target, or what the unit commands where that is richer: what it enriches by itself isn't off target. */
+    public static double asked(double targetLambda, double commandedLambda) {
+        return commandedLambda > 0 && commandedLambda < targetLambda ? commandedLambda : targetLambda;
     }
 
     /** Whether a closed loop works at this target, where one works at all. */
-    public static boolean worksAt(double targetLambda) {
+    private static boolean worksAt(double targetLambda) {
         return targetLambda > LOOP_TARGET;
+    }
+
+    /** Whether a loop, if there is one, works here. Where it had no time to settle its region isn't known. */
+    public boolean worksAt(double speedRpm, double load, double targetLambda) {
+        return worksAt(targetLambda) && (!isControlled() || region.holds(speedRpm, load));
+    }
+
+    /** Whether control itself was seen. */
+    public boolean isControlled() {
+        return pinned.isControlled();
     }
 
     /** Whether it is worth asking: a table that happens to be right at light load may look the same. */
     public boolean isLikely() {
-        return lightLog < HUGS_LOG && openLog > OFF_LOG;
+        return isControlled() || isContrast();
+    }
+
+    private boolean isContrast() {
+        return stretches >= LEAST_STRETCHES && lightLog < HUGS_LOG && openLog > OFF_LOG;
     }
 
     /** Whether the readings at light load must not count. */
     public boolean isSure() {
-        return isLikely() && lightLog < Math.min(SURELY_HUGS_LOG, SURELY_HUGS_SHARE * scatterLog);
+        return isControlled() || isContrast() && lightLog < Math.min(SURELY_HUGS_LOG, SURELY_HUGS_SHARE * scatterLog);
+    }
+
+    /** Steady stretches at light load that the sign was seen in. */
+    public int stretches() {
+        return isControlled() ? pinned.stretches() : stretches;
+    }
+
+    /** Median size of the mean departure from the target in one of them, ln. */
+    public double lightLog() {
+        return isControlled() ? pinned.fourLog() : lightLog;
+    }
+
+    /** Median size of the departure in half a second of them, ln. */
+    public double halfLog() {
+        return pinned.halfLog();
+    }
+
+    /** Median size of the departure of a reading where the target is rich, ln; NaN where there are few. */
+    public double openLog() {
+        return openLog;
     }
 
     /** Size of the mean departure of each steady stretch near the stoichiometric target, ln. */
@@ -109,6 +168,6 @@ public record ClosedLoopSign(int stretches, double lightLog, double scatterLog, 
     private static double median(double[] values, int count) {
         double[] sorted = Arrays.copyOf(values, count);
         Arrays.parallelSort(sorted);
-        return sorted[count / 2];
+        return count == 0 ? Double.NaN : sorted[count / 2];
     }
 }

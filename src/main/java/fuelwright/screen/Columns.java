@@ -27,6 +27,7 @@ final class Columns {
     final double[] throttlePercent;
     final double[] load;
     final double[] lambda;
+    final double[] commandedLambda;
     final double[] coolantC;
     final double[] gear;
     final int[] segmentStarts;
@@ -47,6 +48,7 @@ final class Columns {
         pressureKpa = values(ride, Role.MANIFOLD_PRESSURE);
         load = load(loadKind);
         lambda = ride.mixture().map(Column::shared).orElseGet(() -> nothing(ride));
+        commandedLambda = values(ride, Role.COMMANDED_LAMBDA);
         coolantC = values(ride, Role.COOLANT);
         gear = values(ride, Role.GEAR);
         fuelCut = values(ride, Role.FUEL_CUT);

@@ -20,6 +20,7 @@ public final class Screens {
     private final Axis speed;
     private final Axis load;
     private final Optional<Table> targetLambda;
+    private final LoggedTrims trims;
     private final Map<Screen, Kept> kept = new EnumMap<>(Screen.class);
 
     /** What a screen marked, and the thresholds that it did so by. */
@@ -30,6 +31,7 @@ public final class Screens {
         this.speed = speed;
         this.load = load;
         this.targetLambda = targetLambda;
+        this.trims = LoggedTrims.of(ride);
     }
 
     /**
@@ -86,7 +88,7 @@ public final class Screens {
         }
         stillWanted.run();
         byte[] reasons = reasons(settings);
-        if (!ride.hasTrims() && settings.isOn(Screen.CLOSED_LOOP_UNLOGGED)) {
+        if (trims != LoggedTrims.TOLD && settings.isOn(Screen.CLOSED_LOOP_UNLOGGED)) {
             targetLambda.ifPresent(target -> markClosedLoop(columns, target, reasons));
         }
         return new ScreenedRide(ride, reasons);
@@ -134,15 +136,16 @@ public final class Screens {
     /** Where a loop works it made the mixture right, not the table. */
     private void markClosedLoop(Columns c, Table targetLambda, byte[] reasons) {
         double[] loads = c.load(targetLambda.load().kind());
-        double[] target = new double[reasons.length];
-        Arrays.parallelSetAll(target, i -> targetLambda.value(c.speedRpm[i], loads[i]));
-        boolean sure = ClosedLoopSign.of(
-                        c.timeS, c.speedRpm, c.lambda, target, row -> reasons[row] == ScreenedRide.COUNTS)
-                .filter(ClosedLoopSign::isSure)
-                .isPresent();
+        double[] asked = new double[reasons.length];
+        Arrays.parallelSetAll(
+                asked, i -> ClosedLoopSign.asked(targetLambda.value(c.speedRpm[i], loads[i]), c.commandedLambda[i]));
+        ClosedLoopSign sign = ClosedLoopSign.of(
+                c.timeS, c.speedRpm, c.load, c.lambda, asked, row -> reasons[row] == ScreenedRide.COUNTS);
         int loop = Screen.CLOSED_LOOP_UNLOGGED.ordinal();
-        for (int i = 0; sure && i < target.length; i++) {
-            if (ClosedLoopSign.worksAt(target[i]) && (reasons[i] == ScreenedRide.COUNTS || reasons[i] > loop)) {
+        boolean sure = trims.proveNothing(sign);
+        for (int i = 0; sure && i < asked.length; i++) {
+            if (sign.worksAt(c.speedRpm[i], c.load[i], asked[i])
+                    && (reasons[i] == ScreenedRide.COUNTS || reasons[i] > loop)) {
                 reasons[i] = (byte) loop;
             }
         }

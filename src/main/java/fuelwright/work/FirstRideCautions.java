@@ -2,6 +2,7 @@ package fuelwright.work;
 
 import fuelwright.airflow.HighLoad;
 import fuelwright.airflow.Machine;
+import fuelwright.airflow.ThrottleBody;
 import fuelwright.safety.CaseFile;
 import fuelwright.safety.Caution;
 import fuelwright.safety.Judge;
@@ -10,7 +11,9 @@ import fuelwright.table.Quantity;
 import fuelwright.table.Table;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.TreeSet;
 
@@ -19,6 +22,9 @@ final class FirstRideCautions {
 
     /** Rich enough for every fuel's ceiling: a stand-in that no rule objects to, where no target was given. */
     private static final double NO_OBJECTION_LAMBDA = 0.85;
+
+    /** 38 to 54 mm, say. */
+    private static final double MOST_AREA_RATIO = 2;
 
     private FirstRideCautions() {}
 
@@ -46,7 +52,32 @@ final class FirstRideCautions {
                     new TreeSet<>(),
                     List.of()));
         }
+        machine.before().ifPresent(before -> machine.after().ifPresent(now -> bores(before, now, cautions)));
         return List.copyOf(cautions);
+    }
+
+    /** Bores that one seldom meets: typed wrong, or the wrong way round. */
+    private static void bores(ThrottleBody before, ThrottleBody now, List<Caution> cautions) {
+        double ratio = now.boreMm() * now.boreMm() / (before.boreMm() * before.boreMm());
+        boolean larger = ratio > MOST_AREA_RATIO;
+        if (larger || ratio < 1) {
+            cautions.add(new Caution(
+                    larger ? "bores-far-apart" : "bore-smaller",
+                    larger ? Caution.Level.STOP : Caution.Level.CHECK,
+                    larger ? "The bores are far apart" : "Is the new bore really smaller?",
+                    String.format(
+                            Locale.ROOT,
+                            larger
+                                    ? "From %.1f to %.1f mm the throttle's area is %.1f times what it was: the added fuel follows it and may be far too much"
+                                    : "From %.1f to %.1f mm the throttle's area is %.2f times what it was, so nothing is added. If the bores are the wrong way round, this table is lean",
+                            before.boreMm(),
+                            now.boreMm(),
+                            ratio),
+                    "Measure both bores, and give the one that the table was made for first",
+                    new TreeSet<>(),
+                    List.of()));
+            cautions.sort(Comparator.comparing(Caution::level));
+        }
     }
 
     private static Table standIn(Table after) {

@@ -229,6 +229,17 @@ final class MoreCautionCases {
     }
 
     private static void conditions(List<CautionCase> all) {
+        all.add(of(
+                        "closed loop, trims not logged, lean alike everywhere",
+                        parallel().loop(Loop.CLOSED_UNLOGGED),
+                        1101,
+                        RideProfile.road(12))
+                .flaw(new TableFlaw(0.008, 0.09, 0, 20_000, 0, 110))
+                .wants("closed-loop-unlogged", CHECK));
+        all.add(of("closed loop, long trim not logged", parallel().loop(Loop.CLOSED_LOGGED), 1102, RideProfile.road(12))
+                .flaw(new TableFlaw(0.004, 0.09, 0, 20_000, 0, 110))
+                .edit(LogEdit.heading("long trim [%]", "xyz"))
+                .wants("long-trim-unlogged", CHECK));
         all.add(of("heat soak", parallel(), 1051, RideProfile.road(10))
                 .edit(LogEdit.hot())
                 .wants("heat-soaked", CHECK)

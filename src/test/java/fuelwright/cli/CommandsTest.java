@@ -338,6 +338,33 @@ class CommandsTest {
     }
 
     @Test
+    void do06b_first_ride_asks_about_bores_that_one_seldom_meets() {
+        Ran far = firstRide("20", "60");
+        assertEquals(Exit.STOP, far.code(), far.err());
+        assertTrue(far.err().contains("The bores are far apart"), far.err());
+        Ran swapped = firstRide("44", "38");
+        assertEquals(Exit.DONE, swapped.code(), swapped.err());
+        assertTrue(swapped.err().contains("Is the new bore really smaller?"), swapped.err());
+    }
+
+    private Ran firstRide(String before, String after) {
+        return Ran.of(
+                "first-ride",
+                "--table",
+                TABLE,
+                "--out",
+                home.resolve("bores-" + before),
+                "--displacement",
+                "720",
+                "--bodies",
+                "2",
+                "--bore-before",
+                before,
+                "--bore-after",
+                after);
+    }
+
+    @Test
     void do07_first_ride_leaves_a_pressure_table_alone_and_says_why() throws IOException {
         Path table = Files.writeString(
                 home.resolve("map.csv"),

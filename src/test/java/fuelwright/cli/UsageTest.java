@@ -102,6 +102,25 @@ class UsageTest {
                 .refused(Exit.USAGE, "--bodies");
     }
 
+    @Test
+    void use21_bores_without_the_displacement_are_not_ignored() {
+        Ran.of(
+                        "propose",
+                        "--table",
+                        TABLE,
+                        "--target",
+                        TARGET,
+                        "--ride",
+                        RIDE,
+                        "--out",
+                        home.resolve("x"),
+                        "--bore-before",
+                        "38",
+                        "--bore-after",
+                        "44")
+                .refused(Exit.USAGE, "--displacement");
+    }
+
     private void refusedOption(String option, String value, String... words) {
         Ran ran = Ran.of(
                 "propose",

@@ -231,6 +231,17 @@ class EveryRuleTest {
         };
     }
 
+    /** A limit cycle of a second about the target, its short trim in the log. */
+    private static Consumer<Spoilt> shortTrimAlone() {
+        return s -> {
+            s.ride = new PlantedRide(20).noise(0.002);
+            for (int i = 0; i < 100; i++) {
+                s.ride.phase(0.5, 3000, 3000, 8, 1.02, 1.02, Map.of(Role.SHORT_TRIM, 2.0))
+                        .phase(0.5, 3000, 3000, 8, 0.98, 0.98, Map.of(Role.SHORT_TRIM, -2.0));
+            }
+        };
+    }
+
     private static Consumer<Spoilt> shortOfOpen(double most) {
         return s -> {
             s.ride = new PlantedRide(20);
@@ -452,6 +463,12 @@ class EveryRuleTest {
         all.add(new Spec("misfire", CHECK, bursts(1.3), bursts(1.03), and(bursts(1.3), NO_MIXTURE)));
         all.add(new Spec("leak", CHECK, leak(1.12), leak(1.05), and(leak(1.12), NO_MIXTURE)));
         all.add(new Spec("closed-loop-unlogged", CHECK, loop(1.0), loop(1.02), and(loop(1.0), NO_MIXTURE)));
+        all.add(new Spec(
+                "long-trim-unlogged",
+                CHECK,
+                shortTrimAlone(),
+                and(shortTrimAlone(), s -> s.ride.steady(Role.LONG_TRIM, 0)),
+                and(shortTrimAlone(), NO_MIXTURE)));
         all.add(new Spec(
                 "throttle-short",
                 CHECK,

@@ -161,6 +161,21 @@ class OtherRulesTest {
     }
 
     @Test
+    void aMixtureThatGoesWithItsTargetIsNotUpsideDown() {
+        assertLevel(STOP, "mixture-upside-down", with(lightAndFull(1.0)));
+        assertLevel(STOP, "mixture-upside-down", with(lightAndFull(1.16)));
+        assertQuiet("mixture-upside-down", with(lightAndFull(1.2)));
+    }
+
+    private static PlantedRide lightAndFull(double light) {
+        return new PlantedRide(20)
+                .noise(0.002)
+                .phase(2, 2000, 0, 1.0)
+                .phase(60, 3000, 6, light)
+                .phase(60, 5000, 100, 1 / 0.87);
+    }
+
+    @Test
     void aFrozenSensor() {
         PlantedRide high = ride().phase(4, 4000, 20, 1.0);
         assertQuiet("sensor-frozen", with(high));

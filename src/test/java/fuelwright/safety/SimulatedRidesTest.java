@@ -163,6 +163,15 @@ class SimulatedRidesTest {
     }
 
     @Test
+    void aDisplayInHalvesOfAnAfrIsntFrozen() {
+        CaseFile coarse = rewritten(r -> {
+            r[4] = Math.rint(r[4] * 14.7 * 2) / 2 / 14.7;
+            return r;
+        });
+        assertTrue(Judge.judge(coarse).stream().noneMatch(c -> c.rule().equals("sensor-frozen") && c.isStop()));
+    }
+
+    @Test
     void clockInMillisecondsTakenForSeconds() {
         assertFound("time-unit", Caution.Level.STOP, rewritten(r -> {
             r[0] *= 1000;

@@ -92,9 +92,17 @@ class ClosedLoopScreenTest {
         assertEquals(0, out(ride(0.001, 0.015, 0.08, true)));
     }
 
+    /** Its limit cycle gives it away: nothing but control makes long means so much smaller than short ones. */
+    @Test
+    void aHiddenLoopIsSeenWhereHighLoadIsRightAsWell() {
+        assertTrue(out(ride(0.001, 0.015, 0, false)) > 0.8 * 16 * 5 * HZ);
+    }
+
     @Test
     void aTableThatIsRightEverywhereIsNoClosedLoop() {
-        assertEquals(0, out(ride(0.001, 0.015, 0.03, false)));
+        assertEquals(0, out(ride(0.001, 0, 0, false)));
+        assertEquals(0, out(ride(0.003, 0, 0.03, false)));
+        assertEquals(0, out(ride(0.01, 0.015, 0.03, false)));
     }
 
     /** A table corrected at light load only: its stretches keep within half a per cent, but with a bias of their own each. */

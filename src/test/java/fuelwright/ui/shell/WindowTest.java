@@ -248,7 +248,7 @@ class WindowTest {
                 .query()
                 .getParent()
                 .getStyleClass()
-                .contains("stop"));
+                .contains("file"));
         assertTrue(robot.lookup("e.csv: fourth remark").tryQuery().isEmpty());
         robot.clickOn("#issues-more");
         assertTrue(robot.lookup("e.csv: fourth remark").tryQuery().isPresent());

@@ -1,0 +1,100 @@
+package fuelwright.screen;
+
+import java.util.Arrays;
+import java.util.function.IntPredicate;
+
+/**
+ * Up to which load and engine speed a closed loop was seen at work: the largest rectangle, from nothing on, that holds many moments on target and few that are off. Beyond it the unit runs by
+ * its table, and readings count.
+ *
+ * @param loadAtMost in the unit of the table's load; infinite where nothing off target was seen above
+ * @param speedAtMostRpm the same, rpm
+ */
+record LoopRegion(double loadAtMost, double speedAtMostRpm) {
+
+    private static final double MOMENT_S = 1;
+    private static final double ON_TARGET_LOG = 0.0075;
+    /** A moment off target inside costs so many on target. */
+    private static final double OFF_COSTS = 1.5;
+
+    private static final int EDGES = 24;
+
+    /** O(rows + moments · 48²). */
+    static LoopRegion of(double[] timeS, double[] speedRpm, double[] load, double[] off, IntPredicate counts) {
+        double[] speeds = new double[off.length];
+        double[] loads = new double[off.length];
+        double[] worth = new double[off.length];
+        int n = 0;
+        int i = 0;
+        while (i < off.length) {
+            int rows = 0;
+            int last = i;
+            double sum = 0;
+            double speed = 0;
+            double loadSum = 0;
+            int j = i;
+            while (j < off.length && timeS[j] >= timeS[i] && timeS[j] - timeS[i] < MOMENT_S) {
+                if (counts.test(j) && !Double.isNaN(off[j]) && !Double.isNaN(load[j])) {
+                    if (!Pinned.follows(timeS[last], timeS[j])) {
+                        break;
+                    }
+                    sum += off[j];
+                    speed += speedRpm[j];
+                    loadSum += load[j];
+                    rows++;
+                    last = j;
+                }
+                j++;
+            }
+            if (rows > 0 && timeS[last] - timeS[i] >= MOMENT_S / 2) {
+                speeds[n] = speed / rows;
+                loads[n] = loadSum / rows;
+                worth[n++] = Math.abs(sum / rows) <= ON_TARGET_LOG ? 1 : -OFF_COSTS;
+            }
+            i = Math.max(j, i + 1);
+        }
+        return best(Arrays.copyOf(speeds, n), Arrays.copyOf(loads, n), worth);
+    }
+
+    private static LoopRegion best(double[] speeds, double[] loads, double[] worth) {
+        LoopRegion best = new LoopRegion(Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY);
+        double most = Double.NEGATIVE_INFINITY;
+        for (double load : edges(loads)) {
+            for (double speed : edges(speeds)) {
+                double sum = 0;
+                for (int k = 0; k < speeds.length; k++) {
+                    sum += speeds[k] <= speed && loads[k] <= load ? worth[k] : 0;
+                }
+                if (sum > most) {
+                    most = sum;
+                    best = new LoopRegion(load, speed);
+                }
+            }
+        }
+        return best;
+    }
+
+    /** No edge, then from above: quantiles, and even steps for where the moments are few. Of equals the larger rectangle is taken. */
+    private static double[] edges(double[] values) {
+        double[] sorted = values.clone();
+        Arrays.sort(sorted);
+        double[] edges = new double[2 * EDGES];
+        Arrays.fill(edges, Double.POSITIVE_INFINITY);
+        for (int e = 1; e < EDGES && sorted.length > 0; e++) {
+            double last = sorted[sorted.length - 1];
+            edges[e] = sorted[(sorted.length - 1) * e / EDGES];
+            edges[EDGES + e] = sorted[0] + (last - sorted[0]) * e / EDGES;
+        }
+        Arrays.sort(edges);
+        for (int e = 0; e < EDGES; e++) {
+            double swap = edges[e];
+            edges[e] = edges[2 * EDGES - 1 - e];
+            edges[2 * EDGES - 1 - e] = swap;
+        }
+        return edges;
+    }
+
+    boolean holds(double speedRpm, double load) {
+        return !(speedRpm > speedAtMostRpm) && !(load > loadAtMost);
+    }
+}
