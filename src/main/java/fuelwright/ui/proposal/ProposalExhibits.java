@@ -12,7 +12,8 @@ public final class ProposalExhibits {
 
     /** @param sessions gives a session with an empty job each time */
     public static List<Exhibit> all(Supplier<Session> sessions) {
-        return List.of(new Exhibit(
-                "RulePane", "empty job", new RulePane(new ProposalModel(sessions.get()), () -> {}), 360, 0));
+        return List.of(
+                new Exhibit("RulePane", "empty job", new RulePane(new ProposalModel(sessions.get()), () -> {}), 360, 0),
+                new Exhibit("CapsPane", "usual", new CapsPane(new ProposalModel(sessions.get())), 360, 0));
     }
 }

@@ -33,6 +33,7 @@ public final class TableExhibits {
         TablesModel model = new TablesModel(sessions.get());
         all.add(new Exhibit("TargetPane", "empty job", new TargetPane(new TargetModel(model)), PANEL, 0));
         all.add(new Exhibit("TargetRatioPane", "nothing told", new TargetRatioPane(model), PANEL, 0));
+        all.add(new Exhibit("DeadTimePane", "not told", new DeadTimePane(model), PANEL, 0));
         return all;
     }
 
