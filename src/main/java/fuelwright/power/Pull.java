@@ -42,12 +42,11 @@ public record Pull(Ride ride, int from, int to) {
             int end = s + 1 < starts.size() ? starts.get(s + 1) : ride.size();
             int first = -1;
             for (int row = starts.get(s); row <= end; row++) {
-                boolean goesOn =
-                        row < end && full(ride, throttle.get(), speed.get(), row) && (first < 0 || joins(ride, row));
+                boolean full = row < end && full(ride, throttle.get(), speed.get(), row);
+                boolean goesOn = full && (first < 0 || joins(ride, row));
                 if (!goesOn && first >= 0) {
                     climbs(ride, speed.get(), first, row, found);
                 }
-                boolean full = row < end && full(ride, throttle.get(), speed.get(), row);
                 first = goesOn && first >= 0 ? first : full ? row : -1;
             }
         }
@@ -55,9 +54,12 @@ public record Pull(Ride ride, int from, int to) {
     }
 
     private static boolean full(Ride ride, Column throttle, Column speed, int row) {
-        boolean cut = ride.column(Role.FUEL_CUT).map(c -> c.at(row) > 0.5).orElse(false)
+        return throttle.at(row) >= FULL_THROTTLE_PERCENT && speed.has(row) && !isCut(ride, row);
+    }
+
+    private static boolean isCut(Ride ride, int row) {
+        return ride.column(Role.FUEL_CUT).map(c -> c.at(row) > 0.5).orElse(false)
                 || ride.column(Role.INJECTOR_PULSE).map(c -> c.at(row) <= 0).orElse(false);
-        return throttle.at(row) >= FULL_THROTTLE_PERCENT && speed.has(row) && !cut;
     }
 
     private static boolean joins(Ride ride, int row) {

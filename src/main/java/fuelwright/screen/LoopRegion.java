@@ -19,7 +19,7 @@ record LoopRegion(double loadAtMost, double speedAtMostRpm) {
 
     private static final int EDGES = 24;
 
-    /** O(rows + moments · 48²). */
+    /** O(rows + moments · 48). */
     static LoopRegion of(double[] timeS, double[] speedRpm, double[] load, double[] off, IntPredicate counts) {
         double[] speeds = new double[off.length];
         double[] loads = new double[off.length];
@@ -59,19 +59,46 @@ record LoopRegion(double loadAtMost, double speedAtMostRpm) {
     private static LoopRegion best(double[] speeds, double[] loads, double[] worth) {
         LoopRegion best = new LoopRegion(Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY);
         double most = Double.NEGATIVE_INFINITY;
-        for (double load : edges(loads)) {
-            for (double speed : edges(speeds)) {
-                double sum = 0;
-                for (int k = 0; k < speeds.length; k++) {
-                    sum += speeds[k] <= speed && loads[k] <= load ? worth[k] : 0;
-                }
-                if (sum > most) {
-                    most = sum;
-                    best = new LoopRegion(load, speed);
+        double[] loadEdges = edges(loads);
+        double[] speedEdges = edges(speeds);
+        double[][] sums = sums(speeds, loads, worth, speedEdges, loadEdges);
+        for (int l = 0; l < loadEdges.length; l++) {
+            for (int s = 0; s < speedEdges.length; s++) {
+                if (sums[l][s] > most) {
+                    most = sums[l][s];
+                    best = new LoopRegion(loadEdges[l], speedEdges[s]);
                 }
             }
         }
         return best;
+    }
+
+    /** What the moments inside each rectangle are worth together. Worths are multiples of a half, so their order doesn't matter. */
+    private static double[][] sums(
+            double[] speeds, double[] loads, double[] worth, double[] speedEdges, double[] loadEdges) {
+        double[][] sums = new double[loadEdges.length][speedEdges.length];
+        for (int k = 0; k < speeds.length; k++) {
+            sums[innermost(loadEdges, loads[k])][innermost(speedEdges, speeds[k])] += worth[k];
+        }
+        for (int l = sums.length - 1; l >= 0; l--) {
+            for (int s = speedEdges.length - 1; s >= 0; s--) {
+                boolean below = l + 1 < sums.length;
+                boolean left = s + 1 < speedEdges.length;
+                sums[l][s] += (below ? sums[l + 1][s] : 0)
+                        + (left ? sums[l][s + 1] : 0)
+                        - (below && left ? sums[l + 1][s + 1] : 0);
+            }
+        }
+        return sums;
+    }
+
+    /** The last of these falling edges that holds a value. */
+    private static int innermost(double[] edges, double value) {
+        int at = 0;
+        while (at + 1 < edges.length && value <= edges[at + 1]) {
+            at++;
+        }
+        return at;
     }
 
     /** No edge, then from above: quantiles, and even steps for where the moments are few. Of equals the larger rectangle is taken. */
