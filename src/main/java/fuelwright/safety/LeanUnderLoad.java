@@ -141,7 +141,7 @@ final class LeanUnderLoad implements Rule {
     /** Where mixture kept getting leaner to the end, the table may not be the only suspect. */
     private static String supplyHint(List<LeanEvent> events) {
         return events.stream().anyMatch(LeanEvent::growing)
-                ? "; the mixture kept getting leaner against its target while load stayed, so the fuel supply (pump, filter, pressure) is a suspect as well"
+                ? "; the mixture kept getting leaner against its target while load stayed, as it does where the engine climbs into a hole of the table, and where the fuel supply (pump, filter, pressure) can't keep up"
                 : "";
     }
 

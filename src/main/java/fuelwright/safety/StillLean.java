@@ -51,7 +51,7 @@ final class StillLean implements Rule {
         LeanEvent e = worst.event;
         return List.of(new Caution(
                 "lean-after-proposal",
-                Caution.Level.STOP,
+                left.stream().anyMatch(l -> d.isWellInside(l.event.cell())) ? Caution.Level.STOP : Caution.Level.CHECK,
                 "Still lean with the proposal",
                 left.size() + " of " + table.size() + (table.size() == 1 ? " lean moment" : " lean moments")
                         + " at high load would be beyond the limit with the proposed table too. Worst: lambda "
@@ -60,7 +60,7 @@ final class StillLean implements Rule {
                         + Say.load(e.load(), d.fuel.load().kind()) + ", "
                         + d.ride(e.ride()).name() + " at "
                         + Say.minutes(e.startS()),
-                "Set those cells richer by that much, or don't load the engine there until a slower pull has shown how lean they are",
+                "Look at the moment: a quick opening wants accel enrichment; else set those cells richer by that much, or don't load the engine there until a slower pull has shown how lean they are",
                 cells,
                 left.stream()
                         .sorted(Comparator.comparingDouble(Left::leftPercent).reversed())

@@ -240,7 +240,7 @@ class LeanUnderLoadTest {
 
     @Test
     void onlyWhatGetsLeanerAtSteadyLoadMakesTheSupplyASuspect() {
-        String suspect = "fuel supply (pump, filter, pressure) is a suspect";
+        String suspect = "fuel supply (pump, filter, pressure)";
         PlantedRide steady = ride().phase(2, 5000, 20, 1.0).phase(5, 5000, 5000, 100, 0.95, 1.08, Map.of());
         assertTrue(judge("lean-under-load", steady).orElseThrow().what().contains(suspect));
         PlantedRide closing = ride().phase(2, 5000, 20, 1.0);
