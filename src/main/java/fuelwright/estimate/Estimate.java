@@ -17,7 +17,7 @@ public final class Estimate {
     private final double[] leftOver;
     private final SensorFit sensor;
     private final TipIn tipIn;
-    private final boolean forecastLeftOut;
+    private final boolean forecastContradicted;
     private final List<String> remarks;
 
     /**
@@ -29,7 +29,7 @@ public final class Estimate {
      * @param leftOver what each cell's own readings surely ask for beyond the above, ln; 0 or more
      * @param sensor delay and lag used, and how sure they are
      * @param tipIn what the table alone leaves unexplained as the throttle opens
-     * @param forecastLeftOut whether the rides contradict the bore forecast, so that it was left out
+     * @param forecastContradicted whether the rides contradict the bore forecast, so that little or nothing of it was used
      * @param remarks what was decided on the way, one sentence each
      */
     Estimate(
@@ -41,7 +41,7 @@ public final class Estimate {
             double[] leftOver,
             SensorFit sensor,
             TipIn tipIn,
-            boolean forecastLeftOut,
+            boolean forecastContradicted,
             List<String> remarks) {
         this.table = table;
         this.logFactors = logFactors.clone();
@@ -51,7 +51,7 @@ public final class Estimate {
         this.leftOver = leftOver.clone();
         this.sensor = sensor;
         this.tipIn = tipIn;
-        this.forecastLeftOut = forecastLeftOut;
+        this.forecastContradicted = forecastContradicted;
         this.remarks = List.copyOf(remarks);
     }
 
@@ -116,9 +116,9 @@ public final class Estimate {
         return tipIn;
     }
 
-    /** Whether the rides contradict the bore forecast, so that it was left out. */
-    public boolean forecastLeftOut() {
-        return forecastLeftOut;
+    /** Whether the rides contradict the bore forecast, so that little or nothing of it was used. */
+    public boolean forecastContradicted() {
+        return forecastContradicted;
     }
 
     public List<String> remarks() {

@@ -28,6 +28,8 @@ public final class Estimator {
 
     /** Difference of deviance by which the rides must speak against the forecast: 10 is very strong evidence (Kass and Raftery, J. Am. Stat. Assoc. 90 (1995) 773). */
     private static final double CONTRADICTED = 10;
+    /** Share of the forecast that the rides bear out below which they contradict it (common practice, no source). */
+    private static final double LEAST_TRUST = 0.4;
 
     private static final int ROUNDS_ON_ALL = 1;
     private static final int SAMPLED_ROWS = 60_000;
@@ -244,7 +246,7 @@ public final class Estimator {
                 order.toTable(leftOver(last, disagreement.richest())),
                 EstimateWords.sensorFit(Nuisance.sensor(nuisances), posterior),
                 tipIn,
-                forecastLeftOut,
+                forecastLeftOut || prior.isForecast() && smoothness.trust() < LEAST_TRUST,
                 EstimateWords.remarks(readings, noise, smoothness, crowding, prior, posterior));
     }
 

@@ -4,19 +4,19 @@ import fuelwright.estimate.Estimate;
 import java.util.List;
 import java.util.TreeSet;
 
-/** Says that the rides contradict the bore forecast, so that it was left out: what was said of the bodies may be wrong. */
+/** Says that the rides contradict the bore forecast, so that it hardly counts: what was said of the bodies may be wrong. */
 final class ForecastContradicted implements Rule {
 
     @Override
     public List<Caution> judge(Dossier d) {
-        if (!d.file.estimate().map(Estimate::forecastLeftOut).orElse(false)) {
+        if (!d.file.estimate().map(Estimate::forecastContradicted).orElse(false)) {
             return List.of();
         }
         return List.of(new Caution(
                 "forecast-contradicted",
                 Caution.Level.CHECK,
                 "The rides contradict the bore forecast",
-                "What the rides read is far likelier if nothing were known of the new bodies than with the forecast from what was said of them, so it was left out."
+                "What the rides read doesn't go with the forecast from what was said of the bodies, so little or nothing of it was used."
                         + " Where nobody rode the figures come from what was ridden alone",
                 "Check the bores before and after, the number of bodies and the engine speeds on the stage Machine; if they are right, look for another change: injectors, fuel pressure, sensor, target",
                 new TreeSet<>(),

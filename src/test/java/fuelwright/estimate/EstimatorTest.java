@@ -1,6 +1,7 @@
 package fuelwright.estimate;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fuelwright.airflow.Machine;
@@ -216,7 +217,14 @@ class EstimatorTest {
             }
             double rms = Math.sqrt(squares / measured);
             assertTrue(rms < 0.006, bores[0] + " to " + bores[1] + " mm: " + rms);
+            assertTrue(estimate.forecastContradicted(), bores[0] + " to " + bores[1] + " mm");
         }
+    }
+
+    @Test
+    void aForecastThatTheRidesBearOutIsNotCalledContradicted() {
+        assertFalse(estimate(MADE.old, machine(40, 41), FIRST, SECOND).forecastContradicted());
+        assertFalse(BOTH.forecastContradicted());
     }
 
     private static Machine machine(double beforeMm, double afterMm) {
