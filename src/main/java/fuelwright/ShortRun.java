@@ -65,6 +65,7 @@ final class ShortRun {
                 "-XX:TieredStopAtLevel=1",
                 "-XX:+UseSerialGC",
                 "-Xms48m",
+                "-XX:MaxNewSize=32m",
                 "-XX:MinHeapFreeRatio=5",
                 "-XX:MaxHeapFreeRatio=20",
                 "-Xlog:disable"));

@@ -2,6 +2,7 @@ package fuelwright.screen;
 
 import java.util.Arrays;
 import java.util.function.IntPredicate;
+import org.apache.commons.math3.util.ResizableDoubleArray;
 
 /**
  * The signs of a closed loop whose trims aren't logged. The first is control itself ({@link Pinned}): long means of steady stretches near the stoichiometric target are far nearer to it than
@@ -58,15 +59,14 @@ public final class ClosedLoopSign {
             IntPredicate counts) {
         int n = timeS.length;
         double[] off = new double[n];
-        double[] where = new double[n];
-        int open = 0;
+        ResizableDoubleArray open = new ResizableDoubleArray();
         Arrays.parallelSetAll(off, i -> counts.test(i) ? Math.log(lambda[i] / targetLambda[i]) : Double.NaN);
         for (int i = 0; i < n; i++) {
             if (targetLambda[i] < OPEN_TARGET && !Double.isNaN(off[i])) {
-                where[open++] = Math.abs(off[i]);
+                open.addElement(Math.abs(off[i]));
             }
         }
-        double[] scatters = new double[n];
+        ResizableDoubleArray scatters = new ResizableDoubleArray();
         double[] means = steadyMeans(timeS, speedRpm, targetLambda, off, scatters);
         IntPredicate light = i -> worksAt(targetLambda[i]);
         LoopRegion region = LoopRegion.of(timeS, speedRpm, load, off, light);
@@ -76,9 +76,9 @@ public final class ClosedLoopSign {
                 inside.isPlainlyControlled() ? inside : all,
                 region,
                 means.length,
-                median(means, means.length),
-                median(scatters, means.length),
-                open < LEAST_READINGS ? Double.NaN : median(where, open));
+                median(means),
+                median(scatters.getElements()),
+                open.getNumElements() < LEAST_READINGS ? Double.NaN : median(open.getElements()));
     }
 
     /** The target, or what the unit commands where that is richer: what it enriches by itself isn't off target. */
@@ -137,10 +137,9 @@ public final class ClosedLoopSign {
 
     /** Size of the mean departure of each steady stretch near the stoichiometric target, ln. */
     private static double[] steadyMeans(
-            double[] timeS, double[] speedRpm, double[] target, double[] off, double[] scatters) {
+            double[] timeS, double[] speedRpm, double[] target, double[] off, ResizableDoubleArray scatters) {
         int size = timeS.length;
-        double[] means = new double[size];
-        int n = 0;
+        ResizableDoubleArray means = new ResizableDoubleArray();
         int i = 0;
         while (i < size) {
             double sum = 0;
@@ -157,17 +156,17 @@ public final class ClosedLoopSign {
             }
             if (j > i && timeS[j - 1] - timeS[i] >= STRETCH_S) {
                 double mean = sum / (j - i);
-                scatters[n] = Math.sqrt(Math.max(0, squares / (j - i) - mean * mean));
-                means[n++] = Math.abs(mean);
+                scatters.addElement(Math.sqrt(Math.max(0, squares / (j - i) - mean * mean)));
+                means.addElement(Math.abs(mean));
             }
             i = Math.max(j, i + 1);
         }
-        return Arrays.copyOf(means, n);
+        return means.getElements();
     }
 
-    private static double median(double[] values, int count) {
-        double[] sorted = Arrays.copyOf(values, count);
+    private static double median(double[] values) {
+        double[] sorted = values.clone();
         Arrays.parallelSort(sorted);
-        return count == 0 ? Double.NaN : sorted[count / 2];
+        return sorted.length == 0 ? Double.NaN : sorted[sorted.length / 2];
     }
 }

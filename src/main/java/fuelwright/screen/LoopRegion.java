@@ -2,6 +2,7 @@ package fuelwright.screen;
 
 import java.util.Arrays;
 import java.util.function.IntPredicate;
+import org.apache.commons.math3.util.ResizableDoubleArray;
 
 /**
  * Up to which load and engine speed a closed loop was seen at work: the largest rectangle, from nothing on, that holds many moments on target and few that are off. Beyond it the unit runs by
@@ -21,10 +22,9 @@ record LoopRegion(double loadAtMost, double speedAtMostRpm) {
 
     /** O(rows + moments · 48). */
     static LoopRegion of(double[] timeS, double[] speedRpm, double[] load, double[] off, IntPredicate counts) {
-        double[] speeds = new double[off.length];
-        double[] loads = new double[off.length];
-        double[] worth = new double[off.length];
-        int n = 0;
+        ResizableDoubleArray speeds = new ResizableDoubleArray();
+        ResizableDoubleArray loads = new ResizableDoubleArray();
+        ResizableDoubleArray worth = new ResizableDoubleArray();
         int i = 0;
         while (i < off.length) {
             int rows = 0;
@@ -47,13 +47,13 @@ record LoopRegion(double loadAtMost, double speedAtMostRpm) {
                 j++;
             }
             if (rows > 0 && timeS[last] - timeS[i] >= MOMENT_S / 2) {
-                speeds[n] = speed / rows;
-                loads[n] = loadSum / rows;
-                worth[n++] = Math.abs(sum / rows) <= ON_TARGET_LOG ? 1 : -OFF_COSTS;
+                speeds.addElement(speed / rows);
+                loads.addElement(loadSum / rows);
+                worth.addElement(Math.abs(sum / rows) <= ON_TARGET_LOG ? 1 : -OFF_COSTS);
             }
             i = Math.max(j, i + 1);
         }
-        return best(Arrays.copyOf(speeds, n), Arrays.copyOf(loads, n), worth);
+        return best(speeds.getElements(), loads.getElements(), worth.getElements());
     }
 
     private static LoopRegion best(double[] speeds, double[] loads, double[] worth) {

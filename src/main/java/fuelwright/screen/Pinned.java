@@ -2,6 +2,7 @@ package fuelwright.screen;
 
 import java.util.Arrays;
 import java.util.function.IntPredicate;
+import org.apache.commons.math3.util.ResizableDoubleArray;
 
 /**
  * How the mixture's departure from its target shrinks as it is averaged over longer moments. What a table leaves over stays: the mean of four seconds is as far off as the mean of a half.
@@ -21,6 +22,7 @@ record Pinned(int stretches, double fourLog, double twoLog, double halfLog) {
     /** Readings further apart than this aren't one stretch, s. */
     private static final double GAP_S = 0.55;
 
+    private static final int SOME_ROWS = 1024;
     private static final int LEAST_STRETCHES = 16;
     private static final double NEAR_LOG = 0.006;
     private static final double FOUR_SHARE = 0.55;
@@ -29,10 +31,10 @@ record Pinned(int stretches, double fourLog, double twoLog, double halfLog) {
     private static final double PLAIN_TWO_SHARE = 0.42;
 
     static Pinned of(double[] timeS, double[] off, IntPredicate counts) {
-        Means four = new Means(off.length);
-        Means two = new Means(off.length);
-        Means half = new Means(off.length);
-        int[] row = new int[off.length];
+        Means four = new Means();
+        Means two = new Means();
+        Means half = new Means();
+        int[] row = new int[SOME_ROWS];
         int n = 0;
         for (int i = 0; i <= off.length; i++) {
             boolean there = i < off.length && counts.test(i) && !Double.isNaN(off[i]);
@@ -42,10 +44,11 @@ record Pinned(int stretches, double fourLog, double twoLog, double halfLog) {
                 n = 0;
             }
             if (there) {
+                row = n == row.length ? Arrays.copyOf(row, 2 * n) : row;
                 row[n++] = i;
             }
         }
-        return new Pinned(four.n, four.median(), two.median(), half.median());
+        return new Pinned(four.sizes.getNumElements(), four.median(), two.median(), half.median());
     }
 
     static boolean follows(double beforeS, double timeS) {
@@ -94,21 +97,16 @@ record Pinned(int stretches, double fourLog, double twoLog, double halfLog) {
     }
 
     private static final class Means {
-        private final double[] sizes;
-        private int n;
-
-        Means(int most) {
-            sizes = new double[most];
-        }
+        private final ResizableDoubleArray sizes = new ResizableDoubleArray();
 
         void add(double mean) {
-            sizes[n++] = Math.abs(mean);
+            sizes.addElement(Math.abs(mean));
         }
 
         double median() {
-            double[] sorted = Arrays.copyOf(sizes, n);
+            double[] sorted = sizes.getElements();
             Arrays.sort(sorted);
-            return n == 0 ? Double.NaN : sorted[n / 2];
+            return sorted.length == 0 ? Double.NaN : sorted[sorted.length / 2];
         }
     }
 }
