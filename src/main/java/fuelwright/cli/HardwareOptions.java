@@ -24,7 +24,7 @@ final class HardwareOptions {
     @Option(
             names = "--range",
             paramLabel = "LEAST..MOST",
-            description = "least and greatest figure of a cell that the hardware takes, such as -20..100")
+            description = "least and greatest figure of a cell that the hardware takes, such as -25..60")
     private String range;
 
     @Option(
@@ -110,6 +110,6 @@ final class HardwareOptions {
         } catch (NumberFormatException e) {
             // said below, with what is right
         }
-        throw CommandFailed.usage("--range " + range + " must be two figures with two dots between, such as -20..100");
+        throw CommandFailed.usage("--range " + range + " must be two figures with two dots between, such as -25..60");
     }
 }

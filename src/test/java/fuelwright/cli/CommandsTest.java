@@ -244,8 +244,8 @@ class CommandsTest {
     @Test
     void do01d_what_the_hardware_takes_must_make_sense() {
         propose(home.resolve("a"), "--holds", "percent").refused(Exit.USAGE, "value, change or multiplier");
-        propose(home.resolve("a"), "--range", "5").refused(Exit.USAGE, "-20..100");
-        propose(home.resolve("a"), "--range", "9..2").refused(Exit.USAGE, "-20..100");
+        propose(home.resolve("a"), "--range", "5").refused(Exit.USAGE, "-25..60");
+        propose(home.resolve("a"), "--range", "9..2").refused(Exit.USAGE, "-25..60");
         propose(home.resolve("a"), "--orientation", "up").refused(Exit.USAGE, "speed-down or speed-across");
     }
 
