@@ -62,7 +62,8 @@ public final class Estimate {
 
     /**
      * How much more fuel the readings near a cell ask for than the fit gives it, less one standard error of theirs, ln; 0 where they ask for
-     * none. What neighbours and forecast say may draw a cell away from its own readings.
+     * none. What neighbours and forecast say may draw a cell away from its own readings. Where parts of the rides disagree, at least what the
+     * one that asks for the most surely wants.
      */
     public double leftOver(int cell) {
         return leftOver[cell];

@@ -8,6 +8,7 @@ import org.apache.commons.math3.util.ResizableDoubleArray;
  * How the mixture's departure from its target shrinks as it is averaged over longer moments. What a table leaves over stays: the mean of four seconds is as far off as the mean of a half.
  * Control takes it away: its limit cycle and its integral action make the long means far smaller than the short ones, more so than noise by itself would (which gives 0.35 for four seconds
  * against a half). The medians pass over the moments in which the loop was catching up.
+ * The shares were set on simulated rides (decision 0160).
  *
  * @param stretches stretches of four seconds
  * @param fourLog median size of the mean of four seconds, ln

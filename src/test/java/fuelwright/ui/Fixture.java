@@ -33,6 +33,7 @@ import fuelwright.table.Quantity;
 import fuelwright.table.Table;
 import fuelwright.unit.Unit;
 import fuelwright.work.Analysis;
+import fuelwright.work.RideToRide;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -225,6 +226,15 @@ public final class Fixture {
 
     /** The same as a first answer. */
     public static Analysis unsettled(Analysis a) {
+        return with(a, Optional.empty(), a.cautions(), false);
+    }
+
+    /** The same with other cautions. */
+    public static Analysis with(Analysis a, List<Caution> cautions) {
+        return with(a, a.rideToRide(), cautions, a.settled());
+    }
+
+    private static Analysis with(Analysis a, Optional<RideToRide> rideToRide, List<Caution> cautions, boolean settled) {
         return new Analysis(
                 a.job(),
                 a.highLoad(),
@@ -234,10 +244,10 @@ public final class Fixture {
                 a.proposal(),
                 a.validation(),
                 a.nextRide(),
-                Optional.empty(),
-                a.cautions(),
+                rideToRide,
+                cautions,
                 a.hardware(),
-                false);
+                settled);
     }
 
     private static CellProposal proposal(Job job, Table table, Estimate estimate, int cell) {

@@ -89,18 +89,7 @@ class RidesRobotTest {
     private static Analysis mildly(Analysis a) {
         List<Caution> cautions = new ArrayList<>(a.cautions());
         cautions.add(new Caution("mild", Caution.Level.CHECK, "mild", "mild", "look", new TreeSet<>(), List.of(MILD)));
-        return new Analysis(
-                a.job(),
-                a.highLoad(),
-                a.screened(),
-                a.means(),
-                a.estimate(),
-                a.proposal(),
-                a.validation(),
-                a.nextRide(),
-                a.rideToRide(),
-                cautions,
-                a.hardware());
+        return Fixture.with(a, cautions);
     }
 
     /** What the timeline's marked stretch is painted in. */
