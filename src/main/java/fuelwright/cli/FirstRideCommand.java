@@ -2,10 +2,12 @@ package fuelwright.cli;
 
 import fuelwright.airflow.Machine;
 import fuelwright.issue.Loaded;
+import fuelwright.job.FirstStart;
 import fuelwright.safety.Caution;
 import fuelwright.work.FirstRide;
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -88,6 +90,9 @@ final class FirstRideCommand implements Callable<Integer> {
             map.put("exit", exit);
             map.put("mostAddedPercent", outcome.mostAddedPercent());
             map.put("remark", outcome.remark());
+            map.put(
+                    "beforeFirstStart",
+                    Arrays.stream(FirstStart.values()).map(FirstStart::words).toList());
             map.put("cautions", cautions.stream().map(Said::asMap).toList());
             map.put("remarks", loaded.issues().stream().map(Said::asMap).toList());
             map.put("folder", output.folder().toString());
@@ -99,6 +104,7 @@ final class FirstRideCommand implements Callable<Integer> {
                     "First-ride table: up to %.1f %% more fuel, none taken away",
                     outcome.mostAddedPercent()));
             out.println(outcome.remark());
+            out.println("Before the first start: " + FirstStart.words(List.of(FirstStart.values())));
             out.println(Said.counts(cautions));
             out.println("Written to " + output.folder() + ": " + String.join(", ", written));
         }

@@ -13,6 +13,7 @@ import fuelwright.estimate.TipIn;
 import fuelwright.estimate.Validation;
 import fuelwright.issue.Issue;
 import fuelwright.issue.Loaded;
+import fuelwright.job.FirstStart;
 import fuelwright.job.Job;
 import fuelwright.job.PartGain;
 import fuelwright.power.Breathing;
@@ -49,7 +50,7 @@ final class ReportContent {
                         .filter(c -> !c.isStop())
                         .map(c -> caution(handed, c))
                         .toList());
-        map.put("machine", machine(handed.job().machine()));
+        map.put("machine", machine(handed.job()));
         map.put("summary", summary(handed));
         map.put("range", maps.changeRange());
         map.put("changeMap", maps.change());
@@ -162,7 +163,8 @@ final class ReportContent {
         return Figures.trimmed(cm3PerMin, 1) + " cm³/min";
     }
 
-    private static List<List<String>> machine(Machine machine) {
+    private static List<List<String>> machine(Job job) {
+        Machine machine = job.machine();
         List<List<String>> rows = new ArrayList<>();
         machine.displacementCc().ifPresent(cc -> rows.add(row("Displacement", Figures.trimmed(cc, 1) + " cm³")));
         if (machine.before().isPresent() && machine.after().isPresent()) {
@@ -185,6 +187,12 @@ final class ReportContent {
         injectors.afterCm3PerMin().ifPresent(flow -> rows.add(row("Injector now", flow(flow))));
         injectors.deadTimeMs().ifPresent(ms -> rows.add(row("Injector dead time", Figures.trimmed(ms, 3) + " ms")));
         machine.altitudeM().ifPresent(m -> rows.add(row("Altitude", Figures.trimmed(m, 0) + " m")));
+        if (!job.firstStart().isEmpty()) {
+            rows.add(row("Before the first start", FirstStart.words(job.firstStart())));
+        }
+        if (!job.beforeFirstStart().isEmpty()) {
+            rows.add(row("Not ticked off", FirstStart.words(job.beforeFirstStart())));
+        }
         if (!machine.hasBodyChange()) {
             rows.add(row("Bore forecast", "not possible: displacement, number of bodies and both bores must be known"));
         }

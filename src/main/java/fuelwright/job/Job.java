@@ -8,11 +8,13 @@ import fuelwright.screen.ScreenSettings;
 import fuelwright.table.Quantity;
 import fuelwright.table.Table;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.function.Consumer;
 
 /**
@@ -31,6 +33,7 @@ import java.util.function.Consumer;
  * @param hardware what the tuning hardware takes
  * @param answers what the user answered to cautions
  * @param past the tables that were in the control unit before the fuel table, oldest first
+ * @param firstStart what was done of what comes before the first start
  */
 public record Job(
         String name,
@@ -45,7 +48,8 @@ public record Job(
         OptionalDouble targetRatio,
         HardwareProfile hardware,
         List<Answer> answers,
-        List<PastTable> past) {
+        List<PastTable> past,
+        Set<FirstStart> firstStart) {
 
     public Job {
         Objects.requireNonNull(name, "name");
@@ -66,6 +70,7 @@ public record Job(
         Objects.requireNonNull(hardware, "hardware");
         answers = List.copyOf(answers);
         past = List.copyOf(past);
+        firstStart = Set.copyOf(firstStart);
     }
 
     /** A job in which nothing is known yet. */
@@ -83,7 +88,8 @@ public record Job(
                 OptionalDouble.empty(),
                 HardwareProfile.plain(),
                 List.of(),
-                List.of());
+                List.of(),
+                Set.of());
     }
 
     public Job withName(String other) {
@@ -155,6 +161,17 @@ public record Job(
 
     public Job withPast(List<PastTable> other) {
         return with(d -> d.past = other);
+    }
+
+    public Job withFirstStart(Set<FirstStart> other) {
+        return with(d -> d.firstStart = other);
+    }
+
+    /** What is still to be done before the first start. */
+    public Set<FirstStart> beforeFirstStart() {
+        Set<FirstStart> left = EnumSet.allOf(FirstStart.class);
+        left.removeAll(firstStart);
+        return left;
     }
 
     /** What an AFR target is divided by: what was told, else the usual ratio. */
@@ -230,6 +247,7 @@ public record Job(
         private HardwareProfile hardware;
         private List<Answer> answers;
         private List<PastTable> past;
+        private Set<FirstStart> firstStart;
 
         Draft(Job from) {
             name = from.name;
@@ -245,6 +263,7 @@ public record Job(
             hardware = from.hardware;
             answers = from.answers;
             past = from.past;
+            firstStart = from.firstStart;
         }
 
         Job done() {
@@ -261,7 +280,8 @@ public record Job(
                     targetRatio,
                     hardware,
                     answers,
-                    past);
+                    past,
+                    firstStart);
         }
     }
 }

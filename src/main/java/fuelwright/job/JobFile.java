@@ -103,6 +103,7 @@ public final class JobFile {
             }
             ride.madeWith().ifPresent(t -> node.put("madeWith", tables.name(t, "past")));
         }
+        root.set("firstStart", JobJson.firstStart(job.firstStart()));
         root.set("screens", JobJson.screens(job.screens()));
         root.set("proposal", JobJson.proposal(job.proposal()));
         root.set("limits", JobJson.limits(job.limits()));
@@ -238,6 +239,7 @@ public final class JobFile {
         Job job = Job.empty()
                 .withName(root.path("name").asText(Job.empty().name()))
                 .withMachine(machine(root))
+                .withFirstStart(JobJson.firstStart(root.path("firstStart")))
                 .withScreens(JobJson.screens(root.path("screens")))
                 .withProposal(JobJson.proposal(root.path("proposal")))
                 .withHardware(JobJson.hardware(root.path("hardware")))

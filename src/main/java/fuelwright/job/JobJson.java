@@ -27,6 +27,7 @@ import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 
 /**
  * Everything of a job but its tables' and rides' contents, as JSON; the fields are documented in {@code docs/job-format.md}. What is read
@@ -85,6 +86,25 @@ final class JobJson {
                         needed(node, "closedAngleDeg"),
                         needed(node, "openAngleDeg")))
                 : Optional.empty();
+    }
+
+    /** In the order of the work, whatever the set's. */
+    static ArrayNode firstStart(Set<FirstStart> done) {
+        ArrayNode node = JsonNodeFactory.instance.arrayNode();
+        Stream.of(FirstStart.values()).filter(done::contains).forEach(check -> node.add(check.key()));
+        return node;
+    }
+
+    static Set<FirstStart> firstStart(JsonNode node) {
+        Set<FirstStart> done = EnumSet.noneOf(FirstStart.class);
+        for (FirstStart check : FirstStart.values()) {
+            node.forEach(key -> {
+                if (key.asText().equals(check.key())) {
+                    done.add(check);
+                }
+            });
+        }
+        return done;
     }
 
     static ObjectNode screens(ScreenSettings s) {

@@ -4,6 +4,7 @@ import fuelwright.airflow.Machine;
 import fuelwright.airflow.ThrottleBody;
 import fuelwright.estimate.ProposalSettings;
 import fuelwright.issue.Loaded;
+import fuelwright.job.FirstStart;
 import fuelwright.job.Job;
 import fuelwright.mixture.Fuel;
 import fuelwright.ride.Ride;
@@ -13,9 +14,11 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 
 /**
  * The sample job, from files inside the program: an invented V-twin whose throttle bodies were changed, its first ride (from cold) and a
@@ -64,7 +67,7 @@ public final class SampleJob {
             for (String ride : names) {
                 rides.add(new JobFiles.RideFiles(copy(ride, folder), Optional.empty(), Optional.empty()));
             }
-            return new JobFiles(
+            Loaded<Job> loaded = new JobFiles(
                             "Sample: V-twin with bigger throttle bodies",
                             table,
                             target,
@@ -73,6 +76,9 @@ public final class SampleJob {
                             RideOptions.defaults(),
                             ProposalSettings.defaults())
                     .load(Progress.NONE, Cancellation.NEVER);
+            // It has been ridden: what comes before the first start was done.
+            Set<FirstStart> done = EnumSet.allOf(FirstStart.class);
+            return new Loaded<>(loaded.value().map(job -> job.withFirstStart(done)), loaded.issues());
         } catch (IOException e) {
             throw cannotOpen(e);
         }

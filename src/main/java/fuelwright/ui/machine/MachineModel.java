@@ -3,6 +3,7 @@ package fuelwright.ui.machine;
 import fuelwright.airflow.BoreForecast;
 import fuelwright.airflow.Machine;
 import fuelwright.airflow.PlateArea;
+import fuelwright.job.FirstStart;
 import fuelwright.mixture.Fuel;
 import fuelwright.table.Axis;
 import fuelwright.ui.session.Runner;
@@ -12,9 +13,11 @@ import fuelwright.ui.theme.Palette;
 import fuelwright.ui.theme.Words;
 import java.time.Duration;
 import java.util.EnumMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.Set;
 import javafx.beans.property.DoubleProperty;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
@@ -72,6 +75,19 @@ public final class MachineModel {
         filling = false;
         check();
         consequence.set(consequence(session.job().machine()));
+    }
+
+    /** Ticks what comes before the first start off, or not. */
+    void tick(FirstStart check, boolean done) {
+        session.edit(job -> {
+            Set<FirstStart> all = new HashSet<>(job.firstStart());
+            if (done) {
+                all.add(check);
+            } else {
+                all.remove(check);
+            }
+            return job.withFirstStart(all);
+        });
     }
 
     private MachineForm form() {

@@ -1,9 +1,10 @@
 package fuelwright.ui.machine;
 
 import fuelwright.airflow.Machine;
+import fuelwright.job.FirstStart;
 import fuelwright.ui.plot.CurvesPlot;
 import fuelwright.ui.plot.HeatGrid;
-import fuelwright.ui.session.Checklist;
+import fuelwright.ui.session.Session;
 import fuelwright.ui.session.UndoInField;
 import fuelwright.ui.theme.Figures;
 import fuelwright.ui.theme.Fonts;
@@ -12,8 +13,6 @@ import fuelwright.ui.theme.Parts;
 import fuelwright.ui.theme.StagePane;
 import fuelwright.ui.theme.Words;
 import javafx.beans.binding.Bindings;
-import javafx.collections.ObservableSet;
-import javafx.collections.SetChangeListener;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.CheckBox;
@@ -210,30 +209,26 @@ public final class MachineView implements StagePane {
 
     private VBox checks() {
         GridPane list = grid(2);
-        ObservableSet<String> ticked = model.session().checklist().ticked();
-        for (int i = 0; i < Checklist.CHECKS.size(); i++) {
-            String check = Checklist.CHECKS.get(i);
+        Session session = model.session();
+        for (FirstStart check : FirstStart.values()) {
+            String key = "machine.check." + check.key();
             CheckBox box = new CheckBox();
-            box.setId("check-" + check);
-            box.setSelected(ticked.contains(check));
-            box.setOnAction(e -> {
-                if (box.isSelected()) {
-                    ticked.add(check);
-                } else {
-                    ticked.remove(check);
-                }
-            });
-            ticked.addListener((SetChangeListener<String>) c -> box.setSelected(ticked.contains(check)));
-            box.setAccessibleText(Words.of("machine.check." + check));
-            Label words = Parts.text(Words.of("machine.check." + check), "strong");
-            Label why = Parts.text(Words.of("machine.check." + check + ".why"), "muted");
+            box.setId("check-" + check.key());
+            box.setSelected(session.job().firstStart().contains(check));
+            box.setOnAction(e -> model.tick(check, box.isSelected()));
+            session.jobProperty()
+                    .addListener(
+                            (p, old, now) -> box.setSelected(now.firstStart().contains(check)));
+            box.setAccessibleText(Words.of(key));
+            Label words = Parts.text(Words.of(key), "strong");
+            Label why = Parts.text(Words.of(key + ".why"), "muted");
             words.setLabelFor(box);
             VBox text = new VBox(1, words, why);
             text.setOnMouseClicked(e -> box.fire());
             var row = Parts.row(10, box, text);
             row.setAlignment(Pos.TOP_LEFT);
             HBox.setHgrow(text, Priority.ALWAYS);
-            list.add(row, i % 2, i / 2);
+            list.add(row, check.ordinal() % 2, check.ordinal() / 2);
         }
         return card("machine.checks", list);
     }

@@ -96,10 +96,10 @@ public record NextStep(Stage stage, String words, boolean inCheck, boolean opens
         }
         boolean stops = !session.analysis().stops().isEmpty();
         Stage now = session.stageProperty().get();
-        if (session.outputs().checkedProperty().get() == session.job()) {
+        if (session.outputs().isChecked()) {
             return opening(Stage.RIDES, stops ? "next.again.stops" : "next.again");
         }
-        if (session.outputs().handedOverProperty().get() == session.job()) {
+        if (session.outputs().isHandedOver()) {
             return Optional.of(new NextStep(Stage.HANDOVER, Words.of("next.check"), true, false));
         }
         if (now == Stage.HANDOVER) {

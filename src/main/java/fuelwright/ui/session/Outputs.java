@@ -159,6 +159,28 @@ public final class Outputs {
         return mistyped.getReadOnlyProperty();
     }
 
+    /** Whether what the session holds now was handed over. */
+    public boolean isHandedOver() {
+        return isNow(handedOver.get());
+    }
+
+    /** Whether all cells were found typed as what the session holds now means them. */
+    public boolean isChecked() {
+        return isNow(checked.get());
+    }
+
+    /** Whether something else was read back than what the session holds now means. */
+    public boolean isMistyped() {
+        return isNow(mistyped.get());
+    }
+
+    /** Ticking off what is to be done before the first start changes nothing of what is handed over. */
+    private boolean isNow(Job job) {
+        return job != null
+                && (job == session.job()
+                        || job.withFirstStart(Set.of()).equals(session.job().withFirstStart(Set.of())));
+    }
+
     /** Whether the handover shows, or shall show, its check of what was typed. */
     public BooleanProperty checkingProperty() {
         return checking;

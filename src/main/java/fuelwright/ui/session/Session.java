@@ -59,7 +59,6 @@ public final class Session {
     private final Notices notices = new Notices();
     private final Selection selection = new Selection();
     private final RideBook book = new RideBook();
-    private final Checklist checklist = new Checklist();
     private final ObjectProperty<Stage> stage = new SimpleObjectProperty<>(Stage.MACHINE);
     private final ObjectProperty<Theme> theme = new SimpleObjectProperty<>(Theme.LIGHT);
     private final ObjectProperty<TextSize> textSize = new SimpleObjectProperty<>(TextSize.NORMAL);
@@ -298,7 +297,6 @@ public final class Session {
 
     /** Another job takes this one's place. */
     private void another(Job job) {
-        checklist.ticked().clear();
         if (history.putAnother(book.sourced(job))) {
             said.set("");
             publish();
@@ -489,11 +487,6 @@ public final class Session {
     /** Whether mixtures are shown as AFR instead of lambda. */
     public BooleanProperty afrProperty() {
         return afr;
-    }
-
-    /** What is to be done before the first start. */
-    public Checklist checklist() {
-        return checklist;
     }
 
     /** What is looked at. */

@@ -44,7 +44,7 @@ public final class Unsettled {
         if (!session.job().machine().hasBodyChange()) {
             return said("unsettled.machine");
         }
-        int left = session.checklist().left();
+        int left = session.job().beforeFirstStart().size();
         return left == 0 ? Optional.empty() : said("unsettled.checks", left);
     }
 

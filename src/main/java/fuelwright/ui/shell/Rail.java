@@ -11,7 +11,6 @@ import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
 import javafx.collections.ListChangeListener;
-import javafx.collections.SetChangeListener;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
@@ -61,7 +60,6 @@ final class Rail extends VBox {
         session.outputs().mistypedProperty().addListener((p, old, now) -> refresh());
         session.question().waitingProperty().addListener((p, old, now) -> refresh());
         session.refusalProperty().addListener((p, old, now) -> refresh());
-        session.checklist().ticked().addListener((SetChangeListener<String>) c -> refresh());
         session.refused().all().addListener((ListChangeListener<RefusedLogs.Refused>) c -> refresh());
         Parts.show(also, false);
         refresh();
@@ -143,8 +141,7 @@ final class Rail extends VBox {
     }
 
     private StageState state(Stage stage, Optional<String> waits) {
-        boolean handed = session.outputs().handedOverProperty().get() == session.job()
-                && session.outputs().mistypedProperty().get() != session.job();
+        boolean handed = session.outputs().isHandedOver() && !session.outputs().isMistyped();
         StageState state = StageState.of(
                 stage,
                 session.job(),

@@ -2,7 +2,6 @@ package fuelwright.ui.handover;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -10,6 +9,7 @@ import fuelwright.estimate.Decision;
 import fuelwright.estimate.Standing;
 import fuelwright.handover.HardwareTable;
 import fuelwright.handover.ToType;
+import fuelwright.job.FirstStart;
 import fuelwright.job.HardwareProfile;
 import fuelwright.table.Axis;
 import fuelwright.ui.FixtureServices;
@@ -25,6 +25,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -68,7 +69,11 @@ class HandoverModelTest {
         model.stopsReadProperty().set(true);
         model.export(Path.of("out"), true);
         assertTrue(model.outcomeProperty().get().contains("corrected.csv"));
-        assertSame(session.job(), session.outputs().handedOverProperty().get());
+        assertTrue(session.outputs().isHandedOver());
+        session.edit(job -> job.withFirstStart(Set.of(FirstStart.TRIMS)));
+        assertTrue(session.outputs().isHandedOver(), "ticking off changes nothing of what was handed over");
+        session.edit(job -> job.withName("another"));
+        assertFalse(session.outputs().isHandedOver());
     }
 
     @Test

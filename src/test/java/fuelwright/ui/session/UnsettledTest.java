@@ -6,6 +6,7 @@ import fuelwright.airflow.Machine;
 import fuelwright.issue.Issue;
 import fuelwright.issue.Loaded;
 import fuelwright.job.Answer;
+import fuelwright.job.FirstStart;
 import fuelwright.job.Job;
 import fuelwright.ride.RideOptions;
 import fuelwright.ui.FixtureServices;
@@ -13,8 +14,10 @@ import fuelwright.work.Analysis;
 import fuelwright.work.Cancellation;
 import fuelwright.work.Progress;
 import java.nio.file.Path;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 class UnsettledTest {
@@ -41,15 +44,16 @@ class UnsettledTest {
     @Test
     void theMachineWaitsForItsChecks() {
         session.openSample();
+        session.edit(job -> job.withFirstStart(Set.of()));
         assertEquals(Optional.of("4 checks left"), waits(Stage.MACHINE));
-        session.checklist().ticked().addAll(List.of("sensor", "balance", "idle"));
+        session.edit(job -> job.withFirstStart(EnumSet.complementOf(EnumSet.of(FirstStart.TRIMS))));
         assertEquals(Optional.of("1 check left"), waits(Stage.MACHINE));
-        session.checklist().ticked().add("trims");
+        session.edit(job -> job.withFirstStart(EnumSet.allOf(FirstStart.class)));
         assertEquals(Optional.empty(), waits(Stage.MACHINE));
         session.edit(job -> job.withMachine(Machine.unknown()));
         assertEquals(Optional.of("not described"), waits(Stage.MACHINE));
         session.startNew();
-        assertEquals(4, session.checklist().left());
+        assertEquals(4, session.job().beforeFirstStart().size());
     }
 
     @Test

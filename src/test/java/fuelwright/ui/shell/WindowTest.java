@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fuelwright.issue.Issue;
+import fuelwright.job.FirstStart;
 import fuelwright.ui.FixtureServices;
 import fuelwright.ui.WindowApp;
 import fuelwright.ui.plot.HeatGrid;
@@ -16,6 +17,7 @@ import fuelwright.ui.session.Session;
 import fuelwright.ui.theme.OverPage;
 import fuelwright.ui.theme.Theme;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import java.util.logging.Handler;
@@ -364,7 +366,7 @@ class WindowTest {
 
     @Test
     void aStageKeepsItsNumberWhenItIsDone(FxRobot robot) {
-        onWindow(() -> session.checklist().ticked().addAll(List.of("sensor", "balance", "idle", "trims")));
+        onWindow(() -> session.edit(job -> job.withFirstStart(EnumSet.allOf(FirstStart.class))));
         Node machine = robot.lookup("#rail-1").query();
         assertTrue(machine.getStyleClass().contains("done"));
         List<String> words = labels(machine);
@@ -445,9 +447,12 @@ class WindowTest {
     }
 
     @Test
-    void whatIsTickedBeforeTheFirstStartIsKeptWhileTheWindowIsOpen(FxRobot robot) {
+    void whatIsTickedBeforeTheFirstStartBelongsToTheJob(FxRobot robot) {
         CheckBox trims = robot.lookup("#check-trims").queryAs(CheckBox.class);
+        boolean before = session.job().firstStart().contains(FirstStart.TRIMS);
         onWindow(trims::fire);
-        assertEquals(Set.of("trims"), session.checklist().ticked());
+        assertEquals(!before, session.job().firstStart().contains(FirstStart.TRIMS));
+        onWindow(session::undo);
+        assertEquals(before, trims.isSelected());
     }
 }
