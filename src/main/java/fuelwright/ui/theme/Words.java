@@ -14,16 +14,29 @@ public final class Words {
     /** What is to be given on the command line, as the layers below say it. */
     private static final Pattern OPTION = Pattern.compile(" ?\\(--([a-z][a-z-]*)[^)]*\\)");
 
+    /** The gap between a figure and its unit. */
+    private static final Pattern BEFORE_UNIT = Pattern.compile(
+            "(?<=\\d) (?=(?:%|rpm|ms|s|min|h|mm|cm³|kPa|°C|°F|psi|inHg|km/h|mph|g/s|kW|hp|Nm|K|m|ft|Hz)(?![\\p{L}\\d]))");
+
     private Words() {}
+
+    /** A sentence in which no line ends between a figure and its unit. */
+    public static String together(String sentence) {
+        return BEFORE_UNIT.matcher(sentence).replaceAll("\u00a0");
+    }
 
     /** A sentence of the layers below, with where to click in place of an option of the command line. */
     public static String inWindow(String sentence) {
-        return sentence != null && sentence.contains("(--")
-                ? OPTION.matcher(sentence).replaceAll(option -> {
-                    String key = "option." + option.group(1);
-                    return has(key) ? Matcher.quoteReplacement(" (" + of(key) + ")") : "";
-                })
-                : sentence;
+        if (sentence == null) {
+            return null;
+        }
+        return together(
+                sentence.contains("(--")
+                        ? OPTION.matcher(sentence).replaceAll(option -> {
+                            String key = "option." + option.group(1);
+                            return has(key) ? Matcher.quoteReplacement(" (" + of(key) + ")") : "";
+                        })
+                        : sentence);
     }
 
     /** A sentence as it is said on a stage: without the name of that stage, which stands above it. */
@@ -38,7 +51,7 @@ public final class Words {
      * @throws java.util.MissingResourceException if there is none
      */
     public static String of(String key, Object... gaps) {
-        return new MessageFormat(BUNDLE.getString(key), Locale.ROOT).format(gaps);
+        return together(new MessageFormat(BUNDLE.getString(key), Locale.ROOT).format(gaps));
     }
 
     /** Whether there is a sentence of that key. */

@@ -81,7 +81,7 @@ class CautionsModelTest {
         session.openSample();
         assertEquals(-1, session.cellProperty().get());
         model.select(model.cautions().get(0));
-        assertEquals("Selected: 5500 rpm × 85 % throttle", model.selectedCell());
+        assertEquals("Selected: 5500\u00a0rpm × 85\u00a0% throttle", model.selectedCell());
         assertTrue(model.mapProperty()
                 .get()
                 .cells()

@@ -171,7 +171,7 @@ class MachineModelTest {
     void theGrowthOfTheBoreIsSaid() {
         session.openSample();
         assertTrue(
-                model.consequenceProperty().get().contains("+34 %"),
+                model.consequenceProperty().get().contains("+34\u00a0%"),
                 model.consequenceProperty().get());
     }
 

@@ -73,7 +73,7 @@ class GainMapTest {
         Breathing gain = gain(Quantity.VOLUMETRIC_EFFICIENCY, 80, 90);
         HeatCell change = cell(gain, GainMap.Shown.GAIN, 0);
         assertEquals("+12.5", change.figure());
-        assertTrue(change.words().endsWith("From 80.0 % to 90.0 %."), change.words());
+        assertTrue(change.words().endsWith("From 80.0\u00a0% to 90.0\u00a0%."), change.words());
         assertFalse(change.stop());
         assertTrue(cell(gain, GainMap.Shown.GAIN, 2).stop());
         assertEquals("80.0", cell(gain, GainMap.Shown.BEFORE, 0).figure());
@@ -85,7 +85,7 @@ class GainMapTest {
     void theAirThatAnEfficiencyStandsForIsSaidWithItsReference() {
         HeatCell now = cell(gain(Quantity.VOLUMETRIC_EFFICIENCY, 80, 90), GainMap.Shown.AFTER, 0);
         assertTrue(now.words().contains("About 639 mg"), now.words());
-        assertTrue(now.words().contains("25 °C"), now.words());
+        assertTrue(now.words().contains("25\u00a0°C"), now.words());
     }
 
     @Test

@@ -46,7 +46,7 @@ class ProposalModelTest {
     void everyCellIsThere() {
         assertEquals(table.cells(), model.mapProperty().get().cells().size());
         assertTrue(
-                model.summaryProperty().get().contains("14.6 %"),
+                model.summaryProperty().get().contains("14.6\u00a0%"),
                 model.summaryProperty().get());
     }
 
@@ -246,7 +246,7 @@ class ProposalModelTest {
     void aCellIsExplainedFromItsReadingsToItsFigure() {
         session.cellProperty().set(table.cell(8, 8));
         CellExplanation e = model.explanationProperty().get();
-        assertEquals("4500 rpm × 35 % throttle", e.place());
+        assertEquals("4500\u00a0rpm × 35\u00a0% throttle", e.place());
         assertEquals(e.change() + " %", e.steps().get(e.steps().size() - 1).change());
         assertTrue(e.readings().contains("λ"));
         session.afrProperty().set(true);
@@ -284,7 +284,7 @@ class ProposalModelTest {
         model.set("−100 %");
         assertTrue(model.messageProperty().get().contains("no fuel"));
         model.set("5 %");
-        assertTrue(model.messageProperty().get().contains("+4 %"), "a figure or a change");
+        assertTrue(model.messageProperty().get().contains("+4\u00a0%"), "a figure or a change");
         assertEquals(
                 1.04 * table.at(100),
                 session.job().proposal().decisions().get(100).value(),
@@ -352,7 +352,7 @@ class ProposalModelTest {
         assertTrue(model.set(String.valueOf(10 * table.at(cell))));
         assertTrue(model.slipProperty().get());
         String asked = model.messageProperty().get();
-        assertTrue(asked.startsWith("A slip of a digit? This is 900 % more fuel than the old figure"), asked);
+        assertTrue(asked.startsWith("A slip of a digit? This is 900\u00a0% more fuel than the old figure"), asked);
         assertEquals(asked, session.saidProperty().get());
         assertEquals(
                 HeatCell.Mark.FAR, model.mapProperty().get().cells().get(cell).mark());
@@ -373,7 +373,7 @@ class ProposalModelTest {
         assertEquals(
                 HeatCell.Mark.SET, model.mapProperty().get().cells().get(cell).mark());
         model.set("-30 %");
-        assertTrue(model.messageProperty().get().contains("30 % less fuel than the old figure"));
+        assertTrue(model.messageProperty().get().contains("30\u00a0% less fuel than the old figure"));
         model.set("+5 %");
         assertFalse(model.slipProperty().get());
         CellProposal needy = new CellProposal(

@@ -8,12 +8,14 @@ class StandingWordsTest {
 
     @Test
     void aThinCellSaysWhatItLacks() {
-        assertEquals("Thin: 45 independent readings, but ±2.6\u202f% is more than 2 %.", StandingWords.of(45.8, 2.6));
+        assertEquals(
+                "Thin: 45 independent readings, but ±2.6\u202f% is more than 2\u00a0%.", StandingWords.of(45.8, 2.6));
         assertEquals("Thin: 9.7 independent readings, fewer than 10.", StandingWords.of(9.79, 1.2));
         assertEquals(
-                "Thin: 4.2 independent readings, fewer than 10, and ±3.0\u202f% is more than 2 %.",
+                "Thin: 4.2 independent readings, fewer than 10, and ±3.0\u202f% is more than 2\u00a0%.",
                 StandingWords.of(4.2, 3));
-        assertEquals("Thin: 45 independent readings, but ±2.01\u202f% is more than 2 %.", StandingWords.of(45, 2.01));
+        assertEquals(
+                "Thin: 45 independent readings, but ±2.01\u202f% is more than 2\u00a0%.", StandingWords.of(45, 2.01));
     }
 
     @Test
