@@ -23,7 +23,9 @@ import javafx.scene.control.Tooltip;
 import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
+import javafx.scene.layout.Pane;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 
 /** The stage Machine: a form, and the check list before the first start; on the right what to take care of. */
@@ -34,28 +36,53 @@ public final class MachineView implements StagePane {
     /** Wider, fields are out of proportion to what stands in them. */
     private static final double WIDEST = 900;
 
+    /** From here on the bore forecast stands beside the form, and is seen while one types. */
+    private static final double BOTH = 1200;
+
+    private static final double COLUMN = 600;
+
     private final MachineModel model;
     private final Node work;
     private final Node explanation;
     private final TextField name = new TextField();
+    private final VBox form = new VBox(16);
+    private final VBox forecast;
+    private final GridPane pictures = new GridPane();
+    private final HBox columns = new HBox(16, form);
 
     public MachineView(MachineModel model) {
         this.model = model;
         name.textProperty().bindBidirectional(model.nameProperty());
         commitOnLeave(name);
         VBox content = new VBox(
-                16,
-                Parts.heading(new Label(Words.of("machine.title")), new Label(Words.of("machine.below"))),
-                engine(),
-                bodies(),
-                checks(),
-                injectors(),
-                forecast());
+                16, Parts.heading(new Label(Words.of("machine.title")), new Label(Words.of("machine.below"))), columns);
+        form.getChildren().addAll(engine(), bodies(), checks(), injectors());
+        form.setMinWidth(0);
+        form.setPrefWidth(COLUMN);
+        HBox.setHgrow(form, Priority.ALWAYS);
+        forecast = forecast();
+        forecast.setMinWidth(0);
+        HBox.setHgrow(forecast, Priority.ALWAYS);
+        arrange(false);
+        content.widthProperty().addListener((p, old, now) -> arrange(now.doubleValue() >= Fonts.grown(BOTH)));
         content.getStyleClass().add("work");
         work = Parts.scroll(content);
         VBox right = new VBox(16, bores(), care());
         right.getStyleClass().add("explanation-inner");
         explanation = Parts.scroll(right);
+    }
+
+    /** The bore forecast beside the form, its map below its curves; or below the form, side by side. */
+    private void arrange(boolean beside) {
+        Pane place = beside ? columns : form;
+        if (forecast.getParent() == place) {
+            return;
+        }
+        columns.getChildren().remove(forecast);
+        form.getChildren().remove(forecast);
+        place.getChildren().add(forecast);
+        forecast.setPrefWidth(beside ? COLUMN : Region.USE_COMPUTED_SIZE);
+        GridPane.setConstraints(pictures.getChildren().get(1), beside ? 0 : 1, beside ? 1 : 0);
     }
 
     private VBox engine() {
@@ -181,9 +208,13 @@ public final class MachineView implements StagePane {
         // Narrower than they like, rather than wider than the page.
         curves.setMinWidth(0);
         map.setMinWidth(0);
-        HBox.setHgrow(curves, Priority.SOMETIMES);
-        HBox.setHgrow(map, Priority.ALWAYS);
-        HBox pictures = new HBox(12, curves, map);
+        GridPane.setHgrow(curves, Priority.SOMETIMES);
+        GridPane.setHgrow(map, Priority.ALWAYS);
+        GridPane.setVgrow(map, Priority.ALWAYS);
+        VBox.setVgrow(pictures, Priority.ALWAYS);
+        pictures.setHgap(12);
+        pictures.setVgap(12);
+        pictures.addRow(0, curves, map);
         Label words = Parts.text("", "muted");
         Runnable show = () -> {
             BoreForecastPicture picture = model.forecastProperty().get();
@@ -196,7 +227,7 @@ public final class MachineView implements StagePane {
                     picture == null ? "" : picture.words());
             words.setText(
                     picture == null
-                            ? Words.of("machine.forecast.empty")
+                            ? model.typedProperty().get().hasBodyChange() ? "" : Words.of("machine.forecast.empty")
                             : Words.of("machine.forecast.what") + " "
                                     + Words.of("machine.forecast.range", picture.range()) + " "
                                     + model.tableKeeps());

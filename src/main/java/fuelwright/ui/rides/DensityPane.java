@@ -4,11 +4,14 @@ import fuelwright.table.Table;
 import fuelwright.ui.plot.HeatCell;
 import fuelwright.ui.plot.HeatGrid;
 import fuelwright.ui.plot.HeatMap;
+import fuelwright.ui.plot.ScaleBar;
 import fuelwright.ui.session.TableWords;
 import fuelwright.ui.theme.Figures;
 import fuelwright.ui.theme.Palette;
 import fuelwright.ui.theme.Parts;
+import fuelwright.ui.theme.Theme;
 import fuelwright.ui.theme.Words;
+import java.util.List;
 import javafx.geometry.Point2D;
 import javafx.scene.Node;
 import javafx.scene.canvas.Canvas;
@@ -29,7 +32,8 @@ final class DensityPane {
     private final Canvas path = new Canvas();
     private final Label words = Parts.text("", "muted", "small");
     private final StackPane stack = new StackPane(grid, path);
-    private final VBox box = new VBox(8, stack, words);
+    private final ScaleBar bar = new ScaleBar(240);
+    private final VBox box = new VBox(8, stack, bar, words);
 
     DensityPane(RidesModel model) {
         this.model = model;
@@ -57,13 +61,19 @@ final class DensityPane {
     private void fill() {
         RideDensity density = density();
         Parts.show(stack, density != null);
+        Parts.show(bar, density != null);
         if (density == null) {
             grid.mapProperty().set(null);
             words.setText(Words.of("rides.density.none"));
             return;
         }
-        grid.mapProperty()
-                .set(map(density, model.session().themeProperty().get().palette()));
+        Theme theme = model.session().themeProperty().get();
+        grid.mapProperty().set(map(density, theme.palette()));
+        double most = density.mostSeconds();
+        bar.show(
+                theme,
+                t -> theme.palette().sequential().at(t),
+                List.of("0 s", Figures.span(seconds(0.5, most)), Figures.span(most)));
         words.setText(Words.of(
                         "rides.density",
                         density.riddenCells(),
@@ -77,7 +87,6 @@ final class DensityPane {
 
     private static HeatMap map(RideDensity density, Palette palette) {
         Table table = density.table();
-        double most = Math.log1p(10 * density.mostSeconds());
         return TableWords.map(table, cell -> {
             double s = density.secondsIn(cell);
             String place = Words.of(
@@ -88,10 +97,20 @@ final class DensityPane {
             return s > 0
                     ? HeatCell.plain(
                             Figures.plain(s, s < 9.95 ? 1 : 0),
-                            palette.sequential().at(Math.log1p(10 * s) / most),
+                            palette.sequential().at(share(s, density.mostSeconds())),
                             place + ": " + Figures.span(s))
                     : HeatCell.plain("", palette.surface(), place + ": " + Words.of("rides.density.never"));
         });
+    }
+
+    /** How far up the colours a time stands: they go by its logarithm. */
+    private static double share(double seconds, double most) {
+        return Math.log1p(10 * seconds) / Math.log1p(10 * most);
+    }
+
+    /** The time that stands so far up the colours, s. */
+    private static double seconds(double share, double most) {
+        return Math.expm1(share * Math.log1p(10 * most)) / 10;
     }
 
     private void drawPath() {

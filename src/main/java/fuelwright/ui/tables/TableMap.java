@@ -11,6 +11,7 @@ import fuelwright.ui.theme.Palette;
 import fuelwright.ui.theme.Words;
 import fuelwright.work.FirstRide;
 import java.util.Arrays;
+import javafx.scene.paint.Color;
 
 /** A table as a grid to be drawn, tinted from least to most. Pure. */
 final class TableMap {
@@ -29,10 +30,18 @@ final class TableMap {
             double share = high > low ? (table.at(cell) - low) / (high - low) : 0;
             String figure = figure(table, table.at(cell), notation, decimals);
             return HeatCell.plain(
-                    figure,
-                    Colours.mix(palette.surface(), palette.sequential().at(0.8 * share), TINT),
-                    Words.of("tables.cell.words", TableWords.cell(table, cell), figure));
+                    figure, tint(palette, share), Words.of("tables.cell.words", TableWords.cell(table, cell), figure));
         });
+    }
+
+    /** The tint of a figure, 0 for the table's least to 1 for its greatest. */
+    static Color tint(Palette palette, double share) {
+        return Colours.mix(palette.surface(), palette.sequential().at(0.8 * share), TINT);
+    }
+
+    /** That of a first-ride change, −1 to 1 of the range. */
+    static Color firstRideTint(Palette palette, double share) {
+        return Colours.mix(palette.surface(), palette.diverging().at(share), 0.65);
     }
 
     /** The change that the bore forecast asks for, with its uncertainty: nobody has ridden any of it, so all of it is hatched. */
@@ -46,7 +55,7 @@ final class TableMap {
             return new HeatCell(
                     figure,
                     Figures.plusMinus(uncertainty, 1),
-                    Colours.mix(palette.surface(), palette.diverging().at(change.at(cell) / range), 0.65),
+                    firstRideTint(palette, change.at(cell) / range),
                     HeatCell.Weight.NORMAL,
                     true,
                     false,

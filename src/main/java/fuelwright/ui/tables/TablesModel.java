@@ -389,6 +389,23 @@ public final class TablesModel {
         updateFacts();
     }
 
+    /** What the colours of the map go from and to; empty where there is none. */
+    List<String> scale() {
+        if (shown.get() == Shown.FIRST_RIDE) {
+            int range = firstRide.get() == null ? 0 : TableMap.firstRideRange(firstRide.get());
+            return range == 0 ? List.of() : List.of("−" + range + "\u202f%", "0", "+" + range + "\u202f%");
+        }
+        return table().map(t -> {
+                    double low = Arrays.stream(t.toArray()).min().orElse(0);
+                    double high = Arrays.stream(t.toArray()).max().orElse(1);
+                    return List.of(
+                            TableMap.figure(t, low, notation(t)),
+                            TableMap.figure(t, (low + high) / 2, notation(t)),
+                            TableMap.figure(t, high, notation(t)));
+                })
+                .orElse(List.of());
+    }
+
     private void updateFacts() {
         facts.set(table().map(shown.get() == Shown.FIRST_RIDE ? t -> firstRideFacts() : this::facts)
                 .orElse(List.of()));

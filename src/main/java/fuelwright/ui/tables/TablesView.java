@@ -1,11 +1,13 @@
 package fuelwright.ui.tables;
 
 import fuelwright.ui.plot.CurvesPlot;
+import fuelwright.ui.plot.ScaleBar;
 import fuelwright.ui.plot.SurfacePlot;
 import fuelwright.ui.theme.AskFiles;
 import fuelwright.ui.theme.Parts;
 import fuelwright.ui.theme.SideBySide;
 import fuelwright.ui.theme.StagePane;
+import fuelwright.ui.theme.Theme;
 import fuelwright.ui.theme.Words;
 import java.util.ArrayList;
 import java.util.List;
@@ -41,6 +43,7 @@ public final class TablesView implements StagePane {
     private EditPane edit;
     private String editKind;
     private TargetPane make;
+    private final ScaleBar bar = new ScaleBar(240);
 
     public TablesView(TablesModel model) {
         this.model = model;
@@ -65,9 +68,12 @@ public final class TablesView implements StagePane {
                 Parts.heading(new Label(Words.of("tables.title")), below),
                 toolbar(),
                 new UnsaidPane(model.session().unsaid()).node(),
-                place);
+                place,
+                bar);
         root.getStyleClass().add("work");
         facts.getStyleClass().add("explanation-inner");
+        model.mapProperty().addListener((p, old, now) -> scale());
+        model.formProperty().addListener((p, old, now) -> scale());
         model.factsProperty().addListener((p, old, now) -> explain());
         model.cellProperty().addListener((p, old, now) -> explain());
         model.session().jobProperty().addListener((p, old, now) -> {
@@ -91,7 +97,22 @@ public final class TablesView implements StagePane {
         model.alongLoadProperty().addListener((p, old, now) -> picture());
         model.session().textSizeProperty().addListener((p, old, now) -> picture());
         root.addEventHandler(KeyEvent.KEY_PRESSED, this::key);
+        scale();
         explain();
+    }
+
+    private void scale() {
+        List<String> labels = model.scale();
+        boolean map = model.mapProperty().get() != null && model.formProperty().get() == TablesModel.Form.MAP;
+        Parts.show(bar, map && !labels.isEmpty());
+        if (bar.isVisible()) {
+            boolean first = model.shownProperty().get() == TablesModel.Shown.FIRST_RIDE;
+            Theme theme = model.session().themeProperty().get();
+            bar.show(
+                    theme,
+                    t -> first ? TableMap.firstRideTint(theme.palette(), 2 * t - 1) : TableMap.tint(theme.palette(), t),
+                    labels);
+        }
     }
 
     private void shownAs(Node node, TablesModel.Form form) {
