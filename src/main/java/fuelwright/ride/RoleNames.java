@@ -79,7 +79,7 @@ final class RoleNames {
                 " (wheel|front|rear) rpm | (turbo|turbine|input shaft|output shaft|fan|pump) (speed|rpm) ",
                 "not the engine's speed");
         rule(
-                " (engine|eng|motor|crank|crankshaft) (speed|rpm|revs?|revolutions) | rpm | engine r min | motordrehzahl | drehzahl | revs | n mot | nmot | engine revolutions ",
+                " (engine|eng|motor|crank|crankshaft) (speed|rpm|revs?|revolutions) | rpm | engine r min | motordrehzahl | drehzahl | revs | engine revolutions ",
                 Role.ENGINE_SPEED,
                 3);
         rule(" (rpms|rev|ne|engine n) ", Role.ENGINE_SPEED, 2);
@@ -121,7 +121,7 @@ final class RoleNames {
                 3);
         rule(" (egt|egt ?\\d|exhaust( gas)? temp(erature)?|abgastemp\\w*) ", Role.EXHAUST_TEMPERATURE, 3);
         rule(
-                " (battery|batt|vbat|ubat|ubatt|control module voltage|module voltage|supply voltage|system voltage|bordspannung|batteriespannung) ",
+                " (battery|batt|vbat|control module voltage|module voltage|supply voltage|system voltage|bordspannung|batteriespannung) ",
                 Role.BATTERY,
                 3);
         rule(

@@ -10,7 +10,7 @@ import java.util.stream.IntStream;
 /** What a part gave, by bands of load. */
 public final class GainBands {
 
-    private static final double[] THROTTLE = {0, 5, 10, 20, 40, 60, 80};
+    private static final double[] THROTTLE = {0, 4, 9, 18, 35, 60, 85};
     private static final double[] PRESSURE = {0, 30, 45, 60, 75, 90};
 
     private GainBands() {}
@@ -23,7 +23,7 @@ public final class GainBands {
      * @param to upper edge; infinite for the highest band
      */
     public record Band(Axis.Kind kind, double from, double to) {
-        /** Such as "throttle 5 to 10 %". */
+        /** Such as "throttle 4 to 9 %". */
         public String words() {
             String unit = " " + kind.unit().symbol();
             return kind.words() + " " + JobFacts.figure(from)

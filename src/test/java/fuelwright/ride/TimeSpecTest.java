@@ -237,9 +237,9 @@ class TimeSpecTest {
     @DisplayName("R-T-19 a misspelt time among its look-alikes")
     void misspelt() {
         Ride ride = ride(
-                "time run with MIL on [s];time since codes cleared [s];engine run tine;engine speed;timing advance\n"
+                "time run with MIL on [s];time since codes cleared [s];engine run timee;engine speed;timing advance\n"
                         + "0;8260;0;900;5\n0;8260;1;910;6\n0;8261;2;920;7\n0;8261;3;930;8\n");
-        assertNotes(ride, "Time is engine run tine");
+        assertNotes(ride, "Time is engine run timee");
         assertTimes(ride, 0, 1, 2, 3);
     }
 

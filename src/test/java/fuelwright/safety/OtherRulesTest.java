@@ -596,10 +596,10 @@ class OtherRulesTest {
     @Test
     void aColumnThatWarmsUpAsACoolantDoesIsNamed() {
         Caution named = new PlantedCase()
-                .ride(withColumn("Tmot [°C]", x -> 86 - 70 * Math.exp(-5 * x)))
+                .ride(withColumn("engine T [°C]", x -> 86 - 70 * Math.exp(-5 * x)))
                 .judge("coolant-not-logged")
                 .orElseThrow();
-        assertTrue(named.what().contains("'Tmot [°C]'"), named.what());
+        assertTrue(named.what().contains("'engine T [°C]'"), named.what());
         assertTrue(named.todo().contains("give it that role"), named.todo());
         Caution steady = new PlantedCase()
                 .ride(withColumn("load", x -> 40 + 40 * Math.sin(200 * x)))

@@ -215,7 +215,7 @@ class RecordsTest {
         assertTrue(Double.isNaN(gain.gainPercentAt(9000, 50)), "beyond the table");
         assertEquals(12.2, gain.gainPercentAt(5000, 100), 1e-9);
         assertEquals(
-                List.of("throttle 0 to 5 %", "throttle 10 to 20 %", "throttle 20 to 40 %", "throttle 80 % and more"),
+                List.of("throttle 0 to 4 %", "throttle 9 to 18 %", "throttle 18 to 35 %", "throttle 85 % and more"),
                 GainBands.of(gain).stream().map(g -> g.band().words()).toList());
         assertEquals(2, GainBands.of(gain).get(0).cells());
         assertTrue(

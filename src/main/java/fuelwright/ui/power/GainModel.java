@@ -68,6 +68,11 @@ public final class GainModel {
                 .orElse("");
     }
 
+    /** Whether it may be known in a moment. */
+    boolean isWorking() {
+        return session.analysis() == null && session.workingProperty().get();
+    }
+
     /** Why nothing is known, a sentence; empty where something is. */
     String whyNot() {
         return gain().map(g -> g.issues().stream()
@@ -75,6 +80,6 @@ public final class GainModel {
                         .findFirst()
                         .map(i -> Parts.sentence(i.what()) + " " + Parts.sentence(i.todo()))
                         .orElse(""))
-                .orElseGet(() -> Words.of("gain.noanalysis"));
+                .orElseGet(() -> isWorking() ? session.doingProperty().get() : Words.of("gain.noanalysis"));
     }
 }

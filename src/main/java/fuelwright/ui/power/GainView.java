@@ -45,6 +45,8 @@ public final class GainView extends OverPage {
         fill(new StackPane(content, why));
         model.session().themeProperty().addListener((p, old, now) -> show());
         model.session().analysisProperty().addListener((p, old, now) -> show());
+        model.session().workingProperty().addListener((p, old, now) -> show());
+        model.session().doingProperty().addListener((p, old, now) -> show());
         model.session().stageProperty().addListener((p, old, now) -> leave());
     }
 
@@ -62,7 +64,9 @@ public final class GainView extends OverPage {
         Optional<GainMap> map = model.map(model.session().themeProperty().get().palette());
         Parts.show(content, map.isPresent());
         Parts.show(why, map.isEmpty());
-        why.getChildren().setAll(Parts.callout("note", Words.of("gain.none"), model.whyNot()));
+        why.getChildren()
+                .setAll(Parts.callout(
+                        "note", Words.of(model.isWorking() ? "loading.title" : "gain.none"), model.whyNot()));
         meaning.setText(model.meaning());
         Parts.show(choice, model.hasAmounts());
         map.ifPresent(pane::show);

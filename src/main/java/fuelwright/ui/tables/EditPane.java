@@ -3,6 +3,7 @@ package fuelwright.ui.tables;
 import fuelwright.table.AxisEdit;
 import fuelwright.ui.theme.Parts;
 import fuelwright.ui.theme.Words;
+import java.util.List;
 import java.util.function.Predicate;
 import javafx.beans.binding.Bindings;
 import javafx.scene.control.Button;
@@ -121,13 +122,18 @@ final class EditPane extends VBox {
         return button;
     }
 
-    /** Two in a line, all equally wide. */
+    /** Two in a line that fill it, all equally wide; below each other where the text is too large for that. */
     private static TilePane pairs(Button... buttons) {
         TilePane tiles = new TilePane(8, 8, buttons);
         tiles.setPrefColumns(2);
         for (Button button : buttons) {
             button.setMaxWidth(Double.MAX_VALUE);
         }
+        tiles.widthProperty().addListener((p, old, now) -> {
+            double half = Math.floor((now.doubleValue() - tiles.getHgap()) / 2);
+            boolean fits = List.of(buttons).stream().allMatch(b -> b.prefWidth(-1) <= half);
+            tiles.setPrefTileWidth(fits ? half : TilePane.USE_COMPUTED_SIZE);
+        });
         return tiles;
     }
 
