@@ -14,6 +14,7 @@ import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
+import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
@@ -37,7 +38,7 @@ final class AnswerPane {
                     new ToggleButton(Words.of("cautions.answer." + kind.name().toLowerCase(Locale.ROOT)));
             button.setId("answer-" + kind.name().toLowerCase(Locale.ROOT));
             button.setToggleGroup(group);
-            button.setMinWidth(javafx.scene.layout.Region.USE_PREF_SIZE);
+            button.setTooltip(new Tooltip(button.getText()));
             button.getStyleClass().add("small");
             button.setOnAction(e -> model.answer(kind, note.getText()));
             kinds.put(kind, button);

@@ -87,7 +87,6 @@ public final class RidesView implements StagePane {
         time.visibleProperty().bind(overTime.selectedProperty());
         density.visibleProperty().bind(overTable.selectedProperty());
         StackPane plots = new StackPane(time, density);
-        plots.setMinHeight(LEAST_PLOT);
         VBox.setVgrow(plots, Priority.ALWAYS);
         return plots;
     }

@@ -24,6 +24,8 @@ final class StatusLine extends HBox {
     private final ProgressBar bar = new ProgressBar();
     private final Button cancel;
     private final Hyperlink stop = new Hyperlink();
+    private String stopWords = "";
+    private int stops;
 
     StatusLine(Session session) {
         super(12);
@@ -45,6 +47,7 @@ final class StatusLine extends HBox {
         session.analysisProperty().addListener((p, old, now) -> refresh());
         session.jobProperty().addListener((p, old, now) -> refresh());
         session.issues().addListener((ListChangeListener<Issue>) c -> refresh());
+        widthProperty().addListener((p, old, now) -> fit());
         refresh();
     }
 
@@ -56,12 +59,22 @@ final class StatusLine extends HBox {
         String doing = session.doingProperty().get();
         String now = working || !doing.isEmpty() ? doing : said.isEmpty() ? holds() : "";
         what.setText(said.isEmpty() || now.isEmpty() ? said + now : said + " " + now);
-        int stops = session.analysis() == null ? 0 : session.analysis().stops().size();
+        stops = session.analysis() == null ? 0 : session.analysis().stops().size();
         Parts.show(stop, stops > 0);
         boolean answered = NextStep.unanswered(session).isEmpty();
         boolean first = stops > 0 && !session.analysis().settled();
         String key = first ? "status.stops.anew" : answered ? "status.stops.answered" : "status.stops";
-        stop.setText(stops == 0 ? "" : Words.of(key, stops));
+        stopWords = stops == 0 ? "" : Words.of(key, stops);
+        fit();
+    }
+
+    /** The Stop in full where the line has room for it beside the rest, else in short. */
+    private void fit() {
+        stop.setText(stopWords);
+        stop.setAccessibleText(stopWords);
+        if (stops > 0 && getWidth() > 0 && prefWidth(-1) > getWidth()) {
+            stop.setText(Words.of("status.stops.short", stops));
+        }
     }
 
     private String holds() {
