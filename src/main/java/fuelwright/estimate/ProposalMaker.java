@@ -67,6 +67,9 @@ public final class ProposalMaker {
         boolean high = isHighLoad(highLoad, table, cell);
         List<Step> steps = new ArrayList<>();
         means.at(cell).ifPresent(m -> steps.add(new Step(Kind.OBSERVED, 1 + m.meanShortfallPercent() / 100)));
+        if (!steps.isEmpty() && !Double.isNaN(estimate.ownReadings(cell))) {
+            steps.add(new Step(Kind.BURNT, Math.exp(estimate.ownReadings(cell))));
+        }
         double needed = Math.exp(estimate.logFactor(cell));
         steps.add(new Step(Kind.FITTED, needed));
         double factor = capped(guarded(cell, high, steps), steps);

@@ -24,6 +24,7 @@ public final class EstimateFixture {
                 new double[readings.length],
                 readings,
                 new double[readings.length],
+                logFactors,
                 sensor,
                 tipIn(),
                 false,

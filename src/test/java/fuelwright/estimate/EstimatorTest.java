@@ -59,7 +59,11 @@ class EstimatorTest {
                 squares += off * off;
                 held += Math.abs(off) <= 1.96 * BOTH.logUncertainty(c) ? 1 : 0;
                 assertEquals(0, off, 4 * BOTH.logUncertainty(c), "cell " + c);
+                assertEquals(truth(c), BOTH.ownReadings(c), 0.03, "cell " + c + " by its own readings");
             }
+        }
+        for (int c = 0; c < MADE.old.cells(); c++) {
+            assertEquals(!(BOTH.independentReadings(c) > 0), Double.isNaN(BOTH.ownReadings(c)), "cell " + c);
         }
         assertTrue(measured >= 15, measured + " measured");
         assertTrue(Math.sqrt(squares / measured) < 0.004, "rms " + Math.sqrt(squares / measured));
