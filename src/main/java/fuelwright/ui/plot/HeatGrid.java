@@ -21,7 +21,7 @@ import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.Region;
 
 /**
- * A grid of cells on a canvas, with one selected by mouse or arrow keys; with Shift, or by dragging, a block of them. Shows nothing while
+ * A grid of cells on a canvas, with one selected by mouse or arrow keys; with Shift, or by dragging, a block of them; by its breakpoint a whole row or column. Shows nothing while
  * {@link #mapProperty} is null.
  */
 public final class HeatGrid extends Region implements Plot {
@@ -197,6 +197,23 @@ public final class HeatGrid extends Region implements Plot {
             } else {
                 select(cell);
             }
+        } else if (map.get() != null) {
+            line(event.getX(), event.getY());
+        }
+    }
+
+    /** A breakpoint stands for its whole row or column. */
+    private void line(double x, double y) {
+        int column = (int) Math.floor((x - GridPainter.LEFT) / cellWidth());
+        int row = (int) Math.floor((y - GridPainter.TOP) / cellHeight());
+        int lastColumn = shape().columns() - 1;
+        int lastRow = shape().rows() - 1;
+        if (x < GridPainter.LEFT && row >= 0 && row <= lastRow) {
+            select(shape().cell(0, row));
+            extend(shape().cell(lastColumn, row));
+        } else if (row > lastRow && column >= 0 && column <= lastColumn) {
+            select(shape().cell(column, 0));
+            extend(shape().cell(column, lastRow));
         }
     }
 

@@ -447,6 +447,22 @@ class WindowTest {
     }
 
     @Test
+    void aBreakpointSelectsItsWholeRowOrColumn(FxRobot robot) {
+        robot.clickOn("#rail-2");
+        HeatGrid grid = robot.lookup("#tables-grid").queryAs(HeatGrid.class);
+        Point2D middle = grid.middleOf(30);
+        robot.clickOn(grid.localToScreen(new Point2D(40, middle.getY())));
+        int loads = session.job().fuelTable().orElseThrow().load().size();
+        int speeds = session.job().fuelTable().orElseThrow().speed().size();
+        assertEquals(speeds, grid.blockProperty().get().size());
+        assertTrue(grid.blockProperty().get().contains(30));
+        double below = grid.boundsOf(0).getMaxY() + 12;
+        robot.clickOn(grid.localToScreen(new Point2D(middle.getX(), below)));
+        assertEquals(loads, grid.blockProperty().get().size());
+        assertTrue(grid.blockProperty().get().contains(30));
+    }
+
+    @Test
     void whatIsTickedBeforeTheFirstStartBelongsToTheJob(FxRobot robot) {
         CheckBox trims = robot.lookup("#check-trims").queryAs(CheckBox.class);
         boolean before = session.job().firstStart().contains(FirstStart.TRIMS);
