@@ -243,6 +243,7 @@ public final class Shell {
                 (KeyCombination) null,
                 () -> session.measuresProperty()
                         .set(session.measuresProperty().get().other()));
+        action(Words.of("action.leanest"), (KeyCombination) null, this::goToLeanest);
         action("action.new", KeyCode.N, jobActions::startNew);
         action(Words.of("action.sample"), (KeyCombination) null, jobActions::openSample);
         action(Words.of("action.cancel"), (KeyCombination) null, session::cancel);
@@ -277,6 +278,12 @@ public final class Shell {
             }
         }
         scene.getAccelerators().put(new KeyCodeCombination(KeyCode.K, KeyCombination.SHORTCUT_DOWN), finder::show);
+    }
+
+    private void goToLeanest() {
+        leavePages();
+        session.stageProperty().set(Stage.PROPOSAL);
+        session.selection().selectLeanest(session.analysis());
     }
 
     private void chooseFiles() {

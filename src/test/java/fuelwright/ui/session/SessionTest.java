@@ -7,6 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import fuelwright.estimate.CellProposal;
+import fuelwright.estimate.Standing;
 import fuelwright.issue.Issue;
 import fuelwright.issue.Loaded;
 import fuelwright.job.Answer;
@@ -424,5 +426,17 @@ class SessionTest {
 
     private StageState state(Stage stage) {
         return StageState.of(stage, session.job(), session.analysis(), false, false);
+    }
+
+    @Test
+    void theLeanestCellThatWasRiddenIsFound() {
+        session.openSample();
+        session.selection().selectLeanest(session.analysis());
+        CellProposal found =
+                session.analysis().proposal().cell(session.cellProperty().get());
+        assertTrue(found.standing() != Standing.INFERRED);
+        assertTrue(session.analysis().proposal().cells().stream()
+                .filter(c -> c.standing() != Standing.INFERRED)
+                .allMatch(c -> c.neededFactor() <= found.neededFactor()));
     }
 }
