@@ -171,10 +171,11 @@ public final class MachineView implements StagePane {
                             ? Words.of("machine.bores.empty")
                             : model.areaRatio().isEmpty()
                                     ? Words.of("machine.bores.closed")
-                                    : opening(model.areaRatio().getAsDouble()));
+                                    : opening(model.areaRatio().getAsDouble()) + air());
         };
         model.typedProperty().addListener((p, old, now) -> show.run());
         model.throttleProperty().addListener((p, old, now) -> show.run());
+        model.forecastProperty().addListener((p, old, now) -> show.run());
         model.session().themeProperty().addListener((p, old, now) -> show.run());
         show.run();
         Label name = Parts.label(Words.of("machine.bores.throttle"), "field-name");
@@ -185,6 +186,13 @@ public final class MachineView implements StagePane {
                 drawing,
                 Parts.row(8, name, slider, percent),
                 ratio);
+    }
+
+    private String air() {
+        BoreForecastPicture picture = model.forecastProperty().get();
+        return picture == null
+                ? ""
+                : " " + picture.airWords(model.throttleProperty().get());
     }
 
     private String opening(double ratio) {
