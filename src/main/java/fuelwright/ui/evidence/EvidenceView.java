@@ -67,6 +67,7 @@ public final class EvidenceView implements StagePane {
                 Parts.scroll(facts), "evidence.empty", model.mapProperty().isNotNull());
         model.mapProperty().addListener((p, old, now) -> refresh());
         model.cellProperty().addListener((p, old, now) -> explainCell());
+        model.session().whenShownOtherwise(this::refresh);
         model.nearProperty().addListener((p, old, now) -> explainCell());
         model.session().textSizeProperty().addListener((p, old, now) -> refresh());
         refresh();
