@@ -72,8 +72,12 @@ public final class LimitsModel {
 
     /** In the unit that is shown; all figures of a line have as many decimals. */
     private String text(Limit limit, double value) {
+        return session.shownIn().field(figure(limit, value));
+    }
+
+    private Measured figure(Limit limit, double value) {
         Measured m = limit.measured(value);
-        return session.shownIn().field(new Measured(value, m.unit(), decimals(limit), m.difference(), false));
+        return new Measured(value, m.unit(), decimals(limit), m.difference(), false);
     }
 
     /** Where the usual figure comes from. */
@@ -121,7 +125,7 @@ public final class LimitsModel {
             value = session.shownIn()
                     .typed(
                             Double.parseDouble(figure),
-                            limit.measured(0),
+                            figure(limit, 0),
                             session.job().limits().of(limit),
                             limit.usual(fuel()),
                             limit.least(),
@@ -134,8 +138,8 @@ public final class LimitsModel {
             return Optional.of(Words.of(
                     Double.isNaN(value) ? "limits.nonumber" : key,
                     figure,
-                    session.shownIn().field(limit.measured(limit.least())),
-                    session.shownIn().field(limit.measured(limit.most())),
+                    text(limit, limit.least()),
+                    text(limit, limit.most()),
                     unit(limit)));
         }
         if (value == limit.usual(fuel())) {

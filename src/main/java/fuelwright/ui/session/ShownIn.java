@@ -67,7 +67,8 @@ public record ShownIn(Measures measures, Mixture mixture) implements Units {
 
     /** A figure in the unit that is shown, rounded to as much as the canonical one tells. */
     private double rounded(Measured figure) {
-        double scale = Math.pow(10, Figures.decimals(figure.value()) + more(figure.unit()));
+        int decimals = Math.max(figure.decimals(), Figures.decimals(figure.value()));
+        double scale = Math.pow(10, decimals + more(figure.unit()));
         return Math.round(shown(figure) * scale) / scale;
     }
 
