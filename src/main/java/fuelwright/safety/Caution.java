@@ -179,6 +179,11 @@ public record Caution(
 
     /** One line: level, title, what. */
     public String sentence() {
-        return level.words() + " · " + title + ": " + found;
+        return said().toString();
+    }
+
+    /** The same, to be read in whatever units. */
+    public Sentence said() {
+        return Sentence.of("%s · %s: %s", level.words(), title, found);
     }
 }

@@ -49,12 +49,19 @@ public final class Sentence {
 
     /** As it is read in some units. */
     public String in(Units units) {
+        if (isText()) {
+            return (String) parts.get(0);
+        }
         Object[] read = parts.stream()
                 .map(p -> p instanceof Measured figure
                         ? units.words(figure)
                         : p instanceof Sentence sentence ? sentence.in(units) : p)
                 .toArray();
         return String.format(Locale.ROOT, template, read);
+    }
+
+    private boolean isText() {
+        return template.equals("%s") && parts.get(0) instanceof String;
     }
 
     /** This sentence with more behind it. */
