@@ -117,7 +117,7 @@ public enum Limit {
             1,
             10,
             "rides differ by more",
-            Sentence.of("about %s of height (ISO 2533)", Measured.of(350, Unit.METRE, 0))),
+            Sentence.of("about %s of height (ISO 2533)", Measured.of(350, Unit.METRE, -1))),
     BATTERY_LEAST("battery at least", "V", 12.5, 11, 13.5, "below, injectors open late", "common practice, no source"),
     RIDE_LEAST("evidence at least", "s", 120, 30, 600, "time that counts as evidence", "common practice, no source"),
     EXHAUST_CHECK("exhaust temperature, Check", "°C", 850, 600, 950, "hot", "common practice, no source"),

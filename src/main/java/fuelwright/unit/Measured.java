@@ -8,16 +8,18 @@ import java.util.Objects;
  *
  * @param value in the canonical unit
  * @param unit a canonical unit
- * @param decimals so many where it is written in that unit
+ * @param decimals so many where it is written in that unit; −1 where it is good to tens
  * @param difference whether it is a step rather than a place on the scale: 20 °C apart are 36 °F, not 68
  * @param named whether its unit is written with it
  */
 public record Measured(double value, Unit unit, int decimals, boolean difference, boolean named) {
 
+    private static final int COARSEST = -3;
+
     public Measured {
         Objects.requireNonNull(unit, "unit");
-        if (decimals < 0) {
-            throw new IllegalArgumentException("decimals " + decimals + " must be at least 0");
+        if (decimals < COARSEST) {
+            throw new IllegalArgumentException("decimals " + decimals + " must be at least " + COARSEST);
         }
     }
 
@@ -43,7 +45,7 @@ public record Measured(double value, Unit unit, int decimals, boolean difference
 
     /** As command line, files and report write it: {@code 98 kPa}, {@code 20 K}, {@code lambda 0.98}. */
     public String canonical() {
-        String figure = String.format(Locale.ROOT, "%." + decimals + "f", value);
+        String figure = String.format(Locale.ROOT, "%." + Math.max(0, decimals) + "f", value);
         if (!named) {
             return figure;
         }

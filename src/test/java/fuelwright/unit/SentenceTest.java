@@ -35,6 +35,6 @@ class SentenceTest {
         assertEquals("0.03 lambda", Measured.step(0.03, Unit.LAMBDA, 2).canonical());
         assertEquals("20 K", Measured.step(20, Unit.CELSIUS, 0).canonical());
         assertEquals("4 kPa", Measured.step(4, Unit.KILOPASCAL, 0).canonical());
-        assertThrows(IllegalArgumentException.class, () -> Measured.of(1, Unit.VOLT, -1));
+        assertThrows(IllegalArgumentException.class, () -> Measured.of(1, Unit.VOLT, -4));
     }
 }

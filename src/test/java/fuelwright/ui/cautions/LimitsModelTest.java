@@ -39,6 +39,7 @@ class LimitsModelTest {
         assertEquals("158", model.text(Limit.COOLANT_LEAST));
         assertEquals("36", model.text(Limit.INTAKE_APART), "a step, 20 K");
         assertEquals("0.6", model.usual(Limit.BAROMETER_APART));
+        assertEquals("about 1150 ft of height (ISO 2533)", model.origin(Limit.BAROMETER_APART));
         assertEquals("13.96", model.text(Limit.LEAN_CEILING));
         assertEquals("11.76 to 14.70", model.bounds(Limit.LEAN_CEILING));
         assertEquals("Lean ceiling, AFR", model.name(Limit.LEAN_CEILING));
