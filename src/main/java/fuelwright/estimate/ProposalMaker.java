@@ -21,7 +21,7 @@ public final class ProposalMaker {
 
     /** How sure a cell at high load must be of being rich before it is leaned, in standard errors. */
     private static final double SURE_RICH = 2;
-    /** Doubt up to this is less than a wideband can tell (± 0.005 lambda for a laboratory instrument) and adds nothing, ln. */
+    /** Doubt up to this is less than a wideband can tell (±0.005 lambda for a laboratory instrument) and adds nothing, ln. */
     private static final double TOLD_APART = 0.005;
     /** Load this much further on: if that is high load, the cell is on its edge. */
     private static final double EDGE = 1.25;

@@ -26,6 +26,7 @@ import fuelwright.ui.shell.Remembered;
 import fuelwright.ui.shell.Shell;
 import fuelwright.ui.tables.TablesModel;
 import fuelwright.ui.tables.TablesView;
+import fuelwright.ui.theme.Measures;
 import fuelwright.ui.theme.StagePane;
 import fuelwright.ui.theme.TextSize;
 import fuelwright.ui.theme.Theme;
@@ -43,11 +44,12 @@ import javafx.stage.Screen;
 
 /**
  * The window, opened on the sample job, as it was left the last time; the guide comes by itself once. For pictures and trials: {@code --stage=rides} opens that stage, {@code --theme=dark} that theme,
- * {@code --textsize=large} that size, {@code --cell=112} selects a cell, {@code --afr} shows mixtures as AFR; other arguments are files to open.
+ * {@code --textsize=large} that size, {@code --cell=112} selects a cell, {@code --afr} shows mixtures as AFR, {@code --imperial} other units; other arguments are files to open.
  */
 public class WindowApp extends Application {
 
     private static final String GALLERY = "--gallery";
+    private static final String IMPERIAL = "--imperial";
 
     private final Services services;
     private Session session;
@@ -63,6 +65,7 @@ public class WindowApp extends Application {
     /** Whether a command line that begins with this is meant for the window. */
     public static boolean isForWindow(String argument) {
         return argument.equals("--afr")
+                || argument.equals(IMPERIAL)
                 || argument.equals(GALLERY)
                 || argument.matches("--(stage|theme|textsize|cell)=.*");
     }
@@ -89,6 +92,8 @@ public class WindowApp extends Application {
             session.themeProperty().set(option(Theme.class, named.get("theme"), Theme.LIGHT));
             session.textSizeProperty().set(option(TextSize.class, named.get("textsize"), TextSize.NORMAL));
             session.afrProperty().set(getParameters().getUnnamed().contains("--afr"));
+            session.measuresProperty()
+                    .set(getParameters().getUnnamed().contains(IMPERIAL) ? Measures.IMPERIAL : Measures.METRIC);
         }
         if (getParameters().getUnnamed().contains(GALLERY)) {
             stage.setTitle("Gallery");

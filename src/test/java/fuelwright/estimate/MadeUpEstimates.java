@@ -3,6 +3,7 @@ package fuelwright.estimate;
 import fuelwright.airflow.HighLoad;
 import fuelwright.table.Axis;
 import fuelwright.table.Table;
+import fuelwright.unit.Sentence;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -36,7 +37,11 @@ public final class MadeUpEstimates {
             left[c] = leftOver.applyAsDouble(c);
         }
         SensorFit sensor = new SensorFit(
-                new SensorModel(0.03, 1, 0.5, 0.08), true, 0.004, 0.012, "Delay and lag follow from the rides.");
+                new SensorModel(0.03, 1, 0.5, 0.08),
+                true,
+                0.004,
+                0.012,
+                Sentence.text("Delay and lag follow from the rides."));
         double[] none = new double[counts.length];
         Arrays.fill(none, Double.NaN);
         return new Estimate(

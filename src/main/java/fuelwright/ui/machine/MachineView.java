@@ -307,8 +307,16 @@ public final class MachineView implements StagePane {
 
     private void add(FieldGrid grid, MachineForm.Field... fields) {
         for (MachineForm.Field field : fields) {
-            grid.add(1, named(field.key()), field(field), problem(field));
+            Label name = Parts.text("", "field-name");
+            follow(() -> name.setText(model.name(field)));
+            grid.add(1, name, field(field), problem(field));
         }
+    }
+
+    /** Does what depends on the units that are shown, now and whenever they change. */
+    private void follow(Runnable then) {
+        then.run();
+        model.session().whenShownOtherwise(then);
     }
 
     private static Label named(String key) {
@@ -319,15 +327,19 @@ public final class MachineView implements StagePane {
         TextField text = new TextField();
         text.setId(field.name());
         text.textProperty().bindBidirectional(model.textProperty(field));
-        text.setAccessibleText(Words.of(field.key()));
         text.promptTextProperty()
                 .bind(Bindings.createStringBinding(
                         () -> model.prompt(field),
                         model.textProperty(MachineForm.Field.BORE_BEFORE),
                         model.textProperty(MachineForm.Field.BORE_AFTER)));
         UndoInField.on(text, () -> model.taken(field), model.session());
-        text.setTooltip(new Tooltip(Words.of(field.key() + ".tip")));
-        text.setAccessibleHelp(Words.of(field.key() + ".tip"));
+        Tooltip tip = new Tooltip();
+        text.setTooltip(tip);
+        follow(() -> {
+            text.setAccessibleText(model.name(field));
+            tip.setText(model.tip(field));
+            text.setAccessibleHelp(model.tip(field));
+        });
         model.problemProperty(field).addListener((p, old, now) -> {
             text.getStyleClass().remove("bad-field");
             if (!now.isEmpty()) {

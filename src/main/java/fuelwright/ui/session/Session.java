@@ -484,6 +484,17 @@ public final class Session {
         return Mixture.of(afr.get(), job());
     }
 
+    /** What figures are shown in. */
+    public ShownIn shownIn() {
+        return new ShownIn(measures.get(), mixture());
+    }
+
+    /** Does something whenever figures are to be shown in other units. */
+    public void whenShownOtherwise(Runnable then) {
+        measures.addListener((p, old, now) -> then.run());
+        afr.addListener((p, old, now) -> then.run());
+    }
+
     /** Whether mixtures are shown as AFR instead of lambda. */
     public BooleanProperty afrProperty() {
         return afr;

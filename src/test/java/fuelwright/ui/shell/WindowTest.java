@@ -350,12 +350,14 @@ class WindowTest {
     }
 
     @Test
-    void handoverSaysAStopsMixtureAsItWasChosen(FxRobot robot) {
+    void handoverSaysAStopsFiguresInWhatWasChosen(FxRobot robot) {
         onWindow(() -> session.stageProperty().set(fuelwright.ui.session.Stage.HANDOVER));
         assertTrue(texts(robot).stream().anyMatch(t -> t.contains("lambda 1.02, limit 0.92")), "a Stop stands");
         onWindow(() -> session.afrProperty().set(true));
-        assertTrue(texts(robot).stream().anyMatch(t -> t.contains("AFR 15.0, limit 13.5")));
-        assertFalse(texts(robot).stream().anyMatch(t -> t.contains("lambda 1.02")));
+        onWindow(() -> session.measuresProperty().set(fuelwright.ui.theme.Measures.IMPERIAL));
+        assertTrue(texts(robot).stream()
+                .anyMatch(t -> t.contains("AFR 15.0, limit 13.5") && t.contains("the exhaust at 1580 °F")));
+        assertFalse(texts(robot).stream().anyMatch(t -> t.contains("lambda 1.02") || t.contains("860 °C")));
     }
 
     private static List<String> texts(FxRobot robot) {
