@@ -98,6 +98,19 @@ class JobDeskTest {
         later.close();
     }
 
+    @Test
+    void aProgramEndedWithoutAskingKeepsWhatIsNotSaved() {
+        session.edit(job -> job.withName("mine"));
+        session.endUnasked();
+        Session later = start();
+        StateFolder.Left left = later.desk().left().get(0);
+        assertEquals("mine", left.name());
+        later.desk().drop(left);
+        later.openSample();
+        later.endUnasked();
+        assertEquals(List.of(), start().desk().left());
+    }
+
     /** A job whose log is remembered by its place only. */
     private Path jobWithLogOutside(Path log) throws Exception {
         Files.copy(Path.of("sample-logs/dyno-pull.csv"), log);
