@@ -51,6 +51,7 @@ public class WindowApp extends Application {
 
     private final Services services;
     private Session session;
+    private Remembered remembered;
 
     public WindowApp() {
         this(WorkServices.ofUser());
@@ -92,7 +93,7 @@ public class WindowApp extends Application {
         Map<String, String> named = getParameters().getNamed();
         // What is asked for is for this time only; otherwise the window is as it was left.
         boolean plain = getParameters().getRaw().stream().noneMatch(a -> a.startsWith("--"));
-        Remembered remembered = new Remembered(session);
+        remembered = new Remembered(session);
         if (plain) {
             remembered.follow();
         } else {
@@ -222,5 +223,6 @@ public class WindowApp extends Application {
         } else {
             session.close();
         }
+        remembered.keepNow();
     }
 }

@@ -39,6 +39,8 @@ class EndingTest {
         command.addAll(List.of(options));
         command.addAll(List.of("-cp", System.getProperty("java.class.path"), EndedWindow.Start.class.getName()));
         ProcessBuilder builder = new ProcessBuilder(command).redirectErrorStream(true);
+        // It would be told in the log.
+        builder.environment().remove("JAVA_TOOL_OPTIONS");
         builder.environment().put("XDG_STATE_HOME", folder.resolve("state").toString());
         return builder.start();
     }

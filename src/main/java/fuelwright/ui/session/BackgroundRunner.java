@@ -22,7 +22,7 @@ public final class BackgroundRunner implements Runner {
 
     private static final long PROGRESS_EVERY_NANOS = 50_000_000;
     /** How long a close waits for work that puts away what it has begun to write. */
-    private static final long LAST_WORK_MS = 1000;
+    private static final long LAST_WORK_MS = 300;
 
     private final ScheduledExecutorService thread = thread("fuelwright-work");
     private final ScheduledExecutorService looks = thread("fuelwright-look");
@@ -105,7 +105,7 @@ public final class BackgroundRunner implements Runner {
         }
     }
 
-    /** Nobody hears of anything from now on. Work that doesn't stop within a second ends with the program. */
+    /** Nobody hears of anything from now on. Work that doesn't stop within 0.3 s ends with the program. */
     @Override
     public void close() {
         newest.values().forEach(t -> t.cancelled = true);
