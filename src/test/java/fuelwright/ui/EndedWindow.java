@@ -18,7 +18,11 @@ public final class EndedWindow extends WindowApp {
         private Start() {}
 
         public static void main(String[] args) {
-            System.exit(open(EndedWindow.class, args));
+            int code = open(EndedWindow.class, args);
+            boolean alive = Thread.getAllStackTraces().keySet().stream()
+                    .anyMatch(t -> t.getName().equals("JavaFX Application Thread"));
+            System.out.print(alive ? "the toolkit still takes itself down" : "");
+            System.exit(code);
         }
     }
 
