@@ -3,9 +3,13 @@ package fuelwright.ui;
 import java.lang.reflect.InvocationHandler;
 import java.lang.reflect.Proxy;
 import java.time.Duration;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
 import java.util.Map;
 import java.util.concurrent.atomic.AtomicInteger;
 import javafx.application.Platform;
+import javafx.stage.Window;
 
 /**
  * The system, a terminal or a log-out ends the program. Left to itself the toolkit would then close its drawing thread while the window still
@@ -52,10 +56,17 @@ final class EndFromOutside {
     /** On a thread of the signal's own. A second signal doesn't wait. */
     private static void end(int code) throws InterruptedException {
         if (CODE.compareAndSet(0, code)) {
-            Platform.exit();
+            Platform.runLater(EndFromOutside::hideAll);
             Thread.sleep(PATIENCE.toMillis());
         }
         System.exit(code);
+    }
+
+    /** Dialogs and menus first. {@code Platform.exit} would leave the loop of an open dialog behind the dialog's back, and the toolkit crashes. */
+    private static void hideAll() {
+        List<Window> all = new ArrayList<>(Window.getWindows());
+        Collections.reverse(all);
+        all.forEach(Window::hide);
     }
 
     static boolean isAsked() {
