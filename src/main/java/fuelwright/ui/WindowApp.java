@@ -53,6 +53,7 @@ public class WindowApp extends Application {
 
     private final Services services;
     private Session session;
+    private Remembered remembered;
 
     public WindowApp() {
         this(WorkServices.ofUser());
@@ -70,21 +71,32 @@ public class WindowApp extends Application {
                 || argument.matches("--(stage|theme|textsize|cell)=.*");
     }
 
-    /** Opens the window and waits until it is closed. */
-    public static void open(String... arguments) {
+    /**
+     * Opens the window and waits until it is closed.
+     *
+     * @return the exit code: 0, or that of the signal which ended it
+     */
+    public static int open(String... arguments) {
+        return open(WindowApp.class, arguments);
+    }
+
+    static int open(Class<? extends WindowApp> kind, String... arguments) {
         QuietStart.apply();
         WarmStart.begin();
-        launch(WindowApp.class, arguments);
+        launch(kind, arguments);
+        WindowThread.awaitEnd();
+        return EndFromOutside.code();
     }
 
     @Override
     public void start(javafx.stage.Stage stage) {
-        QuietEnd.apply();
+        WindowThread.isThis();
+        EndFromOutside.listen();
         session = new Session(services, new BackgroundRunner());
         Map<String, String> named = getParameters().getNamed();
         // What is asked for is for this time only; otherwise the window is as it was left.
         boolean plain = getParameters().getRaw().stream().noneMatch(a -> a.startsWith("--"));
-        Remembered remembered = new Remembered(session);
+        remembered = new Remembered(session);
         if (plain) {
             remembered.follow();
         } else {
@@ -112,10 +124,15 @@ public class WindowApp extends Application {
         stage.setScene(shell.scene());
         stage.titleProperty().bind(shell.title());
         stage.setOnCloseRequest(e -> {
-            if (!shell.mayClose()) {
+            Runnable leave = plain ? () -> remembered.leave(stage) : () -> {};
+            boolean now = shell.mayClose(() -> {
+                leave.run();
+                stage.hide();
+            });
+            if (now) {
+                leave.run();
+            } else {
                 e.consume();
-            } else if (plain) {
-                remembered.leave(stage);
             }
         });
         stage.setMinWidth(960);
@@ -206,6 +223,11 @@ public class WindowApp extends Application {
 
     @Override
     public void stop() {
-        session.close();
+        if (EndFromOutside.isAsked()) {
+            session.endUnasked();
+        } else {
+            session.close();
+        }
+        remembered.keepNow();
     }
 }

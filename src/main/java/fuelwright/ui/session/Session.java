@@ -396,9 +396,17 @@ public final class Session {
         errand.cancel(Words.of("doing.cancelled"), "open", "analyse", "export", "first");
     }
 
+    /** The program ends, whatever isn't saved is given up. */
     public void close() {
-        desk.close();
+        // First what runs: a copy that is being kept would outlive the job it is of.
         runner.close();
+        desk.close();
+    }
+
+    /** The program is ended from outside, where nobody can be asked: whatever isn't saved is kept for the next start. */
+    public void endUnasked() {
+        runner.close();
+        desk.endUnasked();
     }
 
     public ReadOnlyObjectProperty<Job> jobProperty() {

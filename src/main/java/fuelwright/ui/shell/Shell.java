@@ -364,9 +364,13 @@ public final class Shell {
         return jobActions.title();
     }
 
-    /** Whether the window may close now; asks where something isn't saved. */
-    public boolean mayClose() {
-        return jobActions.mayClose();
+    /**
+     * Whether the window may close now; asks where something isn't saved.
+     *
+     * @param later closes it, once what the user wants to be saved is saved
+     */
+    public boolean mayClose(Runnable later) {
+        return jobActions.mayClose(later);
     }
 
     /** The root, for tests that look for nodes. */
