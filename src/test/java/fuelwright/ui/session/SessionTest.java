@@ -218,9 +218,9 @@ class SessionTest {
                 runner);
         refusing.openSample();
         var words = Missing.what(refusing, "proposal.empty");
-        assertEquals("a.csv: The coolant is below 70 °C. Warm the engine.", words.get());
+        assertEquals("a.csv: The coolant is below 70\u00a0°C. Warm the engine.", words.get());
         refusing.measuresProperty().set(Measures.IMPERIAL);
-        assertEquals("a.csv: The coolant is below 158 °F. Warm the engine.", words.get());
+        assertEquals("a.csv: The coolant is below 158\u00a0°F. Warm the engine.", words.get());
     }
 
     @Test
