@@ -34,7 +34,10 @@ final class Start {
         }
     }
 
-    /** @return the exit code: 0 also where there is no window, so that a build that runs the program doesn't fail; that of a signal which ended the window */
+    /**
+     * @return the exit code: 0 also where there is no window, so that a build that runs the program doesn't fail; that of a signal which
+     *     ended the window
+     */
     static int window(String[] args, PrintWriter out, PrintWriter err) {
         Optional<String> missing = Display.whatIsMissing();
         int code = Exit.DONE;
