@@ -11,6 +11,7 @@ import java.util.Locale;
 import javafx.beans.binding.Bindings;
 import javafx.collections.ListChangeListener;
 import javafx.geometry.Pos;
+import javafx.geometry.Side;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListCell;
@@ -23,9 +24,12 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
+import org.controlsfx.control.MasterDetailPane;
 
 /** The stage Cautions. */
 public final class CautionsView implements StagePane {
+
+    private static final double LIST_SHARE = 0.53;
 
     private final CautionsModel model;
     private final ListView<Caution> list = new ListView<>();
@@ -58,7 +62,17 @@ public final class CautionsView implements StagePane {
         MomentTrace trace = new MomentTrace(model);
         model.session().jobProperty().addListener((p, old, now) -> list.refresh());
         model.session().whenShownOtherwise(list::refresh);
-        VBox found = new VBox(12, list, trace.node());
+        // The list and the trace of what is chosen in it: how much of the page each gets is the user's choice.
+        MasterDetailPane found = new MasterDetailPane(Side.BOTTOM, list, trace.node(), false);
+        found.setAnimated(false);
+        // It takes its list in only when it is first laid out: too late for the keyboard, which comes with the stage.
+        list.sceneProperty().addListener((p, old, now) -> {
+            if (now != null) {
+                list.requestFocus();
+            }
+        });
+        found.setDividerPosition(LIST_SHARE);
+        found.showDetailNodeProperty().bind(trace.node().visibleProperty());
         Node limits = new LimitsPane(new LimitsModel(model.session())).node();
         StackPane pages = new StackPane(found, limits);
         VBox.setVgrow(pages, Priority.ALWAYS);

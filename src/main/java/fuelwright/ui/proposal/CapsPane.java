@@ -27,7 +27,7 @@ final class CapsPane extends VBox {
     CapsPane(ProposalModel model) {
         super(10);
         this.model = model;
-        getStyleClass().add("finder");
+        getStyleClass().add("over");
         setMaxSize(USE_PREF_SIZE, USE_PREF_SIZE);
         add.setId("proposal-most");
         problem.setId("proposal-problem");

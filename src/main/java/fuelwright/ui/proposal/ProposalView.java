@@ -20,7 +20,6 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import javafx.beans.value.ObservableValue;
-import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -39,6 +38,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import javafx.util.StringConverter;
+import org.controlsfx.control.PopOver;
 
 /** The stage Proposal. */
 public final class ProposalView implements StagePane {
@@ -51,6 +51,11 @@ public final class ProposalView implements StagePane {
     }
 
     private static final double RANGE_WIDTH = 78;
+
+    /** No shadow and no round corners: where a display knows no transparency they would stand in white. */
+    private static final String OVER = "-fx-fill: -fw-raised; -fx-stroke: -fw-line-strong; -fx-effect: null;";
+
+    private static final double BELOW_BUTTON = 14;
 
     private final ProposalModel model;
     private Look look = Look.MAP;
@@ -66,6 +71,7 @@ public final class ProposalView implements StagePane {
     private final Button byRule = Parts.button("proposal.byrule", this::chooseByRule, "compact");
     private final List<ToggleButton> looks = new ArrayList<>();
     private final SlicePlot slice;
+    private final PopOver over = popOver();
     private final StackPane root = new StackPane();
     private final Node explanation;
 
@@ -120,6 +126,7 @@ public final class ProposalView implements StagePane {
             limits();
             decided();
         });
+        over.setOnHidden(e -> first().requestFocus());
         decided();
         limits();
         key();
@@ -248,38 +255,38 @@ public final class ProposalView implements StagePane {
     }
 
     private void chooseByRule() {
-        RulePane pane = new RulePane(model, this::closeOver);
-        open(pane, pane.first());
+        RulePane pane = new RulePane(model, over::hide);
+        open(byRule, pane, pane.first());
     }
 
     private void openLimits() {
         CapsPane pane = new CapsPane(model);
-        open(pane, pane.first());
+        open(limits, pane, pane.first());
     }
 
-    /** Lays it over the map; the button that opened it, Escape or a cell closes it. */
-    private void open(Region pane, Node first) {
-        boolean again = root.getChildren().stream().anyMatch(n -> n.getClass() == pane.getClass());
-        closeOver();
+    /** Opens below its button; the button, Escape or a click beside it closes it. */
+    private void open(Button button, Region pane, Node first) {
+        boolean again = over.isShowing() && over.getOwnerNode() == button;
+        over.hide();
         if (again) {
             return;
         }
-        pane.addEventHandler(KeyEvent.KEY_PRESSED, e -> {
-            if (e.getCode() == KeyCode.ESCAPE) {
-                closeOver();
-                e.consume();
-            }
-        });
-        StackPane.setAlignment(pane, Pos.TOP_RIGHT);
-        StackPane.setMargin(pane, new Insets(56, 16, 16, 16));
-        root.getChildren().add(pane);
+        over.setContentNode(pane);
+        over.show(button, BELOW_BUTTON);
         first.requestFocus();
     }
 
-    private void closeOver() {
-        if (root.getChildren().removeIf(n -> n instanceof RulePane || n instanceof CapsPane)) {
-            first().requestFocus();
-        }
+    private static PopOver popOver() {
+        PopOver over = new PopOver();
+        over.setArrowLocation(PopOver.ArrowLocation.TOP_LEFT);
+        over.setArrowSize(0);
+        over.setArrowIndent(0);
+        over.setCornerRadius(0);
+        over.setDetachable(false);
+        over.setAnimated(false);
+        // Its own style sheet comes after the theme's.
+        over.setOnShown(e -> over.getSkin().getNode().lookup(".border").setStyle(OVER));
+        return over;
     }
 
     private void limits() {

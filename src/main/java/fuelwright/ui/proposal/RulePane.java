@@ -34,7 +34,7 @@ final class RulePane extends VBox {
     RulePane(ProposalModel model, Runnable done) {
         super(10);
         this.model = model;
-        getStyleClass().add("finder");
+        getStyleClass().add("over");
         setMaxSize(USE_PREF_SIZE, USE_PREF_SIZE);
         VBox kinds = new VBox(4);
         for (Standing standing : Standing.values()) {

@@ -10,38 +10,38 @@ import fuelwright.ui.theme.Parts;
 import fuelwright.ui.theme.Words;
 import fuelwright.work.Analysis;
 import javafx.collections.ListChangeListener;
+import javafx.geometry.Insets;
 import javafx.scene.control.Button;
 import javafx.scene.control.Hyperlink;
-import javafx.scene.control.Label;
-import javafx.scene.control.ProgressBar;
 import javafx.scene.layout.HBox;
+import org.controlsfx.control.StatusBar;
 
 /** One line: what the job holds or what is being done and how far, and the Stop sentence. */
-final class StatusLine extends HBox {
+final class StatusLine extends StatusBar {
+
+    private static final double LEAST_SHOWN = 1e-3;
+    private static final double APART = 12;
 
     private final Session session;
-    private final Label what = Parts.label("", "muted", "small");
-    private final ProgressBar bar = new ProgressBar();
     private final Button cancel;
     private final Hyperlink stop = new Hyperlink();
     private String stopWords = "";
     private int stops;
 
     StatusLine(Session session) {
-        super(12);
         this.session = session;
-        getStyleClass().add("status");
-        setAlignment(javafx.geometry.Pos.CENTER_LEFT);
         cancel = Parts.button("status.cancel", session::cancel, "compact", "small");
+        cancel.setId("status-cancel");
         stop.getStyleClass().add("status-stop");
         stop.setMinWidth(USE_PREF_SIZE);
         stop.setOnAction(e -> session.stageProperty().set(Stage.CAUTIONS));
-        bar.progressProperty().bind(session.progressProperty());
-        bar.setAccessibleText(Words.of("status.progress"));
         // In front of the words, so that it stays where it is as they change.
-        getChildren().addAll(bar, cancel, what, Parts.gap(), stop);
-        cancel.setId("status-cancel");
+        HBox.setMargin(cancel, new Insets(0, APART, 0, 0));
+        HBox.setMargin(stop, new Insets(0, 0, 0, APART));
+        getLeftItems().add(cancel);
+        getRightItems().add(stop);
         session.workingProperty().addListener((p, old, now) -> refresh());
+        session.progressProperty().addListener((p, old, now) -> progress());
         session.saidProperty().addListener((p, old, now) -> refresh());
         session.doingProperty().addListener((p, old, now) -> refresh());
         session.analysisProperty().addListener((p, old, now) -> refresh());
@@ -51,14 +51,20 @@ final class StatusLine extends HBox {
         refresh();
     }
 
+    /** The bar shows itself while there is any progress; at the very beginning there is none yet. */
+    private void progress() {
+        double done = session.progressProperty().get();
+        setProgress(!session.workingProperty().get() ? 0 : done < 0 ? done : Math.max(LEAST_SHOWN, done));
+    }
+
     private void refresh() {
         boolean working = session.workingProperty().get();
-        Parts.show(bar, working);
+        progress();
         Parts.show(cancel, working);
         String said = session.saidProperty().get();
         String doing = session.doingProperty().get();
         String now = working || !doing.isEmpty() ? doing : said.isEmpty() ? holds() : "";
-        what.setText(said.isEmpty() || now.isEmpty() ? said + now : said + " " + now);
+        setText(said.isEmpty() || now.isEmpty() ? said + now : said + " " + now);
         stops = session.analysis() == null ? 0 : session.analysis().stops().size();
         Parts.show(stop, stops > 0);
         boolean answered = NextStep.unanswered(session).isEmpty();
