@@ -19,11 +19,14 @@ import fuelwright.job.PartGain;
 import fuelwright.job.Results;
 import fuelwright.power.Breathing;
 import fuelwright.safety.Caution;
+import fuelwright.safety.CellLoads;
+import fuelwright.safety.LeftLean;
 import fuelwright.screen.ScreenedRide;
 import fuelwright.table.Table;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.SortedSet;
 import java.util.stream.IntStream;
 
 /**
@@ -187,6 +190,15 @@ public record Analysis(
                         hardware,
                         settled))
                 : Optional.empty();
+    }
+
+    /** The cells that the proposal leaves short of fuel by more than matters, as the cautions judge them. */
+    public List<LeftLean> leftLean() {
+        CellLoads loads = CellLoads.of(proposal.before(), Usable.targetLambda(job), highLoad, job.limits());
+        SortedSet<Integer> seenLean = LeftLean.seenLean(cautions);
+        return proposal.cells().stream()
+                .flatMap(c -> LeftLean.of(loads, job.limits(), seenLean, c).stream())
+                .toList();
     }
 
     /** Cautions of level Stop. */
