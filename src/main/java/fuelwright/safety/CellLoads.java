@@ -78,7 +78,7 @@ public final class CellLoads {
      * Target at a cell, lambda. Where the target table is indexed by another load, a cell at high load is looked up at that table's highest
      * load, and one at light load has no target: NaN.
      */
-    double targetAt(int cell) {
+    public double targetAt(int cell) {
         if (target.load().kind() == fuel.load().kind()) {
             return target.value(fuel.speedAt(cell), fuel.loadAt(cell));
         }

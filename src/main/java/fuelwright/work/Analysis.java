@@ -194,11 +194,16 @@ public record Analysis(
 
     /** The cells that the proposal leaves short of fuel by more than matters, as the cautions judge them. */
     public List<LeftLean> leftLean() {
-        CellLoads loads = CellLoads.of(proposal.before(), Usable.targetLambda(job), highLoad, job.limits());
+        CellLoads loads = cellLoads();
         SortedSet<Integer> seenLean = LeftLean.seenLean(cautions);
         return proposal.cells().stream()
                 .flatMap(c -> LeftLean.of(loads, job.limits(), seenLean, c).stream())
                 .toList();
+    }
+
+    /** How the cells of the fuel table lie to high load. */
+    public CellLoads cellLoads() {
+        return CellLoads.of(proposal.before(), Usable.targetLambda(job), highLoad, job.limits());
     }
 
     /** Cautions of level Stop. */
