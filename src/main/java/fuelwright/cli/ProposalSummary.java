@@ -258,6 +258,7 @@ final class ProposalSummary {
             r.asPromised().ifPresent(kept -> one.put("asPromised", kept));
             one.put("cellsLeft", r.cellsLeft());
             one.put("done", r.done());
+            RecordsSummary.highLoad(Optional.of(r.highLoad()), one);
             map.put("rideToRide", one);
         });
         map.put("partGave", RecordsSummary.asMap(analysis.partGain()));

@@ -2,6 +2,7 @@ package fuelwright.cli;
 
 import fuelwright.airflow.Machine;
 import fuelwright.airflow.ThrottleBody;
+import fuelwright.estimate.HighLoadCells;
 import fuelwright.issue.Loaded;
 import fuelwright.job.Job;
 import fuelwright.job.Results;
@@ -203,8 +204,15 @@ final class RecordsSummary {
     private static void results(Results r, Map<String, Object> map) {
         map.put("errorPercent", number(r.errorPercent()));
         map.put("done", r.done());
+        highLoad(r.highLoad(), map);
         map.put("stops", r.stops());
         map.put("peaks", r.peaks());
+    }
+
+    /** 'Done' holds where it was ridden: how much of high load that leaves out. */
+    static void highLoad(Optional<HighLoadCells> highLoad, Map<String, Object> map) {
+        map.put("highLoadCells", highLoad.map(HighLoadCells::cells).orElse(null));
+        map.put("highLoadNotMeasured", highLoad.map(HighLoadCells::notMeasured).orElse(null));
     }
 
     /** What a part gave, cell by cell, or why that isn't known. */

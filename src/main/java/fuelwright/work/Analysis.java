@@ -8,6 +8,7 @@ import fuelwright.estimate.Estimate;
 import fuelwright.estimate.Estimator;
 import fuelwright.estimate.ExpectedMixture;
 import fuelwright.estimate.FlowModel;
+import fuelwright.estimate.HighLoadCells;
 import fuelwright.estimate.NextRide;
 import fuelwright.estimate.Proposal;
 import fuelwright.estimate.Validation;
@@ -162,7 +163,8 @@ public record Analysis(
                 Double.isFinite(error) ? OptionalDouble.of(Math.rint(1000 * error) / 1000) : OptionalDouble.empty(),
                 rideToRide.map(RideToRide::done).orElse(false),
                 stops().size(),
-                PowerPulls.peaks(job.rides().stream().map(JobRide::ride).toList()));
+                PowerPulls.peaks(job.rides().stream().map(JobRide::ride).toList()),
+                Optional.of(HighLoadCells.of(proposal)));
     }
 
     /** What the part gave, cell by cell, or why that can't be told. */

@@ -56,7 +56,7 @@ public final class JobFacts {
         }
         parts.add(stored.rides().size() + (stored.rides().size() == 1 ? " ride" : " rides"));
         record.results().ifPresent(r -> {
-            r.errorPercent().ifPresent(e -> parts.add(said("error %.1f %%%s", e, r.done() ? ", done" : "")));
+            r.errorPercent().ifPresent(e -> parts.add(said("error %.1f %%%s", e, done(r))));
             if (r.stops() > 0) {
                 parts.add(r.stops() + " Stop");
             }
@@ -64,6 +64,10 @@ public final class JobFacts {
         parts.add(record.gain().value().map(g -> "part gave " + mean(g)).orElseGet(record::whyNoGain));
         SameJob.also(record).ifPresent(parts::add);
         return String.join(", ", parts);
+    }
+
+    private static String done(Results results) {
+        return results.done() ? ", " + results.doneWords() : "";
     }
 
     private static String mean(Breathing gain) {
@@ -128,7 +132,7 @@ public final class JobFacts {
         facts.add(new Fact(
                 "Error of the newest ride",
                 results.filter(r -> r.errorPercent().isPresent())
-                        .map(r -> said("%.1f %%%s", r.errorPercent().getAsDouble(), r.done() ? ", done" : ""))
+                        .map(r -> said("%.1f %%%s", r.errorPercent().getAsDouble(), done(r)))
                         .orElse(UNKNOWN)));
         facts.add(new Fact("Shortfall left", results.map(JobFacts::left).orElse(UNKNOWN)));
         facts.add(new Fact(

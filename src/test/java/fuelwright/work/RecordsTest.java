@@ -219,7 +219,7 @@ class RecordsTest {
                 GainBands.of(gain).stream().map(g -> g.band().words()).toList());
         assertEquals(2, GainBands.of(gain).get(0).cells());
         assertTrue(
-                JobFacts.line(record).endsWith("error 2.3 %, done, part gave +12.2 % air on average"),
+                JobFacts.line(record).endsWith("error 2.3 %, done where ridden, part gave +12.2 % air on average"),
                 JobFacts.line(record));
     }
 

@@ -213,7 +213,9 @@ final class GridPainter {
             g.strokeRect(x + 3.5, y + 3.5, 5, 5);
         }
         if (c.isLeftLean()) {
-            g.fillPolygon(new double[] {x + 11.5, x + 19.5, x + 15.5}, new double[] {y + 3, y + 3, y + 9.5}, 3);
+            // Low in the other corner, where it hides no sign of a figure.
+            double low = y + cellHeight - 4;
+            g.fillPolygon(new double[] {x + 3, x + 10, x + 6.5}, new double[] {low - 6, low - 6, low}, 3);
         }
         if (c.mark() == HeatCell.Mark.FAR) {
             g.setFont(Fonts.fitted(Math.max(LEAST_SIZE, Math.min(13, cellHeight / 2.4)), true));
