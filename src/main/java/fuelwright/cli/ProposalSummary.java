@@ -261,7 +261,10 @@ final class ProposalSummary {
             RecordsSummary.highLoad(Optional.of(r.highLoad()), one);
             map.put("rideToRide", one);
         });
-        map.put("partGave", RecordsSummary.asMap(analysis.partGain()));
+        map.put(
+                "partGave",
+                RecordsSummary.asMap(
+                        analysis.partGain(), Optional.of(analysis.job().machine())));
         map.put("nextRide", asMap(analysis.nextRide()));
         map.put("cautions", analysis.cautions().stream().map(Said::asMap).toList());
         map.put("remarks", remarks.stream().map(Said::asMap).toList());

@@ -9,6 +9,7 @@ import fuelwright.job.Job;
 import fuelwright.job.PastTable;
 import fuelwright.job.Results;
 import fuelwright.job.StoredJob;
+import fuelwright.power.BeyondBore;
 import fuelwright.power.Breathing;
 import java.util.ArrayList;
 import java.util.DoubleSummaryStatistics;
@@ -61,7 +62,7 @@ public final class JobFacts {
                 parts.add(r.stops() + " Stop");
             }
         });
-        parts.add(record.gain().value().map(g -> "part gave " + mean(g)).orElseGet(record::whyNoGain));
+        parts.add(record.gain().value().map(g -> "part gave " + mean(record, g)).orElseGet(record::whyNoGain));
         SameJob.also(record).ifPresent(parts::add);
         return String.join(", ", parts);
     }
@@ -70,13 +71,13 @@ public final class JobFacts {
         return results.done() ? ", " + results.doneWords() : "";
     }
 
-    private static String mean(Breathing gain) {
+    private static String mean(JobRecord record, Breathing gain) {
         double mean = IntStream.range(0, gain.cells())
                 .filter(gain::isKnown)
                 .mapToDouble(gain::gainPercent)
                 .average()
                 .orElseThrow();
-        return signed(mean) + " % air on average";
+        return signed(mean) + " % on average (fuel needed" + beyond(record, gain, ", ") + ")";
     }
 
     private static void machine(Machine machine, List<Fact> facts) {
@@ -140,7 +141,7 @@ public final class JobFacts {
         facts.add(new Fact("Most power", results.map(JobFacts::power).orElse(UNKNOWN)));
         facts.add(new Fact(
                 "What the part gave",
-                record.gain().value().map(JobFacts::gain).orElseGet(() -> UNKNOWN + ": " + record.whyNoGain())));
+                record.gain().value().map(g -> gain(record, g)).orElseGet(() -> UNKNOWN + ": " + record.whyNoGain())));
     }
 
     /** Of measured cells. */
@@ -165,13 +166,21 @@ public final class JobFacts {
         return String.join(", then ", peaks);
     }
 
-    private static String gain(Breathing gain) {
+    /** That part of it can't be the bore's air; empty where all of it can. */
+    private static String beyond(JobRecord record, Breathing gain, String before) {
+        return BeyondBore.of(record.stored().orElseThrow().job().machine(), gain)
+                .map(b -> before + b.words())
+                .orElse("");
+    }
+
+    private static String gain(JobRecord record, Breathing gain) {
         DoubleSummaryStatistics all = IntStream.range(0, gain.cells())
                 .filter(gain::isKnown)
                 .mapToDouble(gain::gainPercent)
                 .summaryStatistics();
-        return signed(all.getMin()) + " to " + signed(all.getMax()) + " % air, " + signed(all.getAverage())
-                + " % on average, in " + all.getCount() + " of " + gain.cells() + " cells";
+        return signed(all.getMin()) + " to " + signed(all.getMax()) + " % fuel needed, " + signed(all.getAverage())
+                + " % on average, in " + all.getCount() + " of " + gain.cells() + " cells" + beyond(record, gain, "; ")
+                + ". As air, if the old table met the same target";
     }
 
     static String figure(double value) {
