@@ -5,6 +5,7 @@ import fuelwright.ride.Ride;
 import fuelwright.ride.Role;
 import fuelwright.table.Table;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.SortedSet;
 import java.util.TreeSet;
@@ -14,6 +15,9 @@ import java.util.TreeSet;
  * for what the table does, what the fuel supply does, what happened once, and what the opening throttle does.
  */
 final class LeanUnderLoad implements Rule {
+
+    /** So much leaner a reading looks leaner, lambda. */
+    private static final double SEEN_LEANER = 0.005;
 
     @Override
     public List<Caution> judge(Dossier d) {
@@ -39,7 +43,7 @@ final class LeanUnderLoad implements Rule {
                     "Was lean with an earlier table",
                     times(events)
                             + " with an earlier table; by the figures the present one adds enough there. Worst then: "
-                            + place(d, events.get(0)),
+                            + worst(d, events),
                     "Ride those cells with the present table to see that it is cured",
                     cellsOf(events),
                     moments(d, events)));
@@ -56,8 +60,7 @@ final class LeanUnderLoad implements Rule {
                     faded ? "Fuel faded with an earlier table" : "Was lean with an earlier table, right with this one",
                     times(events) + " with an earlier table; rides with the present one cover "
                             + (events.size() == 1 ? "that place" : "those places")
-                            + " and are right there. Worst then: "
-                            + place(d, events.get(0)),
+                            + " and are right there. Worst then: " + worst(d, events),
                     faded
                             ? "See to pump, filter and fuel pressure all the same: what fades may do so again"
                             : "Nothing, if you are sure which table each ride was made with",
@@ -75,7 +78,7 @@ final class LeanUnderLoad implements Rule {
                             ? Caution.Level.CHECK
                             : Caution.Level.STOP,
                     "Another cylinder is lean under load",
-                    times(events) + ", in a cylinder that this table doesn't feed. Worst: " + place(d, events.get(0)),
+                    times(events) + ", in a cylinder that this table doesn't feed. Worst: " + worst(d, events),
                     "Don't load the engine there again; correct that cylinder's own table by the same rides before riding",
                     new TreeSet<>(),
                     moments(d, events)));
@@ -126,7 +129,7 @@ final class LeanUnderLoad implements Rule {
                     ? "The readings say that " + Say.cells(byEvidence.size()) + " at high load, "
                             + Say.speeds(d.fuel, byEvidence)
                             + ", run leaner than the limit, though no crossing was long"
-                    : times(grave) + ". Worst: " + place(d, grave.get(0)) + supplyHint(grave);
+                    : times(grave) + ". Worst: " + worst(d, grave) + supplyHint(d, grave);
             out.add(new Caution(
                     "lean-under-load",
                     Caution.Level.STOP,
@@ -138,11 +141,25 @@ final class LeanUnderLoad implements Rule {
         }
     }
 
-    /** Where mixture kept getting leaner to the end, the table may not be the only suspect. */
-    private static String supplyHint(List<LeanEvent> events) {
-        return events.stream().anyMatch(LeanEvent::growing)
-                ? "; the mixture kept getting leaner against its target while load stayed, as it does where the engine climbs into a hole of the table, and where the fuel supply (pump, filter, pressure) can't keep up"
-                : "";
+    /**
+     * Where the mixture kept getting leaner to the end, the table may not be the only suspect. Said of the worst moment only where that one shows it, else
+     * of the moments that do.
+     */
+    private static String supplyHint(Dossier d, List<LeanEvent> events) {
+        List<LeanEvent> growing =
+                events.stream().filter(e -> e.growing().isPresent()).toList();
+        if (growing.isEmpty()) {
+            return "";
+        }
+        LeanEvent shown = growing.get(0);
+        SteadyRun.Growth growth = shown.growing().get();
+        String where = shown == events.get(0)
+                ? "; there"
+                : "; not there, but in " + growing.size() + " of the " + events.size() + " moments (such as "
+                        + d.ride(shown.ride()).name() + " at " + Say.minutes(shown.startS()) + ")";
+        return where + " the mixture kept getting leaner while load stayed, from lambda " + Say.lambda(growth.from())
+                + " to lambda " + Say.lambda(growth.to()) + " in " + Say.seconds(growth.lengthS())
+                + ", as it does where the engine climbs into a hole of the table, and where the fuel supply (pump, filter, pressure) can't keep up";
     }
 
     private static void supply(Dossier d, List<LeanEvent> events, List<Caution> out) {
@@ -153,7 +170,7 @@ final class LeanUnderLoad implements Rule {
                     "Fuel fades under load",
                     times(events)
                             + " in places that are fine at first: fuel fades the longer much of it is drawn. Worst: "
-                            + place(d, events.get(0)),
+                            + worst(d, events),
                     "Check pump, filter and fuel pressure before touching the table: more percent can't deliver fuel that isn't there",
                     cellsOf(events),
                     moments(d, events)));
@@ -172,7 +189,7 @@ final class LeanUnderLoad implements Rule {
                     "lean-moment",
                     grave ? Caution.Level.STOP : Caution.Level.CHECK,
                     "A lean moment under load",
-                    times(events) + ", and not again in that place. Worst: " + place(d, events.get(0)),
+                    times(events) + ", and not again in that place. Worst: " + worst(d, events),
                     "Ride that place again; if it comes back look at ignition, connectors and fuel supply before adding fuel",
                     cellsOf(events),
                     moments(d, events)));
@@ -185,8 +202,8 @@ final class LeanUnderLoad implements Rule {
                     "lean-tip-in",
                     anyGrave(d, events) ? Caution.Level.STOP : Caution.Level.CHECK,
                     "Lean at tip-in",
-                    times(events) + ", right after load rose and gone while it stayed high. Worst: "
-                            + place(d, events.get(0)) + tableToo(d, events),
+                    times(events) + ", right after load rose and gone while it stayed high. Worst: " + worst(d, events)
+                            + tableToo(d, events),
                     tableToo(d, events).isEmpty()
                             ? "Look at the accel enrichment: the fuel table can't cure this"
                             : "Put the table right and ride again before you touch the accel enrichment",
@@ -238,6 +255,22 @@ final class LeanUnderLoad implements Rule {
     private static String times(List<LeanEvent> events) {
         double total = events.stream().mapToDouble(LeanEvent::lengthS).sum();
         return (events.size() == 1 ? "Once" : events.size() + " times") + ", " + Say.seconds(total) + " in all";
+    }
+
+    /** The worst moment, and that it isn't the leanest one where it isn't: load, speed and length count as well. */
+    private static String worst(Dossier d, List<LeanEvent> events) {
+        LeanEvent worst = events.get(0);
+        LeanEvent leanest = events.stream()
+                .max(Comparator.comparingDouble(LeanEvent::leanest))
+                .orElseThrow();
+        boolean leaner = leanest.leanest() - worst.leanest() >= SEEN_LEANER;
+        return place(d, worst)
+                + (leaner
+                        ? " (worst by what is beyond its limit, by load, speed and length; the leanest reading was lambda "
+                                + Say.lambda(leanest.leanest()) + ", limit " + Say.lambda(leanest.limit()) + ", at "
+                                + Say.rpm(leanest.speedRpm()) + ", "
+                                + Say.load(leanest.load(), d.fuel.load().kind()) + ")"
+                        : "");
     }
 
     private static String place(Dossier d, LeanEvent e) {
