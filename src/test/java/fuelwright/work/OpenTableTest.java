@@ -41,6 +41,6 @@ class OpenTableTest {
 
     @Test
     void anEfficiencyIsOpenedWithoutAWord() throws IOException {
-        assertEquals(List.of(), opened("2000,14.4,73.4,82.9\n6000,4.2,93.2,92.8\n"));
+        assertEquals(List.of(), opened("2000,44.4,73.4,82.9\n6000,34.2,73.2,92.8\n"));
     }
 }
