@@ -99,8 +99,8 @@ final class EntryCheckCommand implements Callable<Integer> {
         if (stops > 0) {
             spec.commandLine()
                     .getErr()
-                    .println("Stop · leaner than meant at high load: " + stops + (stops == 1 ? " cell" : " cells")
-                            + ". Correct them before the engine is loaded");
+                    .println("Stop · leaner than meant at high load or its edge: " + stops
+                            + (stops == 1 ? " cell" : " cells") + ". Correct them before the engine is loaded");
         }
         return code;
     }
@@ -120,7 +120,7 @@ final class EntryCheckCommand implements Callable<Integer> {
                 + table.load().kind().unit().symbol() + ": meant " + figure(d.meant()) + ", typed " + figure(d.typed())
                 + " ("
                 + d.detail() + "), " + effect(d)
-                + (d.isStop() ? " at high load: Stop" : d.highLoad() ? " at high load" : "");
+                + (d.place().words().isEmpty() ? "" : " " + d.place().words()) + (d.isStop() ? ": Stop" : "");
     }
 
     private static String effect(EntryDifference d) {
@@ -150,7 +150,8 @@ final class EntryCheckCommand implements Callable<Integer> {
         map.put("typed", d.typed());
         map.put("mixturePercent", Json.number(d.mixturePercent()));
         map.put("lean", d.isLean());
-        map.put("highLoad", d.highLoad());
+        map.put("highLoad", d.place() == EntryDifference.Place.HIGH_LOAD);
+        map.put("place", d.place().words());
         map.put("stop", d.isStop());
         map.put("slip", d.slip().words());
         map.put("detail", d.detail());

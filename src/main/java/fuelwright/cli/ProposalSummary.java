@@ -258,9 +258,13 @@ final class ProposalSummary {
             r.asPromised().ifPresent(kept -> one.put("asPromised", kept));
             one.put("cellsLeft", r.cellsLeft());
             one.put("done", r.done());
+            RecordsSummary.highLoad(Optional.of(r.highLoad()), one);
             map.put("rideToRide", one);
         });
-        map.put("partGave", RecordsSummary.asMap(analysis.partGain()));
+        map.put(
+                "partGave",
+                RecordsSummary.asMap(
+                        analysis.partGain(), Optional.of(analysis.job().machine())));
         map.put("nextRide", asMap(analysis.nextRide()));
         map.put("cautions", analysis.cautions().stream().map(Said::asMap).toList());
         map.put("remarks", remarks.stream().map(Said::asMap).toList());

@@ -2,9 +2,11 @@ package fuelwright.cli;
 
 import fuelwright.airflow.Machine;
 import fuelwright.airflow.ThrottleBody;
+import fuelwright.estimate.HighLoadCells;
 import fuelwright.issue.Loaded;
 import fuelwright.job.Job;
 import fuelwright.job.Results;
+import fuelwright.power.BeyondBore;
 import fuelwright.power.Breathing;
 import fuelwright.work.EnginesLike;
 import fuelwright.work.GainBands;
@@ -135,8 +137,9 @@ final class RecordsSummary {
         for (EnginesLike.Band band : answer.bands()) {
             lines.add("  " + padded(band.band().words(), 32)
                     + (band.jobs() == 1
-                            ? signed(band.middlePercent()) + " % air, one job"
-                            : signed(band.leastPercent()) + " to " + signed(band.mostPercent()) + " % air, middle "
+                            ? signed(band.middlePercent()) + " % fuel needed, one job"
+                            : signed(band.leastPercent()) + " to " + signed(band.mostPercent())
+                                    + " % fuel needed, middle "
                                     + signed(band.middlePercent()) + " %, " + count(band.jobs(), "job")
                                     + (band.isFew() ? ": few" : "")));
         }
@@ -186,7 +189,7 @@ final class RecordsSummary {
             map.put("rides", s.rides().size());
         });
         job.results().ifPresent(r -> results(r, map));
-        map.put("partGave", asMap(job.gain()));
+        map.put("partGave", asMap(job.gain(), job.stored().map(s -> s.job().machine())));
         map.put("remarks", job.issues().stream().map(Said::asMap).toList());
         return map;
     }
@@ -203,22 +206,38 @@ final class RecordsSummary {
     private static void results(Results r, Map<String, Object> map) {
         map.put("errorPercent", number(r.errorPercent()));
         map.put("done", r.done());
+        highLoad(r.highLoad(), map);
         map.put("stops", r.stops());
         map.put("peaks", r.peaks());
     }
 
+    /** 'Done' holds where it was ridden: how much of high load that leaves out. */
+    static void highLoad(Optional<HighLoadCells> highLoad, Map<String, Object> map) {
+        map.put("highLoadCells", highLoad.map(HighLoadCells::cells).orElse(null));
+        map.put("highLoadNotMeasured", highLoad.map(HighLoadCells::notMeasured).orElse(null));
+    }
+
     /** What a part gave, cell by cell, or why that isn't known. */
-    static Map<String, Object> asMap(Loaded<Breathing> gain) {
+    static Map<String, Object> asMap(Loaded<Breathing> gain, Optional<Machine> machine) {
         return gain.value()
-                .map(RecordsSummary::asMap)
+                .map(g -> asMap(g, machine.flatMap(m -> BeyondBore.of(m, g))))
                 .orElseGet(() -> Map.of("unknown", gain.issues().get(0).what()));
     }
 
-    private static Map<String, Object> asMap(Breathing gain) {
+    private static Map<String, Object> asMap(Breathing gain, Optional<BeyondBore> beyond) {
         Map<String, Object> map = new LinkedHashMap<>();
         map.put("knownCells", gain.knownCells());
         map.put("cells", gain.cells());
         map.put("amount", gain.amount().name().toLowerCase(Locale.ROOT));
+        map.put("meaning", "fuel needed, as air if the old table met the same target");
+        map.put(
+                "beyondBore",
+                beyond.map(b -> Map.of(
+                                "cells", b.cells().size(),
+                                "areaPercent", rounded(b.areaPercent()),
+                                "worstPercent", rounded(b.worstPercent()),
+                                "sentence", b.sentence()))
+                        .orElse(null));
         List<Object> bands = new ArrayList<>();
         for (GainBands.Gain each : GainBands.of(gain)) {
             Map<String, Object> band = asMap(each.band());
@@ -243,6 +262,10 @@ final class RecordsSummary {
                         gain.after(c).isPresent() ? rounded(gain.after(c).getAsDouble()) : null);
                 cell.put("gainPercent", rounded(gain.gainPercent(c)));
                 cell.put("uncertaintyPercent", rounded(gain.gainErrorPercent(c)));
+                int number = c;
+                cell.put(
+                        "beyondBore",
+                        beyond.filter(b -> b.cells().contains(number)).isPresent());
                 known.add(cell);
             }
         }

@@ -61,6 +61,7 @@ public record CellProposal(
         FITTED("fitted together with the cells around and what was expected of the change"),
         OWN_READINGS("its own readings ask for more than its neighbours"),
         RICH_SIDE("rich-side rule: uncertainty adds fuel at high load"),
+        RICH_SIDE_BELOW("rich-side rule: uncertainty adds half as much just below high load"),
         NOT_LEANED("leaned less: not measured well enough"),
         LEANED_LESS("leaned no further than the plain mean of its readings"),
         COMMANDED_RICHER("leaned no further than what the control unit asked for: richer than the target"),

@@ -23,8 +23,8 @@ public final class ProposalMaker {
     private static final double SURE_RICH = 2;
     /** Doubt up to this is less than a wideband can tell (±0.005 lambda for a laboratory instrument) and adds nothing, ln. */
     private static final double TOLD_APART = 0.005;
-    /** Load this much further on: if that is high load, the cell is on its edge. */
-    private static final double EDGE = 1.25;
+    /** Load this much further on: if that is high load, the cell is just below it. */
+    private static final double BELOW = 1.25;
 
     private final Estimate estimate;
     private final CellMeans means;
@@ -106,14 +106,14 @@ public final class ProposalMaker {
             steps.add(new Step(Kind.OWN_READINGS, Math.exp(e)));
         }
         double sd = estimate.logUncertainty(cell);
-        boolean edge = !high && isHighLoad(highLoad, table, cell, EDGE);
-        double z = high ? settings.richSideZ() : edge ? settings.richSideZ() / 2 : 0;
+        boolean below = !high && isHighLoad(highLoad, table, cell, BELOW);
+        double z = high ? settings.richSideZ() : below ? settings.richSideZ() / 2 : 0;
         // Where parts of the rides disagree the richest has been believed: their doubt isn't added to it once more.
         double guarded = Math.max(
                 e + z * Math.max(0, estimate.undisputedUncertainty(cell) - TOLD_APART),
                 fitted + z * Math.max(0, sd - TOLD_APART));
         if (guarded > e) {
-            steps.add(new Step(Kind.RICH_SIDE, Math.exp(guarded)));
+            steps.add(new Step(high ? Kind.RICH_SIDE : Kind.RICH_SIDE_BELOW, Math.exp(guarded)));
         }
         boolean measured = estimate.standing(cell) == Standing.MEASURED;
         double least = Double.NEGATIVE_INFINITY;

@@ -6,7 +6,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.IntPredicate;
+import java.util.function.IntFunction;
 
 /**
  * Compares what was typed into the hardware with what was meant. A cell differs when it is off by the hardware's step or more: what was
@@ -24,13 +24,13 @@ public final class EntryCheck {
      * @param typed what the hardware holds; same quantity, same axes
      * @param step the hardware's step in the table's own unit; 0: any difference counts
      * @param deadTimeMs injector dead time contained in pulses, ms; 0 where it isn't or for another quantity
-     * @param highLoad whether a cell is at high load
+     * @param place how a cell lies to high load
      * @return every difference, worst first: lean at high load before all else, then by effect on the mixture
      * @throws IllegalArgumentException if the two can't be compared, see {@link #comparable}
      */
     public static List<EntryDifference> compare(
-            Table meant, Table typed, double step, double deadTimeMs, IntPredicate highLoad) {
-        return compare(meant, typed, Optional.empty(), step, deadTimeMs, highLoad);
+            Table meant, Table typed, double step, double deadTimeMs, IntFunction<EntryDifference.Place> place) {
+        return compare(meant, typed, Optional.empty(), step, deadTimeMs, place);
     }
 
     /**
@@ -39,7 +39,12 @@ public final class EntryCheck {
      * @param old comparable with what was meant
      */
     public static List<EntryDifference> compare(
-            Table meant, Table typed, Optional<Table> old, double step, double deadTimeMs, IntPredicate highLoad) {
+            Table meant,
+            Table typed,
+            Optional<Table> old,
+            double step,
+            double deadTimeMs,
+            IntFunction<EntryDifference.Place> place) {
         if (!comparable(meant, typed)) {
             throw new IllegalArgumentException("typed " + typed + " can't be compared with meant " + meant);
         }
@@ -59,7 +64,7 @@ public final class EntryCheck {
                         meant.at(cell),
                         typed.at(cell),
                         mixturePercent(meant.quantity(), meant.at(cell), typed.at(cell), deadTimeMs),
-                        highLoad.test(cell),
+                        place.apply(cell),
                         named.slip(),
                         named.detail()));
             }

@@ -16,6 +16,7 @@ import fuelwright.issue.Loaded;
 import fuelwright.job.FirstStart;
 import fuelwright.job.Job;
 import fuelwright.job.PartGain;
+import fuelwright.power.BeyondBore;
 import fuelwright.power.Breathing;
 import fuelwright.safety.Caution;
 import fuelwright.safety.UsualCautions;
@@ -29,6 +30,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeSet;
 
 /** What the report says, as words and figures ready for the template. */
 final class ReportContent {
@@ -88,9 +90,15 @@ final class ReportContent {
         Loaded<Breathing> gain = PartGain.of(handed.job(), CellNeed.of(handed.estimate()));
         map.put("gainUnknown", gain.issues().stream().map(Issue::what).toList());
         gain.value().ifPresent(g -> {
-            map.put("gainMap", maps.gain(g));
+            Optional<BeyondBore> beyond = BeyondBore.of(handed.job().machine(), g);
+            map.put("gainMap", maps.gain(g, beyond.map(BeyondBore::cells).orElse(new TreeSet<>())));
             map.put("gainRange", ReportMaps.gainRange(g));
-            map.put("gainScale", ReportMaps.changeScale(ReportMaps.gainRange(g), "less air", "more air"));
+            map.put("gainScale", ReportMaps.changeScale(ReportMaps.gainRange(g), "less", "more"));
+            map.put(
+                    "gainBeyond",
+                    beyond.map(BeyondBore::sentence)
+                            .map(ReportContent::sentence)
+                            .orElse(""));
             map.put(
                     "gainBelow",
                     switch (g.amount()) {

@@ -89,17 +89,17 @@ final class ReportMaps {
     }
 
     /** Below each figure, where the air itself is known, what a cycle drew before and draws now. */
-    String gain(Breathing gain) {
+    String gain(Breathing gain, Set<Integer> beyond) {
         int range = gainRange(gain);
         return HeatMap.of(
                 table,
                 "gain",
-                "What the part gave: more air in each cycle, percent",
+                "What the part gave: more fuel needed in each cycle, percent",
                 cell -> gain.isKnown(cell)
                         ? new HeatMap.Cell(
                                 Palette.change(
                                         gain.gainPercent(cell) / range, CellLook.sure(gain.gainErrorPercent(cell))),
-                                Figures.signed(gain.gainPercent(cell), 1),
+                                Figures.signed(gain.gainPercent(cell), 1) + (beyond.contains(cell) ? "!" : ""),
                                 HeatMap.FULL_SIZE,
                                 gain.before(cell).isPresent()
                                         ? Figures.plain(gain.before(cell).getAsDouble(), 0) + "→"
@@ -109,7 +109,8 @@ final class ReportMaps {
                                 stopped.contains(cell),
                                 place(cell) + ": "
                                         + CellLook.plusMinus(gain.gainPercent(cell), gain.gainErrorPercent(cell))
-                                        + " air")
+                                        + " fuel needed"
+                                        + (beyond.contains(cell) ? ", more than the bore can give" : ""))
                         : new HeatMap.Cell(
                                 0xffffff,
                                 "",

@@ -4,8 +4,10 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import fuelwright.estimate.CellNeed;
+import fuelwright.estimate.HighLoadCells;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 
 /** Results as JSON; the fields are documented in {@code docs/job-format.md}. */
@@ -16,6 +18,8 @@ final class ResultsJson {
     static void write(Results results, ObjectNode node) {
         results.errorPercent().ifPresent(v -> node.put("errorPercent", v));
         node.put("done", results.done()).put("stops", results.stops());
+        results.highLoad()
+                .ifPresent(h -> node.put("highLoadCells", h.cells()).put("highLoadNotMeasured", h.notMeasured()));
         column(results, node.putArray("shortfallPercent"), CellNeed::shortfallPercent);
         column(results, node.putArray("uncertaintyPercent"), CellNeed::uncertaintyPercent);
         column(results, node.putArray("independentReadings"), CellNeed::independentReadings);
@@ -56,7 +60,16 @@ final class ResultsJson {
                 JobJson.number(node, "errorPercent"),
                 node.path("done").asBoolean(),
                 node.path("stops").asInt(),
-                peaks);
+                peaks,
+                highLoad(node));
+    }
+
+    private static Optional<HighLoadCells> highLoad(JsonNode node) {
+        JsonNode cells = node.path("highLoadCells");
+        JsonNode not = node.path("highLoadNotMeasured");
+        return cells.isInt() && not.isInt()
+                ? Optional.of(new HighLoadCells(cells.asInt(), not.asInt()))
+                : Optional.empty();
     }
 
     private static double figure(JsonNode node, String name, int cell, int count) {

@@ -47,15 +47,13 @@ final class Dossier {
     final Table fuel;
     final Table target;
     final SensorModel sensor;
-    private final boolean[] highCells;
-    private final boolean[] wellInside;
+    final CellLoads loads;
     private final List<Trace> traces = new ArrayList<>();
     private final List<LoadThreshold> thresholds = new ArrayList<>();
     private final List<RideRows> rows = new ArrayList<>();
     private final List<Optional<SensorSpread>> spreads = new ArrayList<>();
     private final List<Warming> warmings = new ArrayList<>();
     private final Kept<LeanMoments> moments;
-    private final double barometerKpa;
     final FlowModel flow;
     /** Injector dead time contained in a pulse table, ms. */
     final double deadTimeMs;
@@ -76,17 +74,7 @@ final class Dossier {
         fuel = file.fuelTable();
         target = file.targetLambda();
         sensor = file.estimate().map(e -> e.sensor().model()).orElse(USUAL_SENSOR);
-        barometerKpa = barometer();
-        highCells = new boolean[fuel.cells()];
-        wellInside = new boolean[fuel.cells()];
-        boolean byThrottle = fuel.load().kind() == Axis.Kind.THROTTLE;
-        LoadThreshold.Test test = (rpm, throttle, kpa) -> file.highLoad().at(rpm, throttle, kpa, barometerKpa);
-        for (int c = 0; c < highCells.length; c++) {
-            double throttle = byThrottle ? fuel.loadAt(c) : Double.NaN;
-            double kpa = byThrottle ? Double.NaN : fuel.loadAt(c);
-            highCells[c] = test.at(fuel.speedAt(c), throttle, kpa);
-            wellInside[c] = LoadThreshold.isWellInside(test, fuel.speedAt(c), throttle, kpa);
-        }
+        loads = CellLoads.of(fuel, target, file.highLoad(), limits);
         deadTimeMs = file.proposal().map(p -> p.settings().deadTimeMs()).orElse(0.0);
         injectorDeadTimeMs = file.machine().injectors().deadTimeMs().orElse(deadTimeMs);
         flow = FlowModel.of(file.machine(), fuel, deadTimeMs);
@@ -109,9 +97,7 @@ final class Dossier {
         fuel = like.fuel;
         target = like.target;
         sensor = like.sensor;
-        barometerKpa = like.barometerKpa;
-        highCells = like.highCells;
-        wellInside = like.wellInside;
+        loads = like.loads;
         deadTimeMs = like.deadTimeMs;
         injectorDeadTimeMs = like.injectorDeadTimeMs;
         flow = like.flow;
@@ -234,17 +220,17 @@ final class Dossier {
 
     /** Whether a cell of the fuel table is at high load. */
     boolean isHigh(int cell) {
-        return highCells[cell];
+        return loads.isHigh(cell);
     }
 
     /** Whether a cell is at high load by more than a little, see {@link LoadThreshold#isWellInside}. */
     boolean isWellInside(int cell) {
-        return wellInside[cell];
+        return loads.isWellInside(cell);
     }
 
     /** The leanest allowed at a cell of high load, lambda. */
     double limitAt(int cell) {
-        return limits.leanest(targetAt(cell), wellInside[cell]);
+        return loads.limitAt(cell);
     }
 
     /** The highest engine speed in use, rpm: the redline, or the table's last breakpoint. */
@@ -258,15 +244,9 @@ final class Dossier {
         return HIGH_FLOW_SHARE * topRpm();
     }
 
-    /**
-     * Target at a cell of the fuel table, lambda. Where the target table is indexed by another load, a cell at high load is looked up at
-     * that table's highest load, and one at light load has no target: NaN.
-     */
+    /** Target at a cell, lambda, see {@link CellLoads#targetAt}. */
     double targetAt(int cell) {
-        if (target.load().kind() == fuel.load().kind()) {
-            return target.value(fuel.speedAt(cell), fuel.loadAt(cell));
-        }
-        return isHigh(cell) ? target.value(fuel.speedAt(cell), target.load().last()) : Double.NaN;
+        return loads.targetAt(cell);
     }
 
     /** The fuel table's cell nearest to a place, by index; the highest load where that is unknown. */
@@ -292,15 +272,5 @@ final class Dossier {
                 .sorted()
                 .toArray();
         return there.length == 0 ? Double.NaN : there[there.length / 2];
-    }
-
-    private double barometer() {
-        for (int r = 0; r < rides(); r++) {
-            double median = median(ride(r), Role.BAROMETER);
-            if (median > 0) {
-                return median;
-            }
-        }
-        return Double.NaN;
     }
 }

@@ -15,6 +15,7 @@ public final class Judge {
             new LeanerCylinder(),
             new Injectors(),
             new Plausible(),
+            new FuelTableKind(),
             new HeadingOverruled(),
             new EngineChannels(),
             new SensorHealth(),

@@ -1,5 +1,7 @@
 package fuelwright.safety;
 
+import java.util.Optional;
+
 /**
  * A stretch at high load that was leaner than its limit.
  *
@@ -18,7 +20,7 @@ package fuelwright.safety;
  * @param row the ride's row of the leanest reading
  * @param cell the fuel table's cell that weighs most there
  * @param kind what it looks like
- * @param growing whether it went on getting leaner against the target while load stayed
+ * @param growing how it went on getting leaner, also against the target, while load stayed; empty where it didn't
  * @param closing whether the throttle was closing at its worst moment
  * @param grave whether it was beyond both the target's excess and the lean ceiling for as long as makes an event: never less than a Stop
  */
@@ -38,7 +40,7 @@ record LeanEvent(
         int row,
         int cell,
         Kind kind,
-        boolean growing,
+        Optional<SteadyRun.Growth> growing,
         boolean closing,
         boolean grave) {
 

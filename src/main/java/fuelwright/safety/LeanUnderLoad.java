@@ -6,6 +6,7 @@ import fuelwright.ride.Role;
 import fuelwright.table.Table;
 import fuelwright.unit.Sentence;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.SortedSet;
 import java.util.TreeSet;
@@ -15,6 +16,9 @@ import java.util.TreeSet;
  * for what the table does, what the fuel supply does, what happened once, and what the opening throttle does.
  */
 final class LeanUnderLoad implements Rule {
+
+    /** So much leaner a reading looks leaner, lambda. */
+    private static final double SEEN_LEANER = 0.005;
 
     @Override
     public List<Caution> judge(Dossier d) {
@@ -40,7 +44,7 @@ final class LeanUnderLoad implements Rule {
                     "Was lean with an earlier table",
                     Sentence.of(
                             "%s with an earlier table; by the figures the present one adds enough there. Worst then: %s",
-                            times(events), place(d, events.get(0))),
+                            times(events), worst(d, events)),
                     "Ride those cells with the present table to see that it is cured",
                     cellsOf(events),
                     moments(d, events)));
@@ -57,7 +61,7 @@ final class LeanUnderLoad implements Rule {
                     faded ? "Fuel faded with an earlier table" : "Was lean with an earlier table, right with this one",
                     Sentence.of(
                             "%s with an earlier table; rides with the present one cover %s and are right there. Worst then: %s",
-                            times(events), events.size() == 1 ? "that place" : "those places", place(d, events.get(0))),
+                            times(events), events.size() == 1 ? "that place" : "those places", worst(d, events)),
                     faded
                             ? "See to pump, filter and fuel pressure all the same: what fades may do so again"
                             : "Nothing, if you are sure which table each ride was made with",
@@ -77,7 +81,7 @@ final class LeanUnderLoad implements Rule {
                     "Another cylinder is lean under load",
                     Sentence.of(
                             "%s, in a cylinder that this table doesn't feed. Worst: %s",
-                            times(events), place(d, events.get(0))),
+                            times(events), worst(d, events)),
                     "Don't load the engine there again; correct that cylinder's own table by the same rides before riding",
                     new TreeSet<>(),
                     moments(d, events)));
@@ -129,7 +133,7 @@ final class LeanUnderLoad implements Rule {
                     ? Sentence.text("The readings say that " + Say.cells(byEvidence.size()) + " at high load, "
                             + Say.speeds(d.fuel, byEvidence)
                             + ", run leaner than the limit, though no crossing was long")
-                    : Sentence.of("%s. Worst: %s%s", times(grave), place(d, grave.get(0)), supplyHint(grave));
+                    : Sentence.of("%s. Worst: %s%s", times(grave), worst(d, grave), supplyHint(d, grave));
             out.add(new Caution(
                     "lean-under-load",
                     Caution.Level.STOP,
@@ -141,11 +145,26 @@ final class LeanUnderLoad implements Rule {
         }
     }
 
-    /** Where mixture kept getting leaner to the end, the table may not be the only suspect. */
-    private static String supplyHint(List<LeanEvent> events) {
-        return events.stream().anyMatch(LeanEvent::growing)
-                ? "; the mixture kept getting leaner against its target while load stayed, as it does where the engine climbs into a hole of the table, and where the fuel supply (pump, filter, pressure) can't keep up"
-                : "";
+    /**
+     * Where the mixture kept getting leaner to the end, the table may not be the only suspect. Said of the worst moment only where that one shows it, else
+     * of the moments that do.
+     */
+    private static Sentence supplyHint(Dossier d, List<LeanEvent> events) {
+        List<LeanEvent> growing =
+                events.stream().filter(e -> e.growing().isPresent()).toList();
+        if (growing.isEmpty()) {
+            return Sentence.NONE;
+        }
+        LeanEvent shown = growing.get(0);
+        SteadyRun.Growth growth = shown.growing().get();
+        String where = shown == events.get(0)
+                ? "; there"
+                : "; not there, but in " + growing.size() + " of the " + events.size() + " moments (such as "
+                        + d.ride(shown.ride()).name() + " at " + Say.minutes(shown.startS()) + ")";
+        return Sentence.of(
+                "%s the mixture kept getting leaner while load stayed, from %s to %s in %s, as it does where the engine climbs into a hole of the table,"
+                        + " and where the fuel supply (pump, filter, pressure) can't keep up",
+                where, Say.lambda(growth.from()), Say.lambda(growth.to()), Say.seconds(growth.lengthS()));
     }
 
     private static void supply(Dossier d, List<LeanEvent> events, List<Caution> out) {
@@ -156,7 +175,7 @@ final class LeanUnderLoad implements Rule {
                     "Fuel fades under load",
                     Sentence.of(
                             "%s in places that are fine at first: fuel fades the longer much of it is drawn. Worst: %s",
-                            times(events), place(d, events.get(0))),
+                            times(events), worst(d, events)),
                     "Check pump, filter and fuel pressure before touching the table: more percent can't deliver fuel that isn't there",
                     cellsOf(events),
                     moments(d, events)));
@@ -175,7 +194,7 @@ final class LeanUnderLoad implements Rule {
                     "lean-moment",
                     grave ? Caution.Level.STOP : Caution.Level.CHECK,
                     "A lean moment under load",
-                    Sentence.of("%s, and not again in that place. Worst: %s", times(events), place(d, events.get(0))),
+                    Sentence.of("%s, and not again in that place. Worst: %s", times(events), worst(d, events)),
                     "Ride that place again; if it comes back look at ignition, connectors and fuel supply before adding fuel",
                     cellsOf(events),
                     moments(d, events)));
@@ -190,7 +209,7 @@ final class LeanUnderLoad implements Rule {
                     "Lean at tip-in",
                     Sentence.of(
                             "%s, right after load rose and gone while it stayed high. Worst: %s%s",
-                            times(events), place(d, events.get(0)), tableToo(d, events)),
+                            times(events), worst(d, events), tableToo(d, events)),
                     tableToo(d, events).isEmpty()
                             ? "Look at the accel enrichment: the fuel table can't cure this"
                             : "Put the table right and ride again before you touch the accel enrichment",
@@ -242,6 +261,24 @@ final class LeanUnderLoad implements Rule {
     private static String times(List<LeanEvent> events) {
         double total = events.stream().mapToDouble(LeanEvent::lengthS).sum();
         return (events.size() == 1 ? "Once" : events.size() + " times") + ", " + Say.seconds(total) + " in all";
+    }
+
+    /** The worst moment, and that it isn't the leanest one where it isn't: load, speed and length count as well. */
+    private static Sentence worst(Dossier d, List<LeanEvent> events) {
+        LeanEvent worst = events.get(0);
+        LeanEvent leanest = events.stream()
+                .max(Comparator.comparingDouble(LeanEvent::leanest))
+                .orElseThrow();
+        if (leanest.leanest() - worst.leanest() < SEEN_LEANER) {
+            return place(d, worst);
+        }
+        return Sentence.of(
+                "%s (worst by what is beyond its limit, by load, speed and length; the leanest reading was %s, limit %s, at %s, %s)",
+                place(d, worst),
+                Say.lambda(leanest.leanest()),
+                Say.lambda(leanest.limit()).alone(),
+                Say.rpm(leanest.speedRpm()),
+                Say.load(leanest.load(), d.fuel.load().kind()));
     }
 
     private static Sentence place(Dossier d, LeanEvent e) {

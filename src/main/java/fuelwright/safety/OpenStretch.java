@@ -112,7 +112,7 @@ final class OpenStretch {
         least = Math.min(least, lambda);
         double excess = lambda - limit;
         leanestLambda = Math.max(leanestLambda, lambda);
-        steady.add(timeS, load(i), Math.log(lambda / (target > 0 ? target : limit)));
+        steady.add(timeS, load(i), lambda, target > 0 ? target : limit);
         if (timeS - start < 0.5 * leanFor) {
             sumEarly += excess;
             early++;

@@ -8,6 +8,7 @@ import fuelwright.unit.Sentence;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.SortedSet;
 import java.util.TreeSet;
 
 /**
@@ -57,22 +58,6 @@ final class ProposalLean implements Rule {
         }
     }
 
-    private enum Place {
-        BEYOND_LIMIT(Caution.Level.STOP, "at high load beyond the lean limit", "beyond the lean limit"),
-        HIGH_LOAD(Caution.Level.CHECK, "at high load, within the lean limit,", "high load"),
-        LIGHT_LOAD(Caution.Level.CHECK, "at light load", "light load");
-
-        private final Caution.Level level;
-        private final String words;
-        private final String about;
-
-        Place(Caution.Level level, String words, String about) {
-            this.level = level;
-            this.words = words;
-            this.about = about;
-        }
-    }
-
     @Override
     public boolean looksAtProposal() {
         return true;
@@ -85,12 +70,15 @@ final class ProposalLean implements Rule {
             return out;
         }
         Proposal proposal = d.proposal().get();
-        for (Place place : Place.values()) {
+        SortedSet<Integer> seenLean = LeftLean.seenLean(new LeanUnderLoad().judge(d));
+        List<LeftLean> lean = proposal.cells().stream()
+                .flatMap(c -> LeftLean.of(d.loads, d.limits, seenLean, c).stream())
+                .sorted(Comparator.comparingDouble(LeftLean::leftPercent).reversed())
+                .toList();
+        for (LeftLean.Place place : LeftLean.Place.values()) {
             for (Cause cause : Cause.values()) {
-                List<CellProposal> cells = proposal.cells().stream()
-                        .filter(c -> place == placeOf(d, c) && cause == Cause.of(c))
-                        .sorted(Comparator.comparingDouble(CellProposal::leftLeanPercent)
-                                .reversed())
+                List<LeftLean> cells = lean.stream()
+                        .filter(l -> l.place() == place && cause == Cause.of(l.cell()))
                         .toList();
                 if (!cells.isEmpty()) {
                     out.add(caution(d, place, cause, cells));
@@ -101,42 +89,38 @@ final class ProposalLean implements Rule {
         return out;
     }
 
-    /** Where a cell stays short of fuel by more than matters; null where it doesn't. */
-    private static Place placeOf(Dossier d, CellProposal cell) {
-        double left = cell.leftLeanPercent();
-        if (!(left > d.limits.of(Limit.LEFT_LEAN))) {
-            return null;
-        }
-        double target = d.targetAt(cell.cell());
-        double after = target * (1 + left / 100);
-        if (!isHigh(d, cell)) {
-            return after > target + d.limits.of(Limit.LIGHT_LOAD_EXCESS) ? Place.LIGHT_LOAD : null;
-        }
-        return after > d.limitAt(cell.cell()) || Double.isNaN(after) ? Place.BEYOND_LIMIT : Place.HIGH_LOAD;
-    }
-
     private static boolean isHigh(Dossier d, CellProposal cell) {
         return cell.highLoad() || d.isHigh(cell.cell());
     }
 
-    private static Caution caution(Dossier d, Place place, Cause cause, List<CellProposal> cells) {
-        CellProposal worst = cells.get(0);
-        double after = d.targetAt(worst.cell()) * (1 + worst.leftLeanPercent() / 100);
+    private static Caution caution(Dossier d, LeftLean.Place place, Cause cause, List<LeftLean> cells) {
+        LeftLean worst = cells.get(0);
         Sentence what = Sentence.of(
-                cause.what + ". Worst: %s stays %s lean, %s for a target of %s%s",
+                cause.what + ". Worst: %s stays %s lean%s",
                 Say.cells(cells.size()),
-                place.words,
-                Say.cell(d.fuel, worst.cell()),
-                Say.percent(worst.leftLeanPercent()),
-                Say.lambda(after),
-                Say.lambda(d.targetAt(worst.cell())).alone(),
-                place == Place.BEYOND_LIMIT
-                        ? Sentence.of(
-                                ", limit %s",
-                                Say.lambda(d.limitAt(worst.cell())).alone())
-                        : "");
-        return new Caution(cause.rule, place.level, cause.title, what, cause.todo, numbers(cells), List.of())
-                .about(place.about);
+                place.words(),
+                Say.cell(d.fuel, worst.cell().cell()),
+                Say.percent(worst.leftPercent()),
+                Double.isNaN(worst.target())
+                        ? ""
+                        : Sentence.of(
+                                ", %s for a target of %s%s",
+                                Say.lambda(worst.lambda()),
+                                Say.lambda(worst.target()).alone(),
+                                place.isBeyondLimit()
+                                        ? Sentence.of(
+                                                ", limit %s",
+                                                Say.lambda(worst.limit()).alone())
+                                        : ""));
+        return new Caution(
+                        cause.rule,
+                        place.level(),
+                        cause.title,
+                        what,
+                        cause.todo,
+                        numbers(cells.stream().map(LeftLean::cell).toList()),
+                        List.of())
+                .about(place.about());
     }
 
     private static void leaned(Dossier d, Proposal proposal, List<Caution> out) {

@@ -12,7 +12,7 @@ import java.util.Optional;
 
 /**
  * The barometer where the engine runs, as far as it isn't the standard one. On high ground full throttle doesn't reach 85 % of the standard
- * barometer, and what is full load there would pass for light. Told by the machine's altitude or a barometer in the log; else by the manifold pressure of settled full
+ * barometer, and what is full load there would pass for light. Told by a barometer in the log, else by the machine's altitude; else by the manifold pressure of settled full
  * throttle, or by the last row of a table over manifold pressure, since nobody makes one that ends short of full load (common practice, no
  * source). Either is a little less than the barometer, so that load counts as high a little sooner.
  */
@@ -31,9 +31,6 @@ final class StationPressure {
 
     /** kPa; NaN where nothing says that it isn't the standard one. */
     static double ofKpa(Machine machine, Axis load, List<Ride> rides) {
-        if (!Double.isNaN(machine.barometerKpa())) {
-            return machine.barometerKpa();
-        }
         double logged = rides.stream()
                 .mapToDouble(r -> Dossier.median(r, Role.BAROMETER))
                 .filter(k -> k > 0)
@@ -41,6 +38,9 @@ final class StationPressure {
                 .orElse(Double.NaN);
         if (!Double.isNaN(logged)) {
             return logged;
+        }
+        if (!Double.isNaN(machine.barometerKpa())) {
+            return machine.barometerKpa();
         }
         double kpa = Double.NaN;
         double full = rides.stream()

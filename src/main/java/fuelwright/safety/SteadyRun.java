@@ -1,6 +1,8 @@
 package fuelwright.safety;
 
-/** Whether a mixture kept getting leaner against its target while load stayed where it was. */
+import java.util.Optional;
+
+/** Whether a mixture kept getting leaner, by itself and against its target, while load stayed where it was. */
 final class SteadyRun {
 
     private static final double WITHIN_LOAD = 6;
@@ -10,25 +12,32 @@ final class SteadyRun {
     /** By less, on a straight line through its readings, noise may have put the leanest moment there, ln(lambda). */
     private static final double GROWN_LOG = 0.017;
 
-    private boolean grew;
+    /**
+     * How a mixture got leaner, on a straight line through its readings.
+     *
+     * @param from lambda at its beginning
+     * @param to lambda at its end
+     * @param lengthS how long, s
+     */
+    record Growth(double from, double to, double lengthS) {}
+
+    private Optional<Growth> grew = Optional.empty();
     private int n;
     private double startS;
     private double endS;
     private double load;
     private double mostAtS;
     private double most;
-    private double sumT;
-    private double sumTT;
-    private double sumY;
-    private double sumTY;
+    private final Line againstTarget = new Line();
+    private final Line itself = new Line();
 
     void clear() {
-        grew = false;
+        grew = Optional.empty();
         n = 0;
     }
 
-    /** @param y ln(lambda / target) */
-    void add(double timeS, double loadNow, double y) {
+    /** @param target lambda, or the limit where there is none */
+    void add(double timeS, double loadNow, double lambda, double target) {
         boolean stays = n > 0 && Math.abs(loadNow - load) <= WITHIN_LOAD;
         if (!stays) {
             grew = grew();
@@ -36,30 +45,64 @@ final class SteadyRun {
             startS = timeS;
             load = loadNow;
             most = Double.NEGATIVE_INFINITY;
-            sumT = 0;
-            sumTT = 0;
-            sumY = 0;
-            sumTY = 0;
+            againstTarget.clear();
+            itself.clear();
         }
-        double t = timeS - startS;
         n++;
         endS = timeS;
-        sumT += t;
-        sumTT += t * t;
-        sumY += y;
-        sumTY += t * y;
+        double y = Math.log(lambda / target);
+        againstTarget.add(timeS - startS, y);
+        itself.add(timeS - startS, Math.log(lambda));
         if (y > most) {
             most = y;
             mostAtS = timeS;
         }
     }
 
-    /** Whether it did so in any stretch of steady load up to now. */
-    boolean grew() {
+    /** The first stretch of steady load up to now in which it did so. */
+    Optional<Growth> grew() {
         double length = endS - startS;
-        double spread = n * sumTT - sumT * sumT;
-        double slope = spread > 0 ? (n * sumTY - sumT * sumY) / spread : 0;
-        return grew
-                || n > 0 && length >= LEAST_S && mostAtS - startS > END_SHARE * length && slope * length >= GROWN_LOG;
+        boolean grows = n > 0
+                && length >= LEAST_S
+                && mostAtS - startS > END_SHARE * length
+                && againstTarget.slope() * length >= GROWN_LOG
+                && itself.slope() * length >= GROWN_LOG;
+        return grew.isPresent() || !grows
+                ? grew
+                : Optional.of(new Growth(Math.exp(itself.at(0)), Math.exp(itself.at(length)), length));
+    }
+
+    /** Least squares, one reading after the other. */
+    private static final class Line {
+        private int n;
+        private double sumT;
+        private double sumTT;
+        private double sumY;
+        private double sumTY;
+
+        void clear() {
+            n = 0;
+            sumT = 0;
+            sumTT = 0;
+            sumY = 0;
+            sumTY = 0;
+        }
+
+        void add(double t, double y) {
+            n++;
+            sumT += t;
+            sumTT += t * t;
+            sumY += y;
+            sumTY += t * y;
+        }
+
+        double slope() {
+            double spread = n * sumTT - sumT * sumT;
+            return spread > 0 ? (n * sumTY - sumT * sumY) / spread : 0;
+        }
+
+        double at(double t) {
+            return sumY / n + slope() * (t - sumT / n);
+        }
     }
 }

@@ -8,6 +8,7 @@ import fuelwright.estimate.Estimate;
 import fuelwright.estimate.Estimator;
 import fuelwright.estimate.ExpectedMixture;
 import fuelwright.estimate.FlowModel;
+import fuelwright.estimate.HighLoadCells;
 import fuelwright.estimate.NextRide;
 import fuelwright.estimate.Proposal;
 import fuelwright.estimate.Validation;
@@ -19,11 +20,14 @@ import fuelwright.job.PartGain;
 import fuelwright.job.Results;
 import fuelwright.power.Breathing;
 import fuelwright.safety.Caution;
+import fuelwright.safety.CellLoads;
+import fuelwright.safety.LeftLean;
 import fuelwright.screen.ScreenedRide;
 import fuelwright.table.Table;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.SortedSet;
 import java.util.stream.IntStream;
 
 /**
@@ -159,7 +163,8 @@ public record Analysis(
                 Double.isFinite(error) ? OptionalDouble.of(Math.rint(1000 * error) / 1000) : OptionalDouble.empty(),
                 rideToRide.map(RideToRide::done).orElse(false),
                 stops().size(),
-                PowerPulls.peaks(job.rides().stream().map(JobRide::ride).toList()));
+                PowerPulls.peaks(job.rides().stream().map(JobRide::ride).toList()),
+                Optional.of(HighLoadCells.of(proposal)));
     }
 
     /** What the part gave, cell by cell, or why that can't be told. */
@@ -187,6 +192,20 @@ public record Analysis(
                         hardware,
                         settled))
                 : Optional.empty();
+    }
+
+    /** The cells that the proposal leaves short of fuel by more than matters, as the cautions judge them. */
+    public List<LeftLean> leftLean() {
+        CellLoads loads = cellLoads();
+        SortedSet<Integer> seenLean = LeftLean.seenLean(cautions);
+        return proposal.cells().stream()
+                .flatMap(c -> LeftLean.of(loads, job.limits(), seenLean, c).stream())
+                .toList();
+    }
+
+    /** How the cells of the fuel table lie to high load. */
+    public CellLoads cellLoads() {
+        return CellLoads.of(proposal.before(), Usable.targetLambda(job), highLoad, job.limits());
     }
 
     /** Cautions of level Stop. */

@@ -9,10 +9,14 @@ import fuelwright.handover.ToType;
 import fuelwright.issue.Issue;
 import fuelwright.issue.Loaded;
 import fuelwright.job.Job;
+import fuelwright.mixture.Fuel;
 import fuelwright.mixture.MixtureScale;
-import fuelwright.table.Axis;
+import fuelwright.safety.CellLoads;
+import fuelwright.safety.HighLoadOfRides;
+import fuelwright.safety.Limits;
 import fuelwright.table.BareCells;
 import fuelwright.table.Pasted;
+import fuelwright.table.Quantity;
 import fuelwright.table.Table;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -23,6 +27,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.IntFunction;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
@@ -103,14 +108,14 @@ public final class CheckEntry {
         Table table = wanted.value().orElseThrow();
         Optional<Table> asked = mixture.flatMap(Loaded::value)
                 .map(t -> Job.lambda(t, targetRatio.orElse(MixtureScale.USUAL_DISPLAY_RATIO)));
-        HighLoad rule = HighLoad.of(machine);
+        HighLoad rule = HighLoadOfRides.of(machine, table.load(), asked.orElseGet(() -> lightLoad(table)), List.of());
         List<EntryDifference> differences = EntryCheck.compare(
                 table,
                 got.value().orElseThrow(),
                 old.flatMap(Loaded::value),
                 step,
                 deadTimeMs.orElse(0),
-                cell -> isHighLoad(rule, table, cell, asked));
+                places(rule, table, asked));
         return Loaded.of(new Outcome(table, differences, asked), issues);
     }
 
@@ -137,7 +142,7 @@ public final class CheckEntry {
                 Optional.of(sheet.before()),
                 analysis.job().proposal().step(),
                 analysis.job().proposal().deadTimeMs(),
-                cell -> isHighLoad(analysis.highLoad(), meant, cell, target));
+                places(analysis.highLoad(), meant, target));
         return Loaded.of(new Outcome(meant, differences, target), got.issues());
     }
 
@@ -271,15 +276,29 @@ public final class CheckEntry {
         return String.valueOf(file.getFileName());
     }
 
-    /** By what is known of the machine, and by the target where there is one. */
-    private static boolean isHighLoad(HighLoad rule, Table table, int cell, Optional<Table> target) {
-        double load = table.loadAt(cell);
-        boolean throttle = table.load().kind() == Axis.Kind.THROTTLE;
-        boolean byAxis =
-                rule.at(table.speedAt(cell), throttle ? load : Double.NaN, throttle ? Double.NaN : load, Double.NaN);
-        boolean byTarget = target.filter(t -> t.load().kind() == table.load().kind())
-                .filter(t -> t.value(table.speedAt(cell), load) <= PROTECTING_LAMBDA)
-                .isPresent();
-        return byAxis || byTarget;
+    /** By the same rule as the line on the map; and by the target where there is one. */
+    private static IntFunction<EntryDifference.Place> places(HighLoad rule, Table table, Optional<Table> target) {
+        CellLoads loads =
+                CellLoads.of(table, target.orElseGet(() -> lightLoad(table)), rule, Limits.usual(Fuel.PETROL));
+        Optional<Table> sameLoad =
+                target.filter(t -> t.load().kind() == table.load().kind());
+        return cell -> {
+            if (loads.isHigh(cell)) {
+                return EntryDifference.Place.HIGH_LOAD;
+            }
+            if (loads.isBeside(cell)) {
+                return EntryDifference.Place.EDGE;
+            }
+            boolean rich = sameLoad.filter(t -> t.value(table.speedAt(cell), table.loadAt(cell)) <= PROTECTING_LAMBDA)
+                    .isPresent();
+            return rich ? EntryDifference.Place.RICH_TARGET : EntryDifference.Place.LIGHT_LOAD;
+        };
+    }
+
+    /** A target that says nothing of load. */
+    private static Table lightLoad(Table axes) {
+        double[] lambda = new double[axes.cells()];
+        Arrays.fill(lambda, 1);
+        return axes.with(Quantity.LAMBDA, lambda);
     }
 }

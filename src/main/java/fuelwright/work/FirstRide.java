@@ -11,6 +11,7 @@ import fuelwright.issue.Loaded;
 import fuelwright.job.Job;
 import fuelwright.mixture.MixtureScale;
 import fuelwright.safety.Caution;
+import fuelwright.safety.HighLoadOfRides;
 import fuelwright.table.Axis;
 import fuelwright.table.Quantity;
 import fuelwright.table.Table;
@@ -170,7 +171,9 @@ public final class FirstRide {
         FirstRideTable first = FirstRideTable.of(
                 table,
                 forecast,
-                HighLoad.of(machine),
+                targetLambda
+                        .map(t -> HighLoadOfRides.of(machine, table.load(), t, List.of()))
+                        .orElseGet(() -> HighLoad.of(machine)),
                 ProposalSettings.defaults().withDeadTimeMs(deadTimeMs.orElse(0)).withStep(step));
         double[] change = new double[table.cells()];
         double[] uncertainty = new double[table.cells()];

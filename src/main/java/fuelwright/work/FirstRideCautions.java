@@ -1,10 +1,10 @@
 package fuelwright.work;
 
-import fuelwright.airflow.HighLoad;
 import fuelwright.airflow.Machine;
 import fuelwright.airflow.ThrottleBody;
 import fuelwright.safety.CaseFile;
 import fuelwright.safety.Caution;
+import fuelwright.safety.HighLoadOfRides;
 import fuelwright.safety.Judge;
 import fuelwright.safety.Limits;
 import fuelwright.table.Quantity;
@@ -33,11 +33,12 @@ final class FirstRideCautions {
      * @param targetLambda on any axes; empty where none was given, which is said
      */
     static List<Caution> of(Table after, Optional<Table> targetLambda, Machine machine) {
+        Table target = targetLambda.orElseGet(() -> standIn(after));
         List<Caution> cautions = new ArrayList<>(Judge.judge(new CaseFile(
                 machine,
-                HighLoad.of(machine),
+                HighLoadOfRides.of(machine, after.load(), target, List.of()),
                 after,
-                targetLambda.orElseGet(() -> standIn(after)),
+                target,
                 List.of(),
                 Optional.empty(),
                 Optional.empty(),

@@ -9,6 +9,7 @@ import fuelwright.job.Job;
 import fuelwright.job.PastTable;
 import fuelwright.job.Results;
 import fuelwright.job.StoredJob;
+import fuelwright.power.BeyondBore;
 import fuelwright.power.Breathing;
 import fuelwright.unit.Measured;
 import fuelwright.unit.Sentence;
@@ -63,23 +64,27 @@ public final class JobFacts {
         }
         parts.add(stored.rides().size() + (stored.rides().size() == 1 ? " ride" : " rides"));
         record.results().ifPresent(r -> {
-            r.errorPercent().ifPresent(e -> parts.add(said("error %.1f %%%s", e, r.done() ? ", done" : "")));
+            r.errorPercent().ifPresent(e -> parts.add(said("error %.1f %%%s", e, done(r))));
             if (r.stops() > 0) {
                 parts.add(r.stops() + " Stop");
             }
         });
-        parts.add(record.gain().value().map(g -> "part gave " + mean(g)).orElseGet(record::whyNoGain));
+        parts.add(record.gain().value().map(g -> "part gave " + mean(record, g)).orElseGet(record::whyNoGain));
         SameJob.also(record).ifPresent(parts::add);
         return String.join(", ", parts);
     }
 
-    private static String mean(Breathing gain) {
+    private static String done(Results results) {
+        return results.done() ? ", " + results.doneWords() : "";
+    }
+
+    private static String mean(JobRecord record, Breathing gain) {
         double mean = IntStream.range(0, gain.cells())
                 .filter(gain::isKnown)
                 .mapToDouble(gain::gainPercent)
                 .average()
                 .orElseThrow();
-        return signed(mean) + " % air on average";
+        return signed(mean) + " % on average (fuel needed" + beyond(record, gain, ", ") + ")";
     }
 
     private static void machine(Machine machine, List<Fact> facts) {
@@ -135,7 +140,7 @@ public final class JobFacts {
         facts.add(new Fact(
                 "Error of the newest ride",
                 results.filter(r -> r.errorPercent().isPresent())
-                        .map(r -> said("%.1f %%%s", r.errorPercent().getAsDouble(), r.done() ? ", done" : ""))
+                        .map(r -> said("%.1f %%%s", r.errorPercent().getAsDouble(), done(r)))
                         .orElse(UNKNOWN)));
         facts.add(new Fact("Shortfall left", results.map(JobFacts::left).orElse(UNKNOWN)));
         facts.add(new Fact(
@@ -143,7 +148,7 @@ public final class JobFacts {
         facts.add(new Fact("Most power", results.map(JobFacts::power).orElse(Sentence.text(UNKNOWN))));
         facts.add(new Fact(
                 "What the part gave",
-                record.gain().value().map(JobFacts::gain).orElseGet(() -> UNKNOWN + ": " + record.whyNoGain())));
+                record.gain().value().map(g -> gain(record, g)).orElseGet(() -> UNKNOWN + ": " + record.whyNoGain())));
     }
 
     /** Of measured cells. */
@@ -173,13 +178,21 @@ public final class JobFacts {
         return Sentence.joined(", then ", peaks);
     }
 
-    private static String gain(Breathing gain) {
+    /** That part of it can't be the bore's air; empty where all of it can. */
+    private static String beyond(JobRecord record, Breathing gain, String before) {
+        return BeyondBore.of(record.stored().orElseThrow().job().machine(), gain)
+                .map(b -> before + b.words())
+                .orElse("");
+    }
+
+    private static String gain(JobRecord record, Breathing gain) {
         DoubleSummaryStatistics all = IntStream.range(0, gain.cells())
                 .filter(gain::isKnown)
                 .mapToDouble(gain::gainPercent)
                 .summaryStatistics();
-        return signed(all.getMin()) + " to " + signed(all.getMax()) + " % air, " + signed(all.getAverage())
-                + " % on average, in " + all.getCount() + " of " + gain.cells() + " cells";
+        return signed(all.getMin()) + " to " + signed(all.getMax()) + " % fuel needed, " + signed(all.getAverage())
+                + " % on average, in " + all.getCount() + " of " + gain.cells() + " cells" + beyond(record, gain, "; ")
+                + ". As air, if the old table met the same target";
     }
 
     static String figure(double value) {

@@ -3,6 +3,7 @@ package fuelwright.work;
 import fuelwright.handover.StopNotes;
 import fuelwright.issue.Issue;
 import fuelwright.issue.Loaded;
+import fuelwright.safety.FuelTableKind;
 import fuelwright.table.Table;
 import fuelwright.table.TableOptions;
 import fuelwright.table.TableReader;
@@ -29,7 +30,7 @@ public final class OpenTable {
         return loaded.value()
                 .flatMap(t -> FileKind.wrongFuelTable(file, t))
                 .map(Loaded::<Table>refused)
-                .orElse(withCarriedCautions(file, loaded));
+                .orElse(remarked(file, loaded));
     }
 
     /** A table of lambda or AFR; a ride or a fuel table given instead is named as such. */
@@ -43,7 +44,7 @@ public final class OpenTable {
 
     /** A table of which somebody said what it doesn't say itself. */
     public static Loaded<Table> told(Unsaid file, TableOptions said) {
-        return withCarriedCautions(Path.of(file.name()), file.told(said));
+        return remarked(Path.of(file.name()), file.told(said));
     }
 
     private static Loaded<Table> named(Path file, String as) {
@@ -60,8 +61,8 @@ public final class OpenTable {
         }
     }
 
-    /** A table written while a Stop caution stood says so again when it is used. */
-    private static Loaded<Table> withCarriedCautions(Path file, Loaded<Table> loaded) {
+    /** A table written while a Stop caution stood says so again when it is used; and one whose figures can hardly be what they say is asked about. */
+    private static Loaded<Table> remarked(Path file, Loaded<Table> loaded) {
         if (loaded.value().isEmpty()) {
             return loaded;
         }
@@ -74,6 +75,13 @@ public final class OpenTable {
                     "this table was written while a caution stood (" + caution + ")",
                     "Make sure that it is dealt with"));
         }
+        FuelTableKind.doubt(loaded.value().get())
+                .ifPresent(doubt -> issues.add(Issue.warning(
+                        String.valueOf(file.getFileName()),
+                        0,
+                        0,
+                        "this table " + doubt,
+                        "See what its cells hold; if it is another kind of table, open it anew and say so")));
         return Loaded.of(loaded.value().get(), issues);
     }
 }

@@ -2,6 +2,7 @@ package fuelwright.work;
 
 import fuelwright.estimate.CellProposal;
 import fuelwright.estimate.Estimate;
+import fuelwright.estimate.HighLoadCells;
 import fuelwright.estimate.Proposal;
 import fuelwright.estimate.Standing;
 import fuelwright.estimate.Validation;
@@ -27,7 +28,8 @@ import org.apache.commons.math3.distribution.NormalDistribution;
  * @param errorBeforePercent the same of the ride before it, with its own table; empty where there is none
  * @param promisedPercent what was promised when its table went into the unit; empty where no promise is known
  * @param cellsLeft cells that speak against stopping
- * @param done whether what is left is within what the sensor can tell
+ * @param done whether what is left is within what the sensor can tell, where it was ridden
+ * @param highLoad how much of high load is measured: without all of it 'done' is said of what was ridden only
  * @param proposed what the proposal would change all the same
  */
 public record RideToRide(
@@ -37,6 +39,7 @@ public record RideToRide(
         Optional<Double> promisedPercent,
         int cellsLeft,
         boolean done,
+        HighLoadCells highLoad,
         Proposed proposed) {
 
     /**
@@ -48,6 +51,9 @@ public record RideToRide(
      * @param othersPercent the greatest of their changes, either way, %
      */
     public record Proposed(int measured, double measuredPercent, int others, double othersPercent) {
+
+        /** A smaller change is shown as none, %. */
+        private static final double LEAST_SHOWN = 0.05;
 
         static final Proposed NOTHING = new Proposed(0, 0, 0, 0);
 
@@ -70,9 +76,11 @@ public record RideToRide(
             if (measured > 0) {
                 words.append(String.format(
                         Locale.ROOT,
-                        ". %s proposed in measured cells, at most %.1f %%, %s no more than that: the old figures can be left",
+                        ". %s proposed in measured cells, %s, %s no more than that: the old figures can be left",
                         measured == 1 ? "The change still" : "The " + measured + " changes still",
-                        measuredPercent,
+                        measuredPercent < LEAST_SHOWN
+                                ? "all below 0.1 %"
+                                : String.format(Locale.ROOT, "at most %.1f %%", measuredPercent),
                         measured == 1 ? "is" : "are"));
             }
             if (others > 0) {
@@ -129,6 +137,7 @@ public record RideToRide(
                 promised,
                 left,
                 current && calm && measured && left == 0,
+                HighLoadCells.of(proposal),
                 Proposed.of(estimate, proposal));
     }
 
@@ -193,6 +202,12 @@ public record RideToRide(
         return errorPercent <= KEPT_FACTOR * promisedPercent + KEPT_PERCENT;
     }
 
+    private String stop() {
+        return highLoad.notMeasured() > 0
+                ? "done where you rode; " + highLoad.words() + ", and nothing says that they are right"
+                : "done, stop changing";
+    }
+
     /**
      * As sentences.
      *
@@ -212,7 +227,7 @@ public record RideToRide(
         }
         if (done) {
             words.append(". What is left is within what the sensor can tell: ")
-                    .append(stops ? "see to the Stop cautions, then stop changing" : "done, stop changing")
+                    .append(stops ? "see to the Stop cautions first. Then: " + stop() : stop())
                     .append(proposed.words());
         } else if (cellsLeft > 0) {
             words.append(". Cells still off by more than the sensor can be mistaken: ")

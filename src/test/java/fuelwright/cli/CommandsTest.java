@@ -422,7 +422,7 @@ class CommandsTest {
                         + "  5600 rpm, 100 %: meant 82.9, typed 28.9 (two digits swapped), 186.9 % leaner than meant at high load: Stop\n",
                 unix(lean.out()));
         assertEquals(
-                "Stop · leaner than meant at high load: 1 cell. Correct them before the engine is loaded\n",
+                "Stop · leaner than meant at high load or its edge: 1 cell. Correct them before the engine is loaded\n",
                 unix(lean.err()));
     }
 
@@ -433,6 +433,19 @@ class CommandsTest {
         Path carried = Files.writeString(
                 home.resolve("carried.csv"), "# caution: Stop · Lean\n" + Files.readString(typed(12, 10, 99.9)));
         Ran.of("entry-check", "--meant", TABLE, "--typed", carried).refused(Exit.INPUT, "carried.csv", "own table");
+    }
+
+    @Test
+    void do09c_a_cell_below_the_line_of_high_load_is_not_said_to_be_at_high_load() throws IOException {
+        Ran beside = Ran.of("entry-check", "--meant", TABLE, "--typed", typed(9, 10, 88.0));
+        assertEquals(Exit.STOP, beside.code());
+        assertTrue(beside.out().contains("leaner than meant at the edge of high load: Stop"), beside.out());
+        Ran below = Ran.of("entry-check", "--meant", TABLE, "--typed", typed(8, 10, 81.0));
+        assertEquals(Exit.DIFFERENCE, below.code());
+        assertTrue(below.out().strip().endsWith("leaner than meant"), below.out());
+        Ran rich = Ran.of("entry-check", "--meant", TABLE, "--typed", typed(7, 10, 66.0), "--target", TARGET);
+        assertEquals(Exit.STOP, rich.code());
+        assertTrue(rich.out().contains("leaner than meant at the edge of high load: Stop"), rich.out());
     }
 
     @Test

@@ -76,11 +76,11 @@ class ProposalMakerTest {
     }
 
     @Test
-    void onTheEdgeOfHighLoadHalfTheDoubtCounts() {
+    void justBelowHighLoadHalfTheDoubtCountsAndIsNotCalledHighLoad() {
         CellProposal cell = propose(EDGE, 0.05, 0.025, MANY, SETTINGS);
         assertTrue(!cell.highLoad());
         assertEquals(Math.exp(0.05 + 0.5 * 1.65 * 0.02), cell.factor(), 1.1e-4);
-        assertEquals(List.of(Kind.FITTED, Kind.RICH_SIDE), kinds(cell));
+        assertEquals(List.of(Kind.FITTED, Kind.RICH_SIDE_BELOW), kinds(cell));
     }
 
     @Test

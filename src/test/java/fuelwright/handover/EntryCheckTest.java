@@ -14,6 +14,9 @@ import org.junit.jupiter.api.Test;
 
 class EntryCheckTest {
 
+    private static final EntryDifference.Place HIGH = EntryDifference.Place.HIGH_LOAD;
+    private static final EntryDifference.Place LIGHT = EntryDifference.Place.LIGHT_LOAD;
+
     private static final double STEP = 0.5;
 
     /** Efficiencies on steps of 0.5, no two cells alike. */
@@ -38,7 +41,7 @@ class EntryCheckTest {
     private static List<EntryDifference> check(Table meant, Consumer<double[]> slip) {
         double[] cells = meant.toArray();
         slip.accept(cells);
-        return EntryCheck.compare(meant, meant.withValues(cells), STEP, 0, c -> meant.loadAt(c) >= 60);
+        return EntryCheck.compare(meant, meant.withValues(cells), STEP, 0, c -> meant.loadAt(c) >= 60 ? HIGH : LIGHT);
     }
 
     private static void set(Table meant, int cell, double typed, Slip expected) {
@@ -66,7 +69,7 @@ class EntryCheckTest {
         double[] cells = meant.toArray();
         cells[2] = cells[2] * (1 + 1e-12);
         cells[5] += 0.01;
-        List<EntryDifference> found = EntryCheck.compare(meant, meant.withValues(cells), 0, 0, c -> false);
+        List<EntryDifference> found = EntryCheck.compare(meant, meant.withValues(cells), 0, 0, c -> LIGHT);
         assertEquals(1, found.size());
         assertEquals(5, found.get(0).cell());
     }
@@ -89,9 +92,9 @@ class EntryCheckTest {
         Table got = meant.withValues(typed);
         assertEquals(
                 100.0 / 3,
-                EntryCheck.compare(meant, got, 0, 1, c -> false).get(0).mixturePercent(),
+                EntryCheck.compare(meant, got, 0, 1, c -> LIGHT).get(0).mixturePercent(),
                 1e-9);
-        assertEquals(25, EntryCheck.compare(meant, got, 0, 0, c -> false).get(0).mixturePercent(), 1e-9);
+        assertEquals(25, EntryCheck.compare(meant, got, 0, 0, c -> LIGHT).get(0).mixturePercent(), 1e-9);
     }
 
     /** Hand-worked: trims compose, +10 % meant and −10 % typed is 1.1/0.9 − 1 = 22.2 % lean. */
@@ -100,7 +103,7 @@ class EntryCheckTest {
         Table meant = table().with(Quantity.FUEL_TRIM, pulses(10));
         double[] typed = meant.toArray();
         typed[7] = -10;
-        EntryDifference d = EntryCheck.compare(meant, meant.withValues(typed), 0, 0, c -> false)
+        EntryDifference d = EntryCheck.compare(meant, meant.withValues(typed), 0, 0, c -> LIGHT)
                 .get(0);
         assertEquals(200.0 / 9, d.mixturePercent(), 1e-9);
         assertEquals(Slip.SIGN, d.slip());
@@ -220,7 +223,7 @@ class EntryCheckTest {
         Table meant = table().with(Quantity.LAMBDA, pulses(0.9));
         double[] typed = meant.toArray();
         typed[3] = 0.99;
-        EntryDifference d = EntryCheck.compare(meant, meant.withValues(typed), 0, 0, c -> true)
+        EntryDifference d = EntryCheck.compare(meant, meant.withValues(typed), 0, 0, c -> HIGH)
                 .get(0);
         assertEquals(10, d.mixturePercent(), 1e-9);
         assertTrue(d.isStop());
@@ -234,7 +237,7 @@ class EntryCheckTest {
                 new Axis(Axis.Kind.THROTTLE, 0, 100),
                 new double[] {1, 2, 3, 4});
         assertFalse(EntryCheck.comparable(table(), other));
-        assertThrows(IllegalArgumentException.class, () -> EntryCheck.compare(table(), other, 0, 0, c -> false));
+        assertThrows(IllegalArgumentException.class, () -> EntryCheck.compare(table(), other, 0, 0, c -> LIGHT));
     }
 
     private static double[] pulses(double value) {
@@ -273,11 +276,11 @@ class EntryCheckTest {
         double[] typed = meant.toArray();
         typed[6] = before[6];
         List<EntryDifference> missed =
-                EntryCheck.compare(meant, meant.withValues(typed), java.util.Optional.of(old), STEP, 0, c -> false);
+                EntryCheck.compare(meant, meant.withValues(typed), java.util.Optional.of(old), STEP, 0, c -> LIGHT);
         assertEquals(
                 List.of(Slip.OLD_FIGURE),
                 missed.stream().map(EntryDifference::slip).toList());
-        List<EntryDifference> all = EntryCheck.compare(meant, old, java.util.Optional.of(old), STEP, 0, c -> false);
+        List<EntryDifference> all = EntryCheck.compare(meant, old, java.util.Optional.of(old), STEP, 0, c -> LIGHT);
         assertEquals(meant.cells(), all.size());
         assertTrue(all.stream().allMatch(d -> d.slip() == Slip.OLD_TABLE));
     }
@@ -288,7 +291,7 @@ class EntryCheckTest {
         Table meant = table().with(Quantity.MULTIPLIER, pulses(1.2));
         double[] typed = meant.toArray();
         typed[7] = 1;
-        EntryDifference d = EntryCheck.compare(meant, meant.withValues(typed), 0.01, 0, c -> true)
+        EntryDifference d = EntryCheck.compare(meant, meant.withValues(typed), 0.01, 0, c -> HIGH)
                 .get(0);
         assertEquals(Slip.NOT_TYPED, d.slip());
         assertEquals(20, d.mixturePercent(), 1e-9);

@@ -580,7 +580,16 @@ class EveryRuleTest {
                 s -> s.planted.readings[PlantedCase.cell(6, 0)] = 2,
                 s -> s.planted.readings[PlantedCase.cell(6, 0)] = 3,
                 null));
+        all.add(new Spec("fuel-table-kind", CHECK, efficiencies(39.9), efficiencies(40), s -> {
+            efficiencies(39.9).accept(s);
+            s.planted.fuelTable = s.planted.fuelTable.with(Quantity.FUEL_TRIM, s.planted.fuelTable.toArray());
+        }));
         all.add(new Spec("limits-changed", CHECK, limit(Limit.CLIFF, 30), limit(Limit.CLIFF, 20), null));
+    }
+
+    private static Consumer<Spoilt> efficiencies(double percent) {
+        return s -> s.planted.fuelTable =
+                PlantedCase.table(Quantity.VOLUMETRIC_EFFICIENCY, PlantedCase.THROTTLE, c -> percent);
     }
 
     private static PlantedRide secondAtFullThrottle(double factor) {

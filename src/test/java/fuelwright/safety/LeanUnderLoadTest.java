@@ -242,12 +242,53 @@ class LeanUnderLoadTest {
     void onlyWhatGetsLeanerAtSteadyLoadMakesTheSupplyASuspect() {
         String suspect = "fuel supply (pump, filter, pressure)";
         PlantedRide steady = ride().phase(2, 5000, 20, 1.0).phase(5, 5000, 5000, 100, 0.95, 1.08, Map.of());
-        assertTrue(judge("lean-under-load", steady).orElseThrow().what().contains(suspect));
+        String said = judge("lean-under-load", steady).orElseThrow().what();
+        assertTrue(said.contains(suspect), said);
+        assertTrue(
+                java.util.regex.Pattern.compile(
+                                "; there the mixture kept getting leaner while load stayed, from lambda 0.9\\d to lambda 1.0\\d in [45].\\d s")
+                        .matcher(said)
+                        .find(),
+                said);
         PlantedRide closing = ride().phase(2, 5000, 20, 1.0);
         for (int i = 0; i < 10; i++) {
             closing.phase(0.5, 5000, 100 - 4 * i, 0.95 + 0.013 * i);
         }
         assertTrue(!judge("lean-under-load", closing).orElseThrow().what().contains(suspect));
+    }
+
+    @Test
+    void whatAnotherMomentShowsIsNotSaidOfTheWorst() {
+        // The worst, at full throttle, is flat; a lesser one at 70 % gets leaner to its end.
+        PlantedRide ride = ride().phase(2, 7000, 20, 1.0)
+                .phase(5, 7000, 100, 1.05)
+                .phase(4, 7000, 20, 1.0)
+                .phase(4, 5000, 5000, 70, 0.97, 1.10, Map.of())
+                .phase(4, 4000, 20, 1.0);
+        String said = judge("lean-under-load", ride).orElseThrow().what();
+        assertTrue(!said.contains("; there the mixture"), said);
+        assertTrue(said.contains("; not there, but in 1 of the 2 moments (such as "), said);
+        assertTrue(said.contains("(worst by what is beyond its limit, by load, speed and length; the leanest"), said);
+        PlantedRide flat =
+                ride().phase(2, 7000, 20, 1.0).phase(5, 7000, 100, 1.05).phase(4, 4000, 20, 1.0);
+        String alone = judge("lean-under-load", flat).orElseThrow().what();
+        assertTrue(!alone.contains("kept getting leaner") && !alone.contains("the leanest"), alone);
+    }
+
+    @Test
+    void aFlatMixtureUnderATargetThatGetsRicherIsNotSaidToGetLeaner() {
+        // 6500 rpm and on: the target falls with engine speed, lambda stays at 1.00.
+        PlantedCase planted = new PlantedCase();
+        planted.target = PlantedCase.table(
+                fuelwright.table.Quantity.LAMBDA,
+                PlantedCase.THROTTLE,
+                c -> PlantedCase.SPEED.at(c % PlantedCase.SPEED.size()) >= 8000 ? 0.80 : planted.targetFigure(c));
+        planted.ride(ride().phase(2, 5000, 20, 1.0)
+                .phase(5, 7000, 8000, 100, 1.0, 1.0, Map.of())
+                .phase(4, 4000, 20, 1.0)
+                .named("ride"));
+        String said = planted.judge("lean-under-load").orElseThrow().what();
+        assertTrue(!said.contains("kept getting leaner"), said);
     }
 
     @Test

@@ -409,7 +409,8 @@ class JobFileTest {
                 OptionalDouble.of(2.5),
                 true,
                 3,
-                List.of(new Results.Peak("a \"ride\"", 41.5, 0.25, 7200)));
+                List.of(new Results.Peak("a \"ride\"", 41.5, 0.25, 7200)),
+                Optional.of(new fuelwright.estimate.HighLoadCells(12, 5)));
         Path file = folder.resolve("a.fwjob");
         SaveJob.save(job, Optional.of(results), file);
         StoredJob looked = JobFile.readWithoutLogs(file).value().orElseThrow();

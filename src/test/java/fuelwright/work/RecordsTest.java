@@ -219,8 +219,23 @@ class RecordsTest {
                 GainBands.of(gain).stream().map(g -> g.band().words()).toList());
         assertEquals(2, GainBands.of(gain).get(0).cells());
         assertTrue(
-                JobFacts.line(record).endsWith("error 2.3 %, done, part gave +12.2 % air on average"),
+                JobFacts.line(record)
+                        .endsWith("error 2.3 %, done where ridden, part gave +12.2 % on average (fuel needed)"),
                 JobFacts.line(record));
+    }
+
+    @Test
+    void whereMoreIsNeededThanTheBoreCanGiveTheMeanSaysSo() throws IOException {
+        put("a.fwjob", job("a", 720, 38, 39, THROTTLE), 2);
+        assertTrue(
+                JobFacts.line(only()).endsWith("(fuel needed, in 11 cells more than the bore can give)"),
+                JobFacts.line(only()));
+        assertTrue(
+                JobFacts.of(only()).stream()
+                        .anyMatch(f -> f.figure()
+                                .toString()
+                                .contains("11 of 12 cells; in 11 cells more than the bore can give")),
+                JobFacts.of(only()).toString());
     }
 
     @Test

@@ -5,8 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fuelwright.accuracy.SimulatedJob;
+import fuelwright.estimate.HighLoadCells;
 import fuelwright.job.Job;
 import fuelwright.job.JobRide;
+import fuelwright.job.Results;
 import fuelwright.simulated.Grid;
 import fuelwright.simulated.MachineTables;
 import fuelwright.simulated.RideProfile;
@@ -15,10 +17,13 @@ import fuelwright.simulated.Simulation;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
 /** A simulated machine is ridden, corrected and ridden again. */
 class RideToRideTest {
+
+    private static final HighLoadCells ALL_MEASURED = new HighLoadCells(45, 0);
 
     private static final MachineTables TABLES = new MachineTables(SimulatedMachines.vTwin720());
     private static final RideProfile ROAD = RideProfile.road(14);
@@ -118,17 +123,60 @@ class RideToRideTest {
 
     @Test
     void doneIsSaidAfterTheStopCautions() {
-        RideToRide done =
-                new RideToRide("b", 0.9, Optional.of(8.0), Optional.of(1.0), 0, true, RideToRide.Proposed.NOTHING);
+        RideToRide done = new RideToRide(
+                "b", 0.9, Optional.of(8.0), Optional.of(1.0), 0, true, ALL_MEASURED, RideToRide.Proposed.NOTHING);
         assertTrue(done.words(false).contains("promised 1.0 %, kept"), done.words(false));
         assertTrue(done.words(false).endsWith("done, stop changing"), done.words(false));
         assertTrue(done.words(true).contains("see to the Stop cautions"), done.words(true));
     }
 
     @Test
+    void whileHighLoadIsNotMeasuredItIsDoneOnlyWhereItWasRidden() {
+        RideToRide done = new RideToRide(
+                "b",
+                0.9,
+                Optional.empty(),
+                Optional.empty(),
+                0,
+                true,
+                new HighLoadCells(45, 25),
+                new RideToRide.Proposed(1, 0.03, 115, 1.6));
+        String words = done.words(false);
+        assertFalse(words.contains("stop changing"), words);
+        assertTrue(words.contains("done where you rode; 25 of 45 high-load cells aren't measured"), words);
+        assertFalse(words.contains("0.0 %"), words);
+        assertTrue(words.contains("no ride vouches for the old figures there"), words);
+        assertFalse(done.words(true).contains("stop changing"), done.words(true));
+        RideToRide short_ = shortRide(TABLES.truth(), 4);
+        assertTrue(short_.highLoad().notMeasured() > 0 && short_.highLoad().cells() > 10, short_.toString());
+    }
+
+    @Test
+    void keptResultsSayNeverMoreThanWasRidden() {
+        Results known = new Results(
+                List.of(), OptionalDouble.of(1), true, 0, List.of(), Optional.of(new HighLoadCells(45, 25)));
+        assertEquals("done where ridden (25 of 45 high-load cells aren't measured)", known.doneWords());
+        assertEquals(
+                "done",
+                new Results(List.of(), OptionalDouble.of(1), true, 0, List.of(), Optional.of(ALL_MEASURED))
+                        .doneWords());
+        assertEquals(
+                "done where ridden",
+                new Results(List.of(), OptionalDouble.of(1), true, 0, List.of()).doneWords(),
+                "kept by an older version");
+    }
+
+    @Test
     void besideDoneItIsSaidWhatTheChangesStillShownAreWorth() {
         RideToRide done = new RideToRide(
-                "b", 0.9, Optional.empty(), Optional.empty(), 0, true, new RideToRide.Proposed(12, 0.84, 1, 6.25));
+                "b",
+                0.9,
+                Optional.empty(),
+                Optional.empty(),
+                0,
+                true,
+                ALL_MEASURED,
+                new RideToRide.Proposed(12, 0.84, 1, 6.25));
         String words = done.words(false);
         assertTrue(
                 words.contains(
@@ -139,7 +187,14 @@ class RideToRideTest {
                         "The change of up to 6.3 % in cells that aren't measured is another matter: no ride vouches for the old figures there"),
                 words);
         RideToRide going = new RideToRide(
-                "b", 4, Optional.empty(), Optional.empty(), 3, false, new RideToRide.Proposed(12, 0.84, 1, 6.25));
+                "b",
+                4,
+                Optional.empty(),
+                Optional.empty(),
+                3,
+                false,
+                ALL_MEASURED,
+                new RideToRide.Proposed(12, 0.84, 1, 6.25));
         assertFalse(going.words(false).contains("can be left"), going.words(false));
     }
 

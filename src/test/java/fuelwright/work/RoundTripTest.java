@@ -130,7 +130,14 @@ class RoundTripTest {
                     .boxed()
                     .toList();
             List<EntryDifference> found = EntryCheck.compare(
-                    meant, meant.withValues(typed), Optional.of(old), 1, 0, c -> meant.loadAt(c) >= 60);
+                    meant,
+                    meant.withValues(typed),
+                    Optional.of(old),
+                    1,
+                    0,
+                    c -> meant.loadAt(c) >= 60
+                            ? fuelwright.handover.EntryDifference.Place.HIGH_LOAD
+                            : fuelwright.handover.EntryDifference.Place.LIGHT_LOAD);
             assertFalse(planted.isEmpty(), slip.getKey());
             assertEquals(
                     planted, found.stream().map(EntryDifference::cell).sorted().toList(), slip.getKey());
@@ -139,7 +146,17 @@ class RoundTripTest {
                 assertEquals(d.isLean() && meant.loadAt(d.cell()) >= 60, d.isStop(), slip.getKey());
             }
         }
-        assertEquals(List.of(), EntryCheck.compare(meant, meant, Optional.of(old), 1, 0, c -> meant.loadAt(c) >= 60));
+        assertEquals(
+                List.of(),
+                EntryCheck.compare(
+                        meant,
+                        meant,
+                        Optional.of(old),
+                        1,
+                        0,
+                        c -> meant.loadAt(c) >= 60
+                                ? fuelwright.handover.EntryDifference.Place.HIGH_LOAD
+                                : fuelwright.handover.EntryDifference.Place.LIGHT_LOAD));
     }
 
     /** What the control unit delivers by once the hardware's changes are on top of a table. */

@@ -141,7 +141,7 @@ public final class EntryCheckModel {
         }
         String size = Figures.plain(Math.abs(d.mixturePercent()), 1);
         return Words.of(d.isLean() ? "check.leaner" : "check.richer", size)
-                + (d.highLoad() ? " " + Words.of("check.highload") : "");
+                + (d.place().words().isEmpty() ? "" : " " + d.place().words());
     }
 
     /** What was pasted. */

@@ -200,7 +200,7 @@ final class GridPainter {
         }
     }
 
-    /** A square in the upper left corner: filled for held, open for set, with a mark of exclamation where the figure is far from all that is known. */
+    /** A square in the upper left corner: filled for held, open for set, with a mark of exclamation where the figure is far from all that is known, and an arrow down where it leaves the cell lean. */
     private void mark(HeatCell c, double x, double y) {
         if (c.mark() == HeatCell.Mark.NONE) {
             return;
@@ -208,10 +208,15 @@ final class GridPainter {
         g.setFill(Colours.inkOn(c.fill()));
         g.setStroke(Colours.inkOn(c.fill()));
         g.setLineWidth(1.5);
-        if (c.mark() == HeatCell.Mark.HELD) {
+        if (c.mark() == HeatCell.Mark.HELD || c.mark() == HeatCell.Mark.HELD_LEAN) {
             g.fillRect(x + 3, y + 3, 6, 6);
         } else {
             g.strokeRect(x + 3.5, y + 3.5, 5, 5);
+        }
+        if (c.isLeftLean()) {
+            // Low in the other corner, where it hides no sign of a figure.
+            double low = y + cellHeight - 4;
+            g.fillPolygon(new double[] {x + 3, x + 10, x + 6.5}, new double[] {low - 6, low - 6, low}, 3);
         }
         if (c.mark() == HeatCell.Mark.FAR) {
             g.setFont(Fonts.fitted(Math.max(LEAST_SIZE, Math.min(13, cellHeight / 2.4)), true));

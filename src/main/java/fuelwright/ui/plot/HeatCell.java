@@ -39,6 +39,10 @@ public record HeatCell(
         NONE,
         HELD,
         SET,
+        /** Held, and leaner by that than it should be. */
+        HELD_LEAN,
+        /** Set, and leaner by that than it should be. */
+        SET_LEAN,
         /** Set far from all that is known: asked about. */
         FAR
     }
@@ -50,6 +54,11 @@ public record HeatCell(
         Objects.requireNonNull(weight, "weight");
         Objects.requireNonNull(mark, "mark");
         Objects.requireNonNull(words, "words");
+    }
+
+    /** Whether what the user fixed leaves the cell lean. */
+    public boolean isLeftLean() {
+        return mark == Mark.HELD_LEAN || mark == Mark.SET_LEAN;
     }
 
     /** A cell with a figure and nothing more to say. */

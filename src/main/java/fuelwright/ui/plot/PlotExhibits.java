@@ -106,7 +106,7 @@ public final class PlotExhibits {
                     HeatCell.Weight.values()[c % 3],
                     c % 7 == 3,
                     c == 5 * speeds + speeds / 2,
-                    HeatCell.Mark.values()[c % 11 == 4 ? 1 : c % 13 == 6 ? 2 : 0],
+                    HeatCell.Mark.values()[c % 11 == 4 ? 1 : c % 13 == 6 ? 2 : c % 17 == 9 ? 3 : 0],
                     high,
                     "cell " + c)));
         }

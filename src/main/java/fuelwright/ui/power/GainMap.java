@@ -34,6 +34,9 @@ public record GainMap(HeatMap map, int range, double most) {
         AFTER
     }
 
+    /** Behind the ± of a cell that needs more than the bore can give. */
+    private static final String BEYOND = " !";
+
     /** Uncertainty at which a fill is palest, %. */
     private static final double VERY_UNSURE_PERCENT = 8;
 
@@ -44,6 +47,7 @@ public record GainMap(HeatMap map, int range, double most) {
 
     /**
      * @param displacementCc cm³, for the mass of air that an efficiency stands for
+     * @param beyond cells that need more than the bore can give
      * @param stops cells that a Stop caution concerns: what looks like a gain there may be the old table's own hole
      */
     public static GainMap of(
@@ -51,6 +55,7 @@ public record GainMap(HeatMap map, int range, double most) {
             Shown shown,
             OptionalDouble displacementCc,
             Set<Integer> stops,
+            Set<Integer> beyond,
             Palette palette,
             Units units) {
         if (shown == Shown.GAIN) {
@@ -63,7 +68,7 @@ public record GainMap(HeatMap map, int range, double most) {
                     TableWords.map(
                             gain.axes(),
                             c -> gain.isKnown(c)
-                                    ? change(gain, c, range, stops.contains(c), palette)
+                                    ? change(gain, c, range, stops.contains(c), beyond.contains(c), palette)
                                     : nothing(gain, c, palette)),
                     range,
                     0);
@@ -114,14 +119,14 @@ public record GainMap(HeatMap map, int range, double most) {
         return HeatCell.plain("", palette.surface(), Words.of("gain.cell.none", TableWords.cell(gain.axes(), cell)));
     }
 
-    private static HeatCell change(Breathing gain, int cell, int range, boolean stop, Palette palette) {
+    private static HeatCell change(Breathing gain, int cell, int range, boolean stop, boolean beyond, Palette palette) {
         double error = gain.gainErrorPercent(cell);
         double certainty = 1 - Math.min(1, error / VERY_UNSURE_PERCENT);
         Color full = palette.diverging().at(gain.gainPercent(cell) / range);
         String figure = Figures.signed(gain.gainPercent(cell), 1);
         return new HeatCell(
                 figure,
-                Figures.plusMinus(error, 1),
+                Figures.plusMinus(error, 1) + (beyond ? BEYOND : ""),
                 Colours.mix(palette.surface(), full, 0.5 + 0.5 * certainty),
                 gain.isMeasured(cell) ? HeatCell.Weight.STRONG : HeatCell.Weight.NORMAL,
                 false,
@@ -131,7 +136,8 @@ public record GainMap(HeatMap map, int range, double most) {
                 Words.of("gain.cell", TableWords.cell(gain.axes(), cell), figure, Figures.plain(error, 1))
                         + amounts(gain, cell)
                                 .map(a -> " " + Words.of("gain.cell.amounts", a[0], a[1]))
-                                .orElse(""));
+                                .orElse("")
+                        + (beyond ? " " + Words.of("gain.cell.beyond") : ""));
     }
 
     private static Optional<String[]> amounts(Breathing gain, int cell) {

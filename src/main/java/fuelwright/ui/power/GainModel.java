@@ -2,6 +2,7 @@ package fuelwright.ui.power;
 
 import fuelwright.issue.Issue;
 import fuelwright.issue.Loaded;
+import fuelwright.power.BeyondBore;
 import fuelwright.power.Breathing;
 import fuelwright.ui.session.Session;
 import fuelwright.ui.theme.Palette;
@@ -10,6 +11,7 @@ import fuelwright.ui.theme.Words;
 import fuelwright.work.Analysis;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 
 /** What the job's part gave, and where. */
@@ -51,6 +53,7 @@ public final class GainModel {
                 session.analysis().stops().stream()
                         .flatMap(c -> c.cells().stream())
                         .collect(Collectors.toSet()),
+                beyond().map(BeyondBore::cells).orElse(new TreeSet<>()),
                 palette,
                 session.shownIn()));
     }
@@ -67,6 +70,15 @@ public final class GainModel {
                         : Words.of("gain.meaning", g.knownCells(), g.cells())
                                 + (hasAmounts() ? "" : " " + Words.of("gain.amount.unknown")))
                 .orElse("");
+    }
+
+    /** Where more fuel is needed than the bore can give, a sentence; empty where none is. */
+    String beyondBore() {
+        return beyond().map(b -> Parts.sentence(b.sentence())).orElse("");
+    }
+
+    private Optional<BeyondBore> beyond() {
+        return known().flatMap(g -> BeyondBore.of(session.job().machine(), g));
     }
 
     /** Whether it may be known in a moment. */

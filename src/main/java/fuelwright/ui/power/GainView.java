@@ -19,6 +19,7 @@ public final class GainView extends OverPage {
     private final GainModel model;
     private final GainPane pane;
     private final Label meaning = Parts.text("", "muted");
+    private final VBox beyond = new VBox();
     private final VBox why = new VBox();
     private final HBox choice;
     private final VBox content;
@@ -41,7 +42,8 @@ public final class GainView extends OverPage {
         }
         choice = Parts.choice(new ToggleGroup(), toggles);
         HBox.setHgrow(meaning, Priority.ALWAYS);
-        content = new VBox(12, Parts.row(16, choice, meaning), pane, Parts.text(Words.of("gain.caveat"), "muted"));
+        content = new VBox(
+                12, Parts.row(16, choice, meaning), beyond, pane, Parts.text(Words.of("gain.caveat"), "muted"));
         fill(new StackPane(content, why));
         model.session().themeProperty().addListener((p, old, now) -> show());
         model.session().whenShownOtherwise(this::show);
@@ -69,6 +71,9 @@ public final class GainView extends OverPage {
                 .setAll(Parts.callout(
                         "note", Words.of(model.isWorking() ? "loading.title" : "gain.none"), model.whyNot()));
         meaning.setText(model.meaning());
+        String tooMuch = model.beyondBore();
+        beyond.getChildren().setAll(Parts.callout("check", Words.of("gain.beyond"), tooMuch));
+        Parts.show(beyond, !tooMuch.isEmpty());
         Parts.show(choice, model.hasAmounts());
         map.ifPresent(pane::show);
     }

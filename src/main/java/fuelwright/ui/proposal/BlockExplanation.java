@@ -21,10 +21,17 @@ import java.util.SortedSet;
  * @param changes least and greatest change
  * @param standings how many of each standing
  * @param decisions how many are held and set; empty where none is
+ * @param left what stays lean with the proposal
  * @param cautions those that concern one of the cells
  */
 public record BlockExplanation(
-        String title, String place, String changes, String standings, String decisions, List<Caution> cautions) {
+        String title,
+        String place,
+        String changes,
+        String standings,
+        String decisions,
+        LeftWords left,
+        List<Caution> cautions) {
 
     public BlockExplanation {
         cautions = List.copyOf(cautions);
@@ -49,6 +56,7 @@ public record BlockExplanation(
                         standing(all, Standing.THIN),
                         standing(all, Standing.INFERRED)),
                 held + set == 0 ? "" : Words.of("block.decisions", held, set),
+                LeftWords.of(analysis, cells, shownIn.mixture()),
                 analysis.cautions().stream()
                         .filter(c -> c.cells().stream().anyMatch(cells::contains))
                         .map(c -> c.in(shownIn))

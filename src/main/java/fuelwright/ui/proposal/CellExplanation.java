@@ -31,7 +31,7 @@ import java.util.Optional;
  * @param beforeAfter the table's figure before and after
  * @param steps how the change came about: words, what each adds or takes and the change after it, at last what is proposed
  * @param readings what was read here; empty where nobody rode
- * @param left what stays lean with the proposal; empty where nothing does
+ * @param left what stays lean with the proposal
  * @param next what to do to know more
  * @param decision what the user fixed
  * @param far what is asked about a typed figure; empty where nothing is
@@ -46,7 +46,7 @@ public record CellExplanation(
         String beforeAfter,
         List<Step> steps,
         String readings,
-        String left,
+        LeftWords left,
         String next,
         Optional<Decision.Kind> decision,
         String far,
@@ -55,9 +55,6 @@ public record CellExplanation(
 
     /** A step in words. */
     public record Step(String words, String change) {}
-
-    /** Lean by more than this is said, %. */
-    private static final double SAID_FROM_PERCENT = 0.5;
 
     public CellExplanation {
         steps = List.copyOf(steps);
@@ -83,9 +80,7 @@ public record CellExplanation(
                         .at(cell)
                         .map(m -> readings(m, shownIn.mixture()))
                         .orElse(""),
-                c.leftLeanPercent() > SAID_FROM_PERCENT
-                        ? Words.of("explain.left", Figures.plain(c.leftLeanPercent(), 1))
-                        : "",
+                LeftWords.of(analysis, cell, shownIn.mixture()),
                 next(analysis, c, uncertainty),
                 c.decision().map(Decision::kind),
                 FarFigure.of(c).map(FarFigure::words).orElse(""),

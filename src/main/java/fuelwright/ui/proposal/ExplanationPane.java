@@ -121,6 +121,7 @@ final class ExplanationPane {
         e.decision()
                 .ifPresent(d -> above.getChildren()
                         .add(Parts.label(Words.of(d == Decision.Kind.HELD ? "explain.held" : "explain.set"), "tag")));
+        left(e.left());
         if (!e.far().isEmpty()) {
             above.getChildren().add(Parts.callout("check", Words.of("explain.far"), e.far()));
         }
@@ -129,6 +130,20 @@ final class ExplanationPane {
         e.steps().forEach(s -> steps.getChildren().add(Parts.fact(Parts.capital(s.words()), s.change())));
         below.getChildren().addAll(steps, strip(), readings(e));
         e.cautions().forEach(c -> below.getChildren().add(callout(c)));
+    }
+
+    /** What stays lean stands right below the figure that leaves it so, in the look of its caution. */
+    private void left(LeftWords left) {
+        if (left.level().isPresent()) {
+            Caution.Level level = left.level().get();
+            above.getChildren()
+                    .add(Parts.callout(
+                            level.name().toLowerCase(Locale.ROOT),
+                            level.words() + " · " + Words.of("explain.left.title"),
+                            left.words()));
+        } else if (!left.words().isEmpty()) {
+            above.getChildren().add(Parts.text(left.words(), "strong"));
+        }
     }
 
     private void block(BlockExplanation b) {
@@ -142,6 +157,7 @@ final class ExplanationPane {
         if (!b.decisions().isEmpty()) {
             above.getChildren().add(Parts.label(b.decisions(), "tag"));
         }
+        left(b.left());
         b.cautions().forEach(c -> below.getChildren().add(callout(c)));
     }
 
@@ -168,9 +184,6 @@ final class ExplanationPane {
         VBox part = new VBox(4);
         if (!e.readings().isEmpty()) {
             part.getChildren().add(Parts.text(e.readings(), "muted"));
-        }
-        if (!e.left().isEmpty()) {
-            part.getChildren().add(Parts.text(e.left(), "strong"));
         }
         part.getChildren().add(Parts.text(e.next(), "muted"));
         return part;

@@ -6,6 +6,7 @@ import fuelwright.estimate.Standing;
 import fuelwright.handover.CellLook;
 import fuelwright.handover.RoundEnds;
 import fuelwright.safety.Caution;
+import fuelwright.safety.LeftLean;
 import fuelwright.table.Table;
 import fuelwright.ui.plot.HeatCell;
 import fuelwright.ui.plot.HeatMap;
@@ -20,7 +21,9 @@ import fuelwright.work.Analysis;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /** An analysis as a grid to be drawn. Pure. */
 public final class ProposalMap {
@@ -60,10 +63,14 @@ public final class ProposalMap {
     public static HeatMap of(Analysis analysis, Shown shown, int range, Palette palette) {
         Table table = analysis.proposal().before();
         Set<Integer> stops = stopCells(analysis);
+        Map<Integer, LeftLean> lean = analysis.leftLean().stream()
+                .collect(Collectors.toMap(l -> l.cell().cell(), l -> l));
         RoundEnds span = ends(analysis, shown);
         int decimals = decimals(analysis);
         return TableWords.map(
-                table, cell -> cell(analysis, shown, range, palette, cell, stops.contains(cell), span, decimals));
+                table,
+                cell -> cell(
+                        analysis, shown, range, palette, cell, stops.contains(cell), lean.get(cell), span, decimals));
     }
 
     /** As many as the figures before and after need: a table in whole numbers stays one. */
@@ -81,6 +88,7 @@ public final class ProposalMap {
             Palette palette,
             int cell,
             boolean stop,
+            LeftLean lean,
             RoundEnds span,
             int decimals) {
         CellProposal c = analysis.proposal().cell(cell);
@@ -113,7 +121,7 @@ public final class ProposalMap {
                         diverging.at(c.changePercent() / range),
                         CellLook.strength(c.standing(), uncertainty));
                 figure = CellLook.unknown(c) ? CellLook.UNKNOWN : Figures.signed(c.changePercent(), 1);
-                below = c.decision().isPresent() ? "" : Figures.plusMinus(uncertainty, 1);
+                below = Figures.plusMinus(uncertainty, 1);
         }
         return new HeatCell(
                 figure,
@@ -122,9 +130,9 @@ public final class ProposalMap {
                 weight(c.standing()),
                 c.standing() == Standing.INFERRED,
                 stop,
-                mark(c),
+                mark(c, lean != null),
                 c.highLoad(),
-                words(analysis, cell, stop));
+                words(analysis, cell, stop, lean != null && c.decision().isPresent()));
     }
 
     private static HeatCell.Weight weight(Standing standing) {
@@ -138,15 +146,17 @@ public final class ProposalMap {
         }
     }
 
-    private static HeatCell.Mark mark(CellProposal c) {
+    private static HeatCell.Mark mark(CellProposal c, boolean lean) {
         return c.decision()
                 .map(d -> d.kind() == Decision.Kind.HELD
-                        ? HeatCell.Mark.HELD
-                        : FarFigure.of(c).isPresent() ? HeatCell.Mark.FAR : HeatCell.Mark.SET)
+                        ? lean ? HeatCell.Mark.HELD_LEAN : HeatCell.Mark.HELD
+                        : lean
+                                ? HeatCell.Mark.SET_LEAN
+                                : FarFigure.of(c).isPresent() ? HeatCell.Mark.FAR : HeatCell.Mark.SET)
                 .orElse(HeatCell.Mark.NONE);
     }
 
-    private static String words(Analysis analysis, int cell, boolean stop) {
+    private static String words(Analysis analysis, int cell, boolean stop, boolean lean) {
         CellProposal c = analysis.proposal().cell(cell);
         String place = TableWords.cell(analysis.proposal().before(), cell);
         String change = Figures.signed(c.changePercent(), 1);
@@ -155,14 +165,16 @@ public final class ProposalMap {
                         "proposal.cell." + d.kind().name().toLowerCase(Locale.ROOT),
                         place,
                         change,
-                        c.standing().words()))
+                        c.standing().words(),
+                        Figures.plain(analysis.estimate().uncertaintyPercent(cell), 1)))
                 .orElseGet(() -> Words.of(
                         CellLook.unknown(c) ? "proposal.cell.unknown" : "proposal.cell.words",
                         place,
                         change,
                         Figures.plain(analysis.estimate().uncertaintyPercent(cell), 1),
                         c.standing().words()));
-        String all = FarFigure.of(c).map(f -> text + " " + f.words()).orElse(text);
+        String said = lean ? text + " " + Words.of("proposal.cell.lean", Figures.plain(c.leftLeanPercent(), 1)) : text;
+        String all = FarFigure.of(c).map(f -> said + " " + f.words()).orElse(said);
         return stop ? all + " " + Words.of("proposal.cell.stop") : all;
     }
 

@@ -63,6 +63,7 @@ public final class ProposalView implements StagePane {
     private final ScaleBar bar = new ScaleBar(200);
     private final HBox held = Legend.sign("■", "legend.held");
     private final HBox set = Legend.sign("□", "legend.set");
+    private final HBox lean = Legend.sign("■▾", "legend.leftlean", "strong");
     private final HBox far = Legend.sign("□!", "legend.far", "strong");
     private final Label hidden = Parts.label(Words.of("legend.hidden"), "muted", "small");
     private final ChoiceBox<Integer> ranges = new ChoiceBox<>();
@@ -304,6 +305,7 @@ public final class ProposalView implements StagePane {
         Parts.show(held, kinds.contains(Decision.Kind.HELD));
         Parts.show(set, kinds.contains(Decision.Kind.SET));
         HeatMap map = model.mapProperty().get();
+        Parts.show(lean, map != null && map.cells().stream().anyMatch(HeatCell::isLeftLean));
         Parts.show(far, map != null && map.cells().stream().anyMatch(c -> c.mark() == HeatCell.Mark.FAR));
     }
 
@@ -323,6 +325,7 @@ public final class ProposalView implements StagePane {
                 Legend.sign("━", "legend.highload"),
                 held,
                 set,
+                lean,
                 far,
                 hidden);
     }

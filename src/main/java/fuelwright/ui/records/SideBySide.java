@@ -1,5 +1,6 @@
 package fuelwright.ui.records;
 
+import fuelwright.power.BeyondBore;
 import fuelwright.power.Breathing;
 import fuelwright.ui.power.GainMap;
 import fuelwright.ui.power.GainPane;
@@ -13,6 +14,7 @@ import fuelwright.work.JobsCompared;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.ToggleButton;
@@ -149,6 +151,9 @@ final class SideBySide extends VBox {
                 GainMap.Shown.GAIN,
                 record.stored().orElseThrow().job().machine().displacementCc(),
                 Set.of(),
+                BeyondBore.of(record.stored().orElseThrow().job().machine(), g)
+                        .map(BeyondBore::cells)
+                        .orElse(new TreeSet<>()),
                 palette,
                 model.session().shownIn()));
     }

@@ -7,6 +7,7 @@ import fuelwright.table.Table;
 import fuelwright.ui.session.Mixture;
 import fuelwright.ui.theme.Words;
 import fuelwright.unit.Sentence;
+import fuelwright.work.Analysis;
 import fuelwright.work.MakeTarget;
 import java.util.IdentityHashMap;
 import java.util.List;
@@ -124,8 +125,15 @@ public final class TargetModel {
                 new MakeTarget.Choices(a.getAsDouble(), b.getAsDouble(), c.getAsDouble(), fuel.get());
         Optional<Sentence> wrong = choices.problem();
         problem.set(wrong.map(w -> w.in(model.session().shownIn()) + ".").orElse(""));
-        preview.set(
-                wrong.isPresent() ? null : MakeTarget.of(job.fuelTable().get(), HighLoad.of(job.machine()), choices));
+        preview.set(wrong.isPresent() ? null : MakeTarget.of(job.fuelTable().get(), highLoad(job), choices));
+    }
+
+    /** What the proposal goes by, where there is one. */
+    private HighLoad highLoad(Job job) {
+        Analysis analysis = model.session().analysis();
+        return analysis != null && analysis.job().machine().equals(job.machine())
+                ? analysis.highLoad()
+                : HighLoad.of(job.machine());
     }
 
     private OptionalDouble lambda(StringProperty text) {

@@ -23,6 +23,17 @@ class GainMapTest {
     private static final Axis SPEED = new Axis(Axis.Kind.ENGINE_SPEED, 3000, 6000);
     private static final Axis THROTTLE = new Axis(Axis.Kind.THROTTLE, 50, 100);
 
+    @Test
+    void aCellThatNeedsMoreThanTheBoreCanGiveIsMarkedAndSaysSo() {
+        Breathing gain = gain(Quantity.VOLUMETRIC_EFFICIENCY, 50, 65);
+        HeatCell beyond = cell(gain, GainMap.Shown.GAIN, 3);
+        assertTrue(beyond.below().endsWith(" !"), beyond.below());
+        assertTrue(beyond.words().contains("fuel needed"), beyond.words());
+        assertTrue(beyond.words().endsWith("More than the bore can give."), beyond.words());
+        assertTrue(!cell(gain, GainMap.Shown.GAIN, 0).words().contains("bore"));
+        assertEquals("+30.0", beyond.figure(), "the figure itself stays");
+    }
+
     private static Breathing gain(Quantity quantity, double before, double now) {
         CellNeed known = new CellNeed(0, 0.5, 20);
         return Breathing.measured(
@@ -39,7 +50,14 @@ class GainMapTest {
     }
 
     private static HeatCell cell(Breathing gain, GainMap.Shown shown, int cell) {
-        return GainMap.of(gain, shown, OptionalDouble.of(600), Set.of(2), Theme.LIGHT.palette(), Units.CANONICAL)
+        return GainMap.of(
+                        gain,
+                        shown,
+                        OptionalDouble.of(600),
+                        Set.of(2),
+                        Set.of(3),
+                        Theme.LIGHT.palette(),
+                        Units.CANONICAL)
                 .map()
                 .cells()
                 .get(cell);

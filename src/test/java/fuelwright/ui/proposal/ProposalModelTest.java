@@ -74,13 +74,79 @@ class ProposalModelTest {
     }
 
     @Test
-    void aCellSetByHandIsNotUncertain() {
+    void aCellSetByHandKeepsWhatIsKnownOfItsNeed() {
         session.cellProperty().set(100);
+        String before = model.mapProperty().get().cells().get(100).below();
         model.set("-20 %");
         HeatCell drawn = model.mapProperty().get().cells().get(100);
-        assertEquals("", drawn.below());
-        assertFalse(drawn.words().contains("plus or minus"), drawn.words());
-        assertEquals("", model.explanationProperty().get().uncertainty());
+        assertTrue(before.startsWith("±"), before);
+        assertEquals(before, drawn.below());
+        assertTrue(drawn.words().contains("set by hand"), drawn.words());
+        assertEquals("", model.explanationProperty().get().uncertainty(), "the user isn't uncertain");
+    }
+
+    @Test
+    void whatAHandLeavesLeanIsSaidAtOnceAtTheLevelOfItsCaution() {
+        int high = cell(true, false);
+        session.cellProperty().set(high);
+        model.set("-20 %");
+        LeftWords stop = model.explanationProperty().get().left();
+        assertEquals(Optional.of(Caution.Level.STOP), stop.level());
+        assertTrue(stop.words().startsWith("Stays "), stop.words());
+        assertTrue(stop.words().contains("lean: λ") && stop.words().contains(" for 0."), stop.words());
+        assertTrue(stop.words().endsWith("at high load beyond the lean limit."), stop.words());
+        HeatCell drawn = model.mapProperty().get().cells().get(high);
+        assertEquals(HeatCell.Mark.SET_LEAN, drawn.mark());
+        assertTrue(drawn.words().contains("lean"), drawn.words());
+        session.afrProperty().set(true);
+        assertTrue(model.explanationProperty().get().left().words().contains("AFR"));
+    }
+
+    @Test
+    void besideHighLoadItIsAStopTooAndFarFromItACheckOrASentence() {
+        session.cellProperty().set(cell(false, true));
+        model.set("-20 %");
+        LeftWords beside = model.explanationProperty().get().left();
+        assertEquals(Optional.of(Caution.Level.STOP), beside.level());
+        assertTrue(beside.words().contains("at the edge of high load"), beside.words());
+        int light = cell(false, false);
+        session.cellProperty().set(light);
+        model.set("-25 %");
+        assertEquals(
+                Optional.of(Caution.Level.CHECK),
+                model.explanationProperty().get().left().level());
+        model.set("-5 %");
+        LeftWords little = model.explanationProperty().get().left();
+        assertEquals(Optional.empty(), little.level());
+        assertTrue(little.words().startsWith("Stays "), little.words());
+        assertEquals(
+                HeatCell.Mark.SET, model.mapProperty().get().cells().get(light).mark());
+        model.set("+20 %");
+        assertEquals("", model.explanationProperty().get().left().words());
+    }
+
+    @Test
+    void ofSeveralCellsTheWorstIsSaid() {
+        selectBlock();
+        model.set("-20 %");
+        LeftWords left = model.blockProperty().get().left();
+        assertTrue(left.level().isPresent());
+        assertTrue(left.words().contains("of them stay lean. The worst: Stays "), left.words());
+    }
+
+    /** A cell that needs about what it has. */
+    private int cell(boolean high, boolean beside) {
+        var loads = session.analysis().cellLoads();
+        for (int c = 0; c < table.cells(); c++) {
+            double needed = session.analysis().proposal().cell(c).neededFactor();
+            if (session.analysis().proposal().cell(c).highLoad() == high
+                    && loads.isHigh(c) == high
+                    && loads.isBeside(c) == beside
+                    && Math.abs(needed - 1.01) < 0.03) {
+                return c;
+            }
+        }
+        throw new AssertionError("no such cell");
     }
 
     @Test
