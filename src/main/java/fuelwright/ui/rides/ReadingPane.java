@@ -56,7 +56,7 @@ final class ReadingPane {
         roles.getStyleClass().addAll("compact", "role-choice");
         roles.setMaxWidth(Double.MAX_VALUE);
         roles.setAccessibleText(Words.of("rides.role.words", channel.heading(), WORDS.toString(channel.role())));
-        roles.setOnAction(e -> model.role(channel, roles.getValue()));
+        Parts.takeWhenClosed(roles, channel.role(), role -> model.role(channel, role));
         HBox.setHgrow(roles, Priority.ALWAYS);
         Label sure = Parts.label(
                 Words.of("rides.confidence." + channel.confidence().name().toLowerCase(Locale.ROOT)), "small");

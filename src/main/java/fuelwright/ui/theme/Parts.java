@@ -1,6 +1,8 @@
 package fuelwright.ui.theme;
 
 import java.util.List;
+import java.util.Locale;
+import java.util.function.Consumer;
 import java.util.regex.Pattern;
 import javafx.beans.binding.Bindings;
 import javafx.beans.property.ReadOnlyStringWrapper;
@@ -12,10 +14,13 @@ import javafx.geometry.Pos;
 import javafx.geometry.VPos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
+import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
@@ -151,6 +156,43 @@ public final class Parts {
             label.setMinWidth(Region.USE_PREF_SIZE);
         }
         return label;
+    }
+
+    /**
+     * A list whose entry counts when it is closed again: going through it by keys changes nothing on the way, Escape leaves it as it was. A letter
+     * typed goes to the next entry that begins with it.
+     */
+    public static <T> void takeWhenClosed(ComboBox<T> box, T now, Consumer<T> take) {
+        Runnable taken = () -> {
+            if (!box.isShowing() && box.getValue() != null && !box.getValue().equals(now)) {
+                take.accept(box.getValue());
+            }
+        };
+        box.setOnAction(e -> taken.run());
+        box.setOnHidden(e -> taken.run());
+        box.addEventFilter(KeyEvent.KEY_PRESSED, e -> {
+            if (e.getCode() == KeyCode.ESCAPE) {
+                box.setValue(now);
+            }
+        });
+        box.addEventHandler(KeyEvent.KEY_TYPED, e -> {
+            String typed = e.getCharacter().toLowerCase(Locale.ROOT);
+            if (typed.isBlank() || !Character.isLetter(typed.charAt(0)) || e.isShortcutDown() || e.isAltDown()) {
+                return;
+            }
+            box.show();
+            int entries = box.getItems().size();
+            int from = Math.max(-1, box.getSelectionModel().getSelectedIndex());
+            for (int step = 1; step <= entries; step++) {
+                int next = (from + step) % entries;
+                String words = box.getConverter().toString(box.getItems().get(next));
+                if (words.toLowerCase(Locale.ROOT).startsWith(typed)) {
+                    box.getSelectionModel().select(next);
+                    break;
+                }
+            }
+            e.consume();
+        });
     }
 
     /** A message in a frame: a heading line and what it is about. */

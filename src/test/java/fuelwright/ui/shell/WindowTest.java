@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fuelwright.issue.Issue;
 import fuelwright.job.FirstStart;
+import fuelwright.ride.Role;
 import fuelwright.ui.FixtureServices;
 import fuelwright.ui.WindowApp;
 import fuelwright.ui.plot.HeatGrid;
@@ -28,7 +29,9 @@ import javafx.application.Application;
 import javafx.geometry.Point2D;
 import javafx.scene.Node;
 import javafx.scene.control.CheckBox;
+import javafx.scene.control.ComboBox;
 import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -446,6 +449,26 @@ class WindowTest {
         robot.clickOn(grid.localToScreen(grid.middleOf(30)));
         assertFalse(robot.lookup("#tables-edit-fill").query().isDisabled());
         assertTrue(robot.lookup("#tables-edit-corners").query().isDisabled());
+    }
+
+    @Test
+    void aLetterGoesToTheNextMeaningOfAColumnThatBeginsWithIt(FxRobot robot) {
+        robot.clickOn("#rail-3");
+        ComboBox<?> roles = robot.lookup(".role-choice")
+                .match(n -> n.isVisible() && !n.getStyleClass().contains("unit-choice"))
+                .queryAs(ComboBox.class);
+        onWindow(roles::requestFocus);
+        Object before = roles.getValue();
+        KeyEvent letter = new KeyEvent(KeyEvent.KEY_TYPED, "t", "", KeyCode.UNDEFINED, false, false, false, false);
+        KeyEvent escape = new KeyEvent(KeyEvent.KEY_PRESSED, "", "", KeyCode.ESCAPE, false, false, false, false);
+        onWindow(() -> {
+            roles.fireEvent(letter);
+            assertTrue(roles.isShowing());
+            assertTrue(Set.of(Role.THROTTLE, Role.TORQUE).contains(roles.getValue()), "a role in t");
+            roles.fireEvent(escape);
+            roles.hide();
+        });
+        assertEquals(before, roles.getValue());
     }
 
     @Test
