@@ -68,6 +68,11 @@ final class QuestionPane {
         }
         answers.getChildren()
                 .addAll(Parts.button("question.open", () -> AskFiles.choose(box, session::open), "compact"));
+        Button leave = Parts.button("question.leave", question::leaveOut, "compact");
+        leave.setText(Words.of("question.leave", rides.size()));
+        leave.setAccessibleText(leave.getText());
+        leave.setId("question-leave");
+        answers.getChildren().add(leave);
         asked.getChildren().add(answers);
         box.getChildren().add(asked);
     }

@@ -61,8 +61,9 @@ public final class RefusedLogs {
         session.issues().removeIf(i -> i.file().equals(log.name()));
     }
 
-    void clear() {
-        all.clear();
+    /** Those of another job. */
+    void show(List<Refused> logs) {
+        all.setAll(logs);
     }
 
     /** Reads a log again with more said about it; what was said is remembered for logs with the same headings where it helped. */

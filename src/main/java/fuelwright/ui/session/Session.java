@@ -6,6 +6,7 @@ import fuelwright.job.JobRide;
 import fuelwright.ride.Ride;
 import fuelwright.ride.RideOptions;
 import fuelwright.safety.Caution;
+import fuelwright.table.Unsaid;
 import fuelwright.ui.theme.Measures;
 import fuelwright.ui.theme.TextSize;
 import fuelwright.ui.theme.Theme;
@@ -16,8 +17,11 @@ import fuelwright.work.StateFolder;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
 import javafx.beans.property.BooleanProperty;
@@ -51,6 +55,10 @@ public final class Session {
     private final UnsaidTables unsaid;
     private final JobDesk desk;
     private final History<Job> history = new History<>(Job.empty());
+    /** By the line of the job that it waits beside. */
+    private final Map<Integer, Beside> beside = new HashMap<>();
+
+    private BiConsumer<Job, Runnable> border = (other, step) -> step.run();
     private Job sample;
     private final ReadOnlyObjectWrapper<Job> job = new ReadOnlyObjectWrapper<>(history.now());
     private final ReadOnlyBooleanWrapper canUndo = new ReadOnlyBooleanWrapper();
@@ -108,6 +116,8 @@ public final class Session {
                     start(value);
                 } else {
                     if (before == null) {
+                        setAside();
+                        question.begin(false);
                         another(value);
                         desk.begin();
                     } else {
@@ -137,10 +147,40 @@ public final class Session {
     /** Shows another job in place of this one; one step of undo. */
     void replace(Job other) {
         selection.clear();
+        setAside();
         question.begin(true);
-        refused.clear();
-        unsaid.clear();
         another(other);
+    }
+
+    /**
+     * What waits beside a job and belongs to no other.
+     *
+     * @param refused logs
+     * @param unsaid tables
+     */
+    private record Beside(TableQuestion.State question, List<RefusedLogs.Refused> refused, List<Unsaid> unsaid) {}
+
+    private Beside beside() {
+        return new Beside(question.state(), List.copyOf(refused.all()), List.copyOf(unsaid.all()));
+    }
+
+    /** Puts what waits beside the job out of the way of the one that comes now. */
+    private void setAside() {
+        beside.put(history.line(), beside());
+        refused.show(List.of());
+        unsaid.show(List.of());
+    }
+
+    /** What waits beside the job that is shown again. */
+    private void bringBack() {
+        Beside waiting = beside.get(history.line());
+        if (waiting == null) {
+            question.begin(false);
+            return;
+        }
+        question.bring(waiting.question());
+        refused.show(waiting.refused());
+        unsaid.show(waiting.unsaid());
     }
 
     /** Reads files, each as what it is, and puts them into the job; a job file takes the job's place. */
@@ -195,7 +235,12 @@ public final class Session {
             notices.all().add(Issue.warning("", 0, 0, Words.of("open.sample"), Words.of("open.sample.todo")));
             selection.clear();
             base = ownMachine(base);
+            List<RefusedLogs.Refused> logs = List.copyOf(refused.all());
+            List<Unsaid> tables = List.copyOf(unsaid.all());
+            setAside();
             question.begin(false);
+            refused.show(logs);
+            unsaid.show(tables);
         }
         addTo(base, withoutTwins(base, found));
     }
@@ -224,7 +269,11 @@ public final class Session {
         Job before = job();
         List<Ride> waited = found.hasFuelTable() ? question.take() : List.of();
         Opened.Added added = now.addTo(base, question.handed(), waited);
-        edit(job -> added.job());
+        if (base == before) {
+            edit(job -> added.job());
+        } else {
+            another(added.job());
+        }
         question.answered(before, waited, question.other());
         if (found.hasFuelTable()) {
             question.opened(added.job().fuelTable().orElseThrow());
@@ -278,9 +327,8 @@ public final class Session {
         errand.cancel("", "open");
         notices.all().clear();
         selection.clear();
+        setAside();
         question.begin(false);
-        refused.clear();
-        unsaid.clear();
         another(Job.empty());
         desk.begin();
         stage.set(Stage.MACHINE);
@@ -304,19 +352,37 @@ public final class Session {
     }
 
     public void undo() {
-        step(history::undo, "change.back");
+        asked(history.otherBefore(), () -> step(history::undo, "change.back"));
     }
 
     public void redo() {
-        step(history::redo, "change.again");
+        asked(history.otherAfter(), () -> step(history::redo, "change.again"));
+    }
+
+    /** Takes a step; where it leaves the job for another one, that is asked first. */
+    private void asked(Optional<Job> other, Runnable step) {
+        if (other.isPresent() && !job().equals(Job.empty())) {
+            border.accept(other.get(), step);
+        } else {
+            step.run();
+        }
+    }
+
+    /** @param ask told to which other job undo or redo would go, and runs the step, now, later or never */
+    public void askAtBorder(BiConsumer<Job, Runnable> ask) {
+        border = ask;
     }
 
     private void step(Runnable step, String key) {
         Job before = history.now();
         int line = history.line();
+        Beside waiting = beside();
         step.run();
-        question.stepped(before, history.now());
-        if (history.line() != line) {
+        if (history.line() == line) {
+            question.stepped(before, history.now());
+        } else {
+            beside.put(line, waiting);
+            bringBack();
             // Another job is shown: saving must not write it into this one's file.
             desk.leave();
         }

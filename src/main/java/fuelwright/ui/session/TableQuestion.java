@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 
@@ -40,6 +41,9 @@ public final class TableQuestion {
      * @param other what was asked about
      */
     private record Given(Job before, Job after, List<Ride> rides, Other other) {}
+
+    /** What is asked, and what waits for the answer: it belongs to one job and to no other. */
+    record State(List<Ride> waiting, List<Given> given, Other other, Analysis handed, Table firstRide, Table opened) {}
 
     private final Session session;
     private final List<Given> given = new ArrayList<>();
@@ -74,6 +78,36 @@ public final class TableQuestion {
         left(fromFile ? Other.PROPOSED : null, null, null);
         waiting.set(List.of());
         given.clear();
+    }
+
+    /** What is asked now, to be asked again when its job is shown again. */
+    State state() {
+        return new State(waiting.get(), List.copyOf(given), other, handed, firstRide, opened);
+    }
+
+    /** The job that this was asked of is shown again. */
+    void bring(State state) {
+        other = state.other();
+        handed = state.handed();
+        firstRide = state.firstRide();
+        opened = state.opened();
+        given.clear();
+        given.addAll(state.given());
+        waiting.set(state.waiting());
+    }
+
+    /** The rides that wait don't come into the job. */
+    public void leaveOut() {
+        List<Ride> rides = take();
+        if (!rides.isEmpty()) {
+            unsay();
+            session.say(Words.of(
+                    "question.left", rides.stream().map(Ride::name).collect(Collectors.joining(", ")), rides.size()));
+        }
+    }
+
+    private void unsay() {
+        session.issues().removeIf(i -> i.todo().equals(Words.of("question.waiting.todo")));
     }
 
     /** A fuel table was opened: it is the newest, and nobody has to be asked whether new rides were made with it. */
@@ -236,7 +270,7 @@ public final class TableQuestion {
             job = job.withRide(new JobRide(ride, madeWith));
         }
         Job all = job;
-        session.issues().removeIf(i -> i.todo().equals(Words.of("question.waiting.todo")));
+        unsay();
         session.edit(old -> all);
         answered(before, rides, asked);
     }
