@@ -188,6 +188,7 @@ public final class Analyse {
         RatioUntold.of(job).ifPresent(cautions::add);
         DeadTimeUntold.of(job).ifPresent(cautions::add);
         ScreensOff.of(job).ifPresent(cautions::add);
+        cautions.addAll(RidesLeftOut.of(job));
         cautions.sort(Comparator.comparing(Caution::level));
         Analysis analysis = new Analysis(
                 job,
