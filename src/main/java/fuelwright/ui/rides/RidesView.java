@@ -64,6 +64,7 @@ public final class RidesView implements StagePane {
                 .addAll(
                         new RefusedPane(model.session().refused()).node(),
                         new QuestionPane(model.session()).node(),
+                        new LacksPane(model.session()).node(),
                         either);
         root.getStyleClass().add("work");
         explanation = new ChannelsPane(model).node();

@@ -5,6 +5,7 @@ import fuelwright.job.Job;
 import fuelwright.job.JobRide;
 import fuelwright.ride.Ride;
 import fuelwright.ride.RideOptions;
+import fuelwright.ride.Role;
 import fuelwright.safety.Caution;
 import fuelwright.table.Unsaid;
 import fuelwright.ui.theme.Measures;
@@ -13,6 +14,7 @@ import fuelwright.ui.theme.Theme;
 import fuelwright.ui.theme.Words;
 import fuelwright.work.Analysis;
 import fuelwright.work.OpenRide;
+import fuelwright.work.RideNeeds;
 import fuelwright.work.StateFolder;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -21,9 +23,11 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.IntegerProperty;
 import javafx.beans.property.ObjectProperty;
@@ -197,11 +201,12 @@ public final class Session {
     void open(List<Path> files, List<Issue> said) {
         ToldRatios told = ToldRatios.of(job(), book);
         boolean tables = stage.get() == Stage.TABLES;
+        Set<Role> needed = RideNeeds.of(job());
         errand.run(
                 "open",
                 Duration.ZERO,
                 Words.of("doing.reading"),
-                (p, c) -> Opened.read(files, tables, told, services, p, c),
+                (p, c) -> Opened.read(files, tables, told, needed, services, p, c),
                 found -> {
                     put(found, RideOptions.defaults());
                     notices.all().addAll(said);
@@ -285,6 +290,13 @@ public final class Session {
                     "", 0, 0, Words.of("question.waiting", found.rides().size()), Words.of("question.waiting.todo"))));
         }
         notices.add(added.issues());
+        List<Ride> came = found.rides();
+        RideNeeds.leftOut(job()).stream()
+                .map(JobRide::ride)
+                .filter(came::contains)
+                .forEach(ride -> notices.all()
+                        .add(Issue.warning(
+                                ride.name(), 0, 0, Words.of("rides.useless"), Words.of("rides.useless.todo"))));
     }
 
     /** Logs that can be read once more is said about them. */
@@ -406,12 +418,22 @@ public final class Session {
 
     private void publish() {
         Job now = history.now();
+        forgetRidesThatWent(job.get(), now);
         selection.keepWithin(now.fuelTable().map(fuelwright.table.Table::cells).orElse(0));
         canUndo.set(history.canUndo());
         canRedo.set(history.canRedo());
         job.set(now);
         desk.follow(now);
         findings.follow(now);
+    }
+
+    /** What was said of a ride goes with it. */
+    private void forgetRidesThatWent(Job before, Job now) {
+        Set<String> there = now.rides().stream().map(r -> r.ride().name()).collect(Collectors.toSet());
+        before.rides().stream()
+                .map(r -> r.ride().name())
+                .filter(name -> !there.contains(name))
+                .forEach(name -> notices.all().removeIf(i -> i.file().equals(name)));
     }
 
     /**

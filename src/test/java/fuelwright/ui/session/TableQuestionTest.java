@@ -265,7 +265,10 @@ class TableQuestionTest {
     void refusedLogsStayWithTheirJobToo() throws IOException {
         session.refused()
                 .add(List.of(new RefusedLogs.Refused(
-                        folder.resolve("odd.csv"), fuelwright.ride.RideOptions.defaults(), List.of("a", "b"), "")));
+                        folder.resolve("odd.csv"),
+                        fuelwright.ride.RideOptions.defaults(),
+                        new fuelwright.ride.LogColumns(List.of(), List.of()),
+                        "")));
         session.startNew();
         assertEquals(List.of(), session.refused().all());
         session.undo();

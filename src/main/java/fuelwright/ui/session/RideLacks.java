@@ -1,0 +1,98 @@
+package fuelwright.ui.session;
+
+import fuelwright.job.Job;
+import fuelwright.job.JobRide;
+import fuelwright.ride.Channel;
+import fuelwright.ride.ColumnLooks;
+import fuelwright.ride.LogColumn;
+import fuelwright.ride.Ride;
+import fuelwright.ride.RideOptions;
+import fuelwright.ride.Role;
+import fuelwright.screen.Screen;
+import fuelwright.work.RideNeeds;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** What rides of a job lack although one of their columns, of which nothing is known, may be it. */
+public final class RideLacks {
+
+    /** A screen and the channel that it goes by. */
+    private record Need(Screen screen, Role role) {}
+
+    private static final List<Need> NEEDS =
+            List.of(new Need(Screen.TOO_COLD, Role.COOLANT), new Need(Screen.THROTTLE_MOVING, Role.THROTTLE));
+
+    /**
+     * A screen that lacks its channel on a ride, and the column that looks like it.
+     *
+     * @param column its figures as they stand in the file
+     */
+    public record Doubt(Ride ride, Screen screen, Role role, LogColumn column) {}
+
+    /**
+     * Roles that a ride needs and hasn't got.
+     *
+     * @param roles the mixture stands as lambda
+     * @param columns of which nothing is known
+     */
+    public record Lack(Ride ride, List<Role> roles, List<LogColumn> columns) {}
+
+    private RideLacks() {}
+
+    /** Columns of which nothing is known and nothing was said. */
+    private static List<LogColumn> unknown(Ride ride, RideOptions said) {
+        return ride.channels().stream()
+                .filter(c -> c.role() == Role.OTHER)
+                .filter(c -> !said.roles().containsKey(c.heading()))
+                .filter(RideLacks::hasFigures)
+                .map(LogColumn::of)
+                .toList();
+    }
+
+    private static boolean hasFigures(Channel channel) {
+        return !LogColumn.of(channel).examples().isEmpty();
+    }
+
+    /** Rides of which nothing counts until more is said, the ones first that came first. */
+    public static List<Lack> lacks(Session session) {
+        Job job = session.job();
+        List<Lack> all = new ArrayList<>();
+        for (JobRide each : job.rides()) {
+            Ride ride = each.ride();
+            List<Role> missing = RideNeeds.missing(job, ride).stream()
+                    .filter(r -> !r.isMixture()
+                            || ride.channels().stream().noneMatch(c -> c.role().isMixture()))
+                    .toList();
+            List<LogColumn> columns = ride.channels().stream()
+                    .filter(c -> c.role() == Role.OTHER && hasFigures(c))
+                    .map(LogColumn::of)
+                    .toList();
+            if (!missing.isEmpty() && !columns.isEmpty() && session.reading().canBeRead(ride)) {
+                all.add(new Lack(ride, missing, columns));
+            }
+        }
+        return all;
+    }
+
+    /** Screens that could work if a column is what it looks like; one for each ride and screen. */
+    public static List<Doubt> doubts(Session session) {
+        Job job = session.job();
+        List<Doubt> doubts = new ArrayList<>();
+        for (JobRide each : job.rides()) {
+            Ride ride = each.ride();
+            for (Need need : NEEDS) {
+                boolean lacks = job.screens().isOn(need.screen())
+                        && ride.channel(need.role()).isEmpty()
+                        && !RideNeeds.missing(job, ride).contains(need.role())
+                        && session.reading().canBeRead(ride);
+                Optional<LogColumn> like = lacks
+                        ? ColumnLooks.best(
+                                need.role(), unknown(ride, session.reading().options(ride)))
+                        : Optional.empty();
+                like.ifPresent(column -> doubts.add(new Doubt(ride, need.screen(), need.role(), column)));
+            }
+        }
+        return doubts;
+    }
+}
