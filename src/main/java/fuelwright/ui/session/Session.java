@@ -8,6 +8,7 @@ import fuelwright.ride.RideOptions;
 import fuelwright.ride.Role;
 import fuelwright.safety.Caution;
 import fuelwright.table.Unsaid;
+import fuelwright.ui.theme.AskFiles;
 import fuelwright.ui.theme.Measures;
 import fuelwright.ui.theme.TextSize;
 import fuelwright.ui.theme.Theme;
@@ -189,6 +190,7 @@ public final class Session {
 
     /** Reads files, each as what it is, and puts them into the job; a job file takes the job's place. */
     public void open(List<Path> files) {
+        files.stream().findFirst().ifPresent(AskFiles::startIn);
         Optional<Path> saved = files.stream().filter(JobDesk::isJob).findFirst();
         if (saved.isPresent()) {
             desk.open(saved.get(), files.stream().filter(f -> !JobDesk.isJob(f)).toList());

@@ -2,6 +2,7 @@ package fuelwright.ui.shell;
 
 import fuelwright.job.Job;
 import fuelwright.ui.session.JobDesk;
+import fuelwright.ui.session.Runner;
 import fuelwright.ui.session.Session;
 import fuelwright.ui.theme.AskFiles;
 import fuelwright.ui.theme.Words;
@@ -32,6 +33,8 @@ final class JobActions {
         STAY
     }
 
+    private static final String FOLDER = "folder";
+
     private final Session session;
     private final JobDesk desk;
     private final Node owner;
@@ -56,9 +59,28 @@ final class JobActions {
                         "job.back.go",
                         "job.back.unsaved")
                 : other -> question.apply("job.back.title");
+        startFolder();
         desk.askForLogs(this::locate);
         desk.askBeforeAnother(other -> inPlace("job.other.title", other));
         session.askAtBorder((other, go) -> answered(atBorder.apply(other), go));
+    }
+
+    /** Dialogues start where they were left, else beside the job that was opened last. */
+    private void startFolder() {
+        session.state()
+                .get(FOLDER)
+                .map(Path::of)
+                .or(() -> desk.recent().stream().findFirst())
+                .ifPresent(AskFiles::startIn);
+        AskFiles.onStart(folder -> session.look(
+                Runner.LOOK + "-folder",
+                (p, c) -> {
+                    session.state().put(FOLDER, folder.toString());
+                    return folder;
+                },
+                kept -> {
+                    // nobody waits for it
+                }));
     }
 
     /** Asks for a log that isn't where it was. */

@@ -98,6 +98,26 @@ class JobDeskTest {
         later.close();
     }
 
+    @Test
+    void aJobsFileHasItsEndingOnce() {
+        session = start();
+        session.openSample();
+        session.edit(job -> job.withRides(List.of()));
+        session.desk().saveAs(folder.resolve("mine.fwjob.FWJOB"), done -> {});
+        assertEquals(
+                "mine.fwjob",
+                session.desk().fileProperty().get().orElseThrow().getFileName().toString());
+        assertEquals("my bike.fwjob", SaveJob.fileName("my bike.fwjob"));
+    }
+
+    @Test
+    void dialoguesStartWhereTheLastFileWas() throws Exception {
+        session = start();
+        Path elsewhere = Files.createDirectories(folder.resolve("logs"));
+        session.open(List.of(Files.writeString(elsewhere.resolve("r.csv"), "time [s],rpm\n0,1000\n")));
+        assertEquals(Optional.of(elsewhere.toAbsolutePath()), fuelwright.ui.theme.AskFiles.start());
+    }
+
     /** A job whose log is remembered by its place only. */
     private Path jobWithLogOutside(Path log) throws Exception {
         Files.copy(Path.of("sample-logs/dyno-pull.csv"), log);
