@@ -39,6 +39,7 @@ public final class TablesView implements StagePane {
     private final CurvesPlot curves;
     private final SurfacePlot surface;
     private final VBox root;
+    private final Node unsaid;
     private final VBox facts = new VBox(12);
     private final Node explanation = Parts.scroll(facts);
     private EditPane edit;
@@ -64,13 +65,8 @@ public final class TablesView implements StagePane {
         }
         VBox.setVgrow(place, Priority.ALWAYS);
         Label below = new Label(Words.of("tables.below"));
-        root = new VBox(
-                12,
-                Parts.heading(new Label(Words.of("tables.title")), below),
-                toolbar(),
-                new UnsaidPane(model.session().unsaid()).node(),
-                place,
-                bar);
+        unsaid = new UnsaidPane(model.session().unsaid()).node();
+        root = new VBox(12, Parts.heading(new Label(Words.of("tables.title")), below), toolbar(), unsaid, place, bar);
         root.getStyleClass().add("work");
         facts.getStyleClass().add("explanation-inner");
         model.mapProperty().addListener((p, old, now) -> scale());
@@ -409,6 +405,10 @@ public final class TablesView implements StagePane {
 
     @Override
     public Node first() {
+        return Parts.firstIn(unsaid).orElseGet(this::table);
+    }
+
+    private Node table() {
         switch (model.formProperty().get()) {
             case CURVES:
                 return curves;

@@ -1,6 +1,7 @@
 package fuelwright.ui.theme;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.regex.Pattern;
 import javafx.beans.binding.Bindings;
 import javafx.beans.property.ReadOnlyStringWrapper;
@@ -11,6 +12,7 @@ import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.geometry.VPos;
 import javafx.scene.Node;
+import javafx.scene.Parent;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
@@ -65,6 +67,22 @@ public final class Parts {
         button.setAccessibleText(Words.of(key));
         button.setMinWidth(Region.USE_PREF_SIZE);
         return button;
+    }
+
+    /** What takes the keyboard first in a node that is shown; empty where it isn't, or nothing does. */
+    public static Optional<Node> firstIn(Node node) {
+        if (!node.isVisible() || node.isDisabled()) {
+            return Optional.empty();
+        }
+        if (node.isFocusTraversable()) {
+            return Optional.of(node);
+        }
+        return node instanceof Parent parent
+                ? parent.getChildrenUnmodifiable().stream()
+                        .map(Parts::firstIn)
+                        .flatMap(Optional::stream)
+                        .findFirst()
+                : Optional.empty();
     }
 
     /** Toggles of which exactly one is on. */
