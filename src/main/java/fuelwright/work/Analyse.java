@@ -189,6 +189,7 @@ public final class Analyse {
         DeadTimeUntold.of(job).ifPresent(cautions::add);
         ScreensOff.of(job).ifPresent(cautions::add);
         cautions.addAll(RidesLeftOut.of(job));
+        RoadSpeedDoubt.of(fit.nextRide).ifPresent(cautions::add);
         cautions.sort(Comparator.comparing(Caution::level));
         Analysis analysis = new Analysis(
                 job,
