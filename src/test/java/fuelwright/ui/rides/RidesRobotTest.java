@@ -256,7 +256,7 @@ class RidesRobotTest {
         press(robot, "Leave them out");
         assertTrue(isOnThePage(robot), "after rides were left out");
         open(robot, log("five.csv", "lambda", 1.01));
-        press(robot, "The fuel table of this job");
+        press(robot, "#question-same");
         assertTrue(isOnThePage(robot), "after a table was said");
     }
 

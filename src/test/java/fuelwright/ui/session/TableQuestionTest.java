@@ -166,6 +166,9 @@ class TableQuestionTest {
         session.open(List.of(log("ride-2.csv")));
         assertEquals(1, session.question().waitingProperty().get().size(), "the same log again");
         assertEquals(TableQuestion.Other.HANDED, session.question().other());
+        String words = session.question().otherWords();
+        assertTrue(
+                words.matches("table 2: the corrected one that was handed over \\(\\d+ \\w+, \\d\\d:\\d\\d\\)"), words);
         session.question().madeWithOther();
         assertFalse(said().contains("waits"), said());
         assertEquals(List.of(Optional.of(fuel), Optional.empty()), tables());
@@ -337,6 +340,11 @@ class TableQuestionTest {
         assertEquals(2, earlier.size());
         assertTrue(AnotherTable.sameFigures(corrected, earlier.get(0)));
         assertEquals(List.of("ride-2.csv"), session.question().ridesWith(earlier.get(0)));
+        assertEquals("table 2 (ridden in ride-2.csv)", session.question().words(earlier.get(0)));
+        assertEquals("table 1 (ridden in ride-1.csv)", session.question().words(earlier.get(1)));
+        assertEquals(
+                "table 3, the fuel table of this job (no ride yet)",
+                session.question().words(session.job().fuelTable().orElseThrow()));
         session.question().madeWithEarlier(earlier.get(0));
         assertEquals(3, session.job().rides().size());
         assertTrue(AnotherTable.sameFigures(
