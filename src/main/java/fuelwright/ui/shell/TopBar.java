@@ -58,7 +58,7 @@ final class TopBar extends HBox {
         file.setMinWidth(USE_PREF_SIZE);
         file.setId("top-job");
         List<MenuItem> always = List.of(item("top.new", begin), item("top.open", open), item("top.save", save));
-        MenuButton recent = new MenuButton();
+        MenuButton recent = new MenuButton(Words.of("top.recent.short"));
         recent.getStyleClass().add("compact");
         recent.setId("top-recent");
         recent.setAccessibleText(Words.of("top.recent"));
