@@ -298,6 +298,23 @@ public final class JobDesk {
         settled(session.job());
     }
 
+    /**
+     * A job's file, and what of it is saved there.
+     *
+     * @param saved the job as it was saved last
+     */
+    record State(Optional<Path> file, Job saved) {}
+
+    State state() {
+        return new State(file.get(), saved);
+    }
+
+    /** The job that this was of is shown again. */
+    void bring(State state) {
+        belongsTo(state.file());
+        saved = state.saved();
+    }
+
     /** Another job is shown than the one that the file is of. */
     void leave() {
         belongsTo(Optional.empty());

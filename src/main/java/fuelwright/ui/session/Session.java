@@ -158,15 +158,16 @@ public final class Session {
     }
 
     /**
-     * What waits beside a job and belongs to no other.
+     * What is beside a job and belongs to no other: its file, and what waits.
      *
      * @param refused logs
      * @param unsaid tables
      */
-    private record Beside(TableQuestion.State question, List<RefusedLogs.Refused> refused, List<Unsaid> unsaid) {}
+    private record Beside(
+            JobDesk.State desk, TableQuestion.State question, List<RefusedLogs.Refused> refused, List<Unsaid> unsaid) {}
 
     private Beside beside() {
-        return new Beside(question.state(), List.copyOf(refused.all()), List.copyOf(unsaid.all()));
+        return new Beside(desk.state(), question.state(), List.copyOf(refused.all()), List.copyOf(unsaid.all()));
     }
 
     /** Puts what waits beside the job out of the way of the one that comes now. */
@@ -181,8 +182,13 @@ public final class Session {
         Beside waiting = beside.get(history.line());
         if (waiting == null) {
             question.begin(false);
+            refused.show(List.of());
+            unsaid.show(List.of());
+            // Another job is shown: saving must not write it into this one's file.
+            desk.leave();
             return;
         }
+        desk.bring(waiting.desk());
         question.bring(waiting.question());
         refused.show(waiting.refused());
         unsaid.show(waiting.unsaid());
@@ -280,6 +286,7 @@ public final class Session {
             edit(job -> added.job());
         } else {
             another(added.job());
+            desk.leave();
         }
         question.answered(before, waited, question.other());
         if (found.hasFuelTable()) {
@@ -397,8 +404,6 @@ public final class Session {
         } else {
             beside.put(line, waiting);
             bringBack();
-            // Another job is shown: saving must not write it into this one's file.
-            desk.leave();
         }
         say(key, before);
         publish();

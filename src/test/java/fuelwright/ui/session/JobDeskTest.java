@@ -75,6 +75,26 @@ class JobDeskTest {
     }
 
     @Test
+    void aJobThatUndoBringsBackHasItsFileAgain() {
+        session.edit(job -> job.withName("mine"));
+        Path file = folder.resolve("mine.fwjob");
+        session.desk().saveAs(file, done -> {});
+        session.startNew();
+        session.edit(job -> job.withName("other"));
+        assertTrue(session.desk().fileProperty().get().isEmpty());
+        session.undo();
+        session.undo();
+        assertEquals("mine", session.job().name());
+        assertEquals(Optional.of(file), session.desk().fileProperty().get());
+        assertFalse(session.desk().unsavedProperty().get());
+        session.redo();
+        session.redo();
+        assertEquals("other", session.job().name());
+        assertTrue(session.desk().fileProperty().get().isEmpty());
+        assertTrue(session.desk().unsavedProperty().get());
+    }
+
+    @Test
     void whatIsChangedIsUnsavedUntilItIsSaved() {
         assertFalse(session.desk().unsavedProperty().get());
         session.edit(job -> job.withName("mine"));
