@@ -35,9 +35,11 @@ final class LacksPane {
 
     private void fill() {
         List<RideLacks.Lack> lacks = RideLacks.lacks(session);
+        List<RideLacks.Lack> useless = RideLacks.useless(session);
         List<RideLacks.Doubt> doubts = RideLacks.doubts(session);
         List<Object> now = new ArrayList<>();
         lacks.forEach(l -> now.add(List.of(l.ride(), l.roles())));
+        useless.forEach(l -> now.add(List.of(l.ride(), l.roles(), "useless")));
         doubts.forEach(d -> now.add(List.of(d.ride(), d.role(), d.column().heading())));
         if (now.equals(shown)) {
             return;
@@ -45,6 +47,7 @@ final class LacksPane {
         shown = now;
         box.getChildren().clear();
         lacks.forEach(l -> box.getChildren().add(lack(l)));
+        useless.forEach(l -> box.getChildren().add(useless(l)));
         doubts.forEach(d -> box.getChildren().add(doubt(d)));
         Parts.show(box, !now.isEmpty());
     }
@@ -56,13 +59,7 @@ final class LacksPane {
                 .map(role -> new ColumnField(
                         role, lack.columns(), Words.of("rides.column.none"), java.util.Optional.empty()))
                 .toList();
-        VBox asked = Parts.callout(
-                "check",
-                Words.of(
-                        "rides.lacks",
-                        ride.name(),
-                        lack.roles().stream().map(LacksPane::word).collect(Collectors.joining(", "))),
-                Words.of("rides.lacks.why"));
+        VBox asked = Parts.callout("check", heading(lack), Words.of("rides.lacks.why"));
         FlowPane flow = new FlowPane(12, 6);
         fields.forEach(f -> flow.getChildren().add(f.node()));
         asked.getChildren()
@@ -73,6 +70,19 @@ final class LacksPane {
                                 Parts.button("rides.refused.again", () -> again(ride, before, fields), "compact"),
                                 Parts.button("rides.refused.leave", () -> leave(ride), "compact")));
         return asked;
+    }
+
+    private VBox useless(RideLacks.Lack lack) {
+        VBox said = Parts.callout("check", heading(lack), Words.of("rides.lacks.others"));
+        said.getChildren().add(Parts.row(8, Parts.button("rides.refused.leave", () -> leave(lack.ride()), "compact")));
+        return said;
+    }
+
+    private static String heading(RideLacks.Lack lack) {
+        return Words.of(
+                "rides.lacks",
+                lack.ride().name(),
+                lack.roles().stream().map(LacksPane::word).collect(Collectors.joining(", ")));
     }
 
     private void again(Ride ride, RideOptions before, List<ColumnField> fields) {

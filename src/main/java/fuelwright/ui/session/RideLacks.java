@@ -75,6 +75,17 @@ public final class RideLacks {
         return all;
     }
 
+    /** Rides that are left out while others count, none of whose columns could be what they lack. */
+    public static List<Lack> useless(Session session) {
+        Job job = session.job();
+        List<Ride> asked = lacks(session).stream().map(Lack::ride).toList();
+        return RideNeeds.leftOut(job).stream()
+                .map(JobRide::ride)
+                .filter(ride -> !asked.contains(ride))
+                .map(ride -> new Lack(ride, RideNeeds.missing(job, ride), List.of()))
+                .toList();
+    }
+
     /** Screens that could work if a column is what it looks like; one for each ride and screen. */
     public static List<Doubt> doubts(Session session) {
         Job job = session.job();

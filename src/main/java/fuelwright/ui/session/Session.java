@@ -304,8 +304,10 @@ public final class Session {
                 .map(JobRide::ride)
                 .filter(came::contains)
                 .forEach(ride -> notices.all()
-                        .add(Issue.warning(
-                                ride.name(), 0, 0, Words.of("rides.useless"), Words.of("rides.useless.todo"))));
+                        .add(
+                                0,
+                                Issue.warning(
+                                        ride.name(), 0, 0, Words.of("rides.useless"), Words.of("rides.useless.todo"))));
     }
 
     /** Logs that can be read once more is said about them. */

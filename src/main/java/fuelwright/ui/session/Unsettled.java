@@ -69,6 +69,7 @@ public final class Unsettled {
         }
         long questions = questions(session)
                 + RideLacks.lacks(session).size()
+                + RideLacks.useless(session).size()
                 + RideLacks.doubts(session).size();
         if (questions > 0) {
             return said("unsettled.questions", questions);

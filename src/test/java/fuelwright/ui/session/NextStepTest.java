@@ -171,6 +171,8 @@ class NextStepTest {
         session.open(List.of(log("no-lambda.csv", "t_ms;Umdr;Griff_pct;K4;Wasser", false)));
         assertEquals(List.of(), session.refusalProperty().get());
         assertTrue(session.analysis() != null);
+        assertEquals("no-lambda.csv", RideLacks.useless(session).get(0).ride().name());
+        assertTrue(session.issues().get(0).what().startsWith("Nothing of this ride counts"), "said first");
         assertTrue(
                 session.issues().toString().contains("Nothing of this ride counts"),
                 session.issues().toString());
