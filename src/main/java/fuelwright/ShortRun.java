@@ -127,7 +127,6 @@ final class ShortRun {
 
     /** Nobody waits for an answer when the first machine has been killed. */
     private static void endWith(long first) {
-        ProcessHandle.of(first)
-                .ifPresent(p -> p.onExit().thenRun(() -> Runtime.getRuntime().halt(KILLED)));
+        ProcessHandle.of(first).ifPresent(p -> p.onExit().thenRun(() -> System.exit(KILLED)));
     }
 }

@@ -34,14 +34,24 @@ final class Start {
         }
     }
 
-    /** @return the exit code: 0 also where there is no window, so that a build that runs the program doesn't fail */
+    /**
+     * @return the exit code: 0 also where there is no window, so that a build that runs the program doesn't fail; that of a signal which
+     *     ended the window
+     */
     static int window(String[] args, PrintWriter out, PrintWriter err) {
         Optional<String> missing = Display.whatIsMissing();
+        int code = Exit.DONE;
         if (missing.isEmpty()) {
-            missing = open(args);
+            try {
+                code = WindowApp.open(args);
+            } catch (UnsupportedOperationException e) {
+                missing = Optional.of(isOfLibrary(e) ? Display.NO_GTK : DEAD_DISPLAY);
+            } catch (UnsatisfiedLinkError | NoClassDefFoundError e) {
+                missing = Optional.of(Display.NO_GTK);
+            }
         }
         if (missing.isEmpty()) {
-            return Exit.DONE;
+            return code;
         }
         if (Arrays.stream(args).anyMatch(Start::isFile)) {
             err.println(missing.get()
@@ -49,21 +59,12 @@ final class Start {
             return Exit.INPUT;
         }
         out.println(missing.get() + ", so the sample job runs without a window, into " + SAMPLE_OUTPUT + ".");
-        int code = CommandLineTool.run(new String[] {"demo", "--out", SAMPLE_OUTPUT, "--replace"}, out, err);
+        code = CommandLineTool.run(new String[] {"demo", "--out", SAMPLE_OUTPUT, "--replace"}, out, err);
         return code == Exit.STOP ? Exit.DONE : code;
     }
 
-    /** Opens the window and waits until it is closed; says why if the toolkit doesn't start. */
-    private static Optional<String> open(String... args) {
-        try {
-            WindowApp.open(args);
-            return Optional.empty();
-        } catch (UnsupportedOperationException e) {
-            boolean library =
-                    String.valueOf(e.getMessage()).toLowerCase(Locale.ROOT).contains("gtk");
-            return Optional.of(library ? Display.NO_GTK : DEAD_DISPLAY);
-        } catch (UnsatisfiedLinkError | NoClassDefFoundError e) {
-            return Optional.of(Display.NO_GTK);
-        }
+    /** Whether the toolkit doesn't start for want of a library. */
+    private static boolean isOfLibrary(UnsupportedOperationException problem) {
+        return String.valueOf(problem.getMessage()).toLowerCase(Locale.ROOT).contains("gtk");
     }
 }

@@ -13,7 +13,7 @@ import java.util.Optional;
  * open areas, diluted by the idle bypass; near full throttle the engine and not the plate sets the flow, and it tends to 0.
  *
  * <p>The uncertainty isn't a curve somebody drew: each {@link ForecastUnknown} is varied over its range and the effects are added in
- * quadrature, with {@value #MODEL_ERROR} for the kind of model (a mean-value engine model is good to ± 2 %: Hendricks and Sorenson,
+ * quadrature, with {@value #MODEL_ERROR} for the kind of model (a mean-value engine model is good to ±2 %: Hendricks and Sorenson,
  * American Control Conference 1990, known by its abstract). Below about 12–25 % opening that makes it wide. Immutable, thread-safe.
  */
 public final class BoreForecast {
@@ -95,7 +95,7 @@ public final class BoreForecast {
         return String.format(
                 Locale.ROOT,
                 "At %.0f rpm and %s %% throttle the plate opens %.1f mm² instead of %.1f mm² for each body; the pressure behind it"
-                        + " becomes %.0f %% of the barometer instead of %.0f %%; so each cycle gets %+.1f %% air, ± %.1f %%, in"
+                        + " becomes %.0f %% of the barometer instead of %.0f %%; so each cycle gets %+.1f %% air, ±%.1f %%, in"
                         + " doubt mostly for %s",
                 speedRpm,
                 new DecimalFormat("0.##", DecimalFormatSymbols.getInstance(Locale.ROOT)).format(throttlePercent),

@@ -15,21 +15,21 @@ enum ForecastUnknown {
     BYPASS("the idle bypass", Pair.each((m, s) -> m.withBypassMm2(m.bypassMm2() * Math.pow(4, s)))),
     /** How the new idle was set: bypass of the new body over the old one's, two thirds to one and a half. */
     IDLE_RESET("how the new idle was set", Pair.after((m, s) -> m.withBypassMm2(m.bypassMm2() * Math.pow(1.5, s)))),
-    /** Closed angle, what both bodies are out by, ± 2°. */
+    /** Closed angle, what both bodies are out by, ±2°. */
     CLOSED_ANGLE("the closed angle", Pair.each((m, s) -> m.withBody(closedBy(m.body(), 2 * s)))),
-    /** Closed angle of the old body on its own, ± 1.5°. */
+    /** Closed angle of the old body on its own, ±1.5°. */
     CLOSED_ANGLE_BEFORE("the old body's closed angle", Pair.before((m, s) -> m.withBody(closedBy(m.body(), 1.5 * s)))),
-    /** Closed angle of the new body on its own, ± 1.5°. */
+    /** Closed angle of the new body on its own, ±1.5°. */
     CLOSED_ANGLE_AFTER("the new body's closed angle", Pair.after((m, s) -> m.withBody(closedBy(m.body(), 1.5 * s)))),
-    /** Angle at 100 % of the old body, ± 4°. */
+    /** Angle at 100 % of the old body, ±4°. */
     OPEN_ANGLE_BEFORE("the old body's angle at 100 %", Pair.before((m, s) -> m.withBody(openBy(m.body(), 4 * s)))),
-    /** Angle at 100 % of the new body, ± 4°. */
+    /** Angle at 100 % of the new body, ±4°. */
     OPEN_ANGLE_AFTER("the new body's angle at 100 %", Pair.after((m, s) -> m.withBody(openBy(m.body(), 4 * s)))),
-    /** Volumetric efficiency over discharge coefficient, ± 30 %. */
+    /** Volumetric efficiency over discharge coefficient, ±30 %. */
     FILLING(
             "what the cylinders swallow",
             Pair.each((m, s) -> m.withFilling(m.filling().scaled(1 + 0.3 * s)))),
-    /** Discharge coefficient of the new body over the old one's, ± 6 %. */
+    /** Discharge coefficient of the new body over the old one's, ±6 %. */
     DISCHARGE(
             "how well the new plate flows for its area",
             Pair.after((m, s) -> m.withDischargeCoefficient(m.dischargeCoefficient() * (1 + 0.06 * s)))),

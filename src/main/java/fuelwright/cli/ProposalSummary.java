@@ -231,7 +231,7 @@ final class ProposalSummary {
         });
         SensorFit fit = analysis.estimate().sensor();
         Map<String, Object> sensor = new LinkedHashMap<>();
-        sensor.put("words", fit.words());
+        sensor.put("words", fit.words().toString());
         sensor.put("identified", fit.identified());
         sensor.put("lagS", Json.rounded(fit.model().lagS()));
         sensor.put("lagErrorS", Json.rounded(fit.lagErrorS()));

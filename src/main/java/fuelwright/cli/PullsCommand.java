@@ -8,6 +8,7 @@ import fuelwright.power.PowerCurve.Point;
 import fuelwright.power.PullComparison;
 import fuelwright.power.PullComparison.Band;
 import fuelwright.power.RoadLoad;
+import fuelwright.unit.Sentence;
 import fuelwright.unit.Unit;
 import fuelwright.work.PowerPulls;
 import java.io.PrintWriter;
@@ -258,7 +259,9 @@ final class PullsCommand implements Callable<Integer> {
                 one.put("peakTorqueNm", curve.peakTorque().torqueNm());
                 one.put("peakTorqueRpm", curve.peakTorque().rpm());
                 one.put("risesToTheEnd", curve.risesToTheEnd());
-                one.put("remarks", curve.remarks());
+                one.put(
+                        "remarks",
+                        curve.remarks().stream().map(Sentence::toString).toList());
                 pulls.add(one);
             }
         }

@@ -141,7 +141,10 @@ final class ReadingOptions {
     private static Unit unit(String symbol) {
         return Unit.parse(symbol)
                 .orElseThrow(() -> CommandFailed.usage("--unit: '" + symbol.strip() + "' isn't a unit. Units are "
-                        + Arrays.stream(Unit.values()).map(Unit::symbol).collect(Collectors.joining(", "))));
+                        + Arrays.stream(Unit.values())
+                                .filter(u -> u.dimension().isLogged())
+                                .map(Unit::symbol)
+                                .collect(Collectors.joining(", "))));
     }
 
     private static Role role(String words) {

@@ -48,7 +48,7 @@ final class Said {
                 ? ""
                 : issue.todo().substring(0, 1).toUpperCase(Locale.ROOT)
                         + issue.todo().substring(1);
-        return new Issue(issue.severity(), issue.file(), issue.line(), issue.column(), issue.what(), todo).sentence();
+        return new Issue(issue.severity(), issue.file(), issue.line(), issue.column(), issue.said(), todo).sentence();
     }
 
     /** What was decided in reading isn't called a note: Note is a level of cautions, which stand in the same stream. */

@@ -21,7 +21,7 @@ final class TipInWords {
             if (bin.isClear()) {
                 lines.add(String.format(
                         Locale.ROOT,
-                        "Tip-in at %s from %s: %.1f %% %s ± %.1f, worst %s%.1f %%, %s (accel enrichment, not table)",
+                        "Tip-in at %s from %s: %.1f %% %s ±%.1f, worst %s%.1f %%, %s (accel enrichment, not table)",
                         bin.rateWords(),
                         bin.speedWords(),
                         Math.abs(bin.meanPercent()),

@@ -57,7 +57,8 @@ public record CellProposal(
     /** The steps, in the order in which they are taken. Only those that apply to a cell are listed. */
     public enum Kind {
         OBSERVED("plain mean of the readings"),
-        FITTED("fitted with delay, lag and neighbours"),
+        BURNT("the same readings where and when they were burnt: delay and lag undone"),
+        FITTED("fitted together with the cells around and what was expected of the change"),
         OWN_READINGS("its own readings ask for more than its neighbours"),
         RICH_SIDE("rich-side rule: uncertainty adds fuel at high load"),
         NOT_LEANED("leaned less: not measured well enough"),

@@ -15,6 +15,7 @@ public final class Estimate {
     private final double[] disagreements;
     private final double[] independentReadings;
     private final double[] leftOver;
+    private final double[] ownReadings;
     private final SensorFit sensor;
     private final TipIn tipIn;
     private final boolean forecastContradicted;
@@ -27,6 +28,7 @@ public final class Estimate {
      * @param disagreements least standard error for each cell where parts of the rides disagree, 0 where they agree
      * @param independentReadings for each cell, 0 where nobody rode
      * @param leftOver what each cell's own readings surely ask for beyond the above, ln; 0 or more
+     * @param ownReadings what each cell's own readings ask for by themselves, ln; NaN where there are none
      * @param sensor delay and lag used, and how sure they are
      * @param tipIn what the table alone leaves unexplained as the throttle opens
      * @param forecastContradicted whether the rides contradict the bore forecast, so that little or nothing of it was used
@@ -39,6 +41,7 @@ public final class Estimate {
             double[] disagreements,
             double[] independentReadings,
             double[] leftOver,
+            double[] ownReadings,
             SensorFit sensor,
             TipIn tipIn,
             boolean forecastContradicted,
@@ -49,6 +52,7 @@ public final class Estimate {
         this.disagreements = disagreements.clone();
         this.independentReadings = independentReadings.clone();
         this.leftOver = leftOver.clone();
+        this.ownReadings = ownReadings.clone();
         this.sensor = sensor;
         this.tipIn = tipIn;
         this.forecastContradicted = forecastContradicted;
@@ -67,6 +71,14 @@ public final class Estimate {
      */
     public double leftOver(int cell) {
         return leftOver[cell];
+    }
+
+    /**
+     * What the readings near a cell ask for by themselves on average, ln of the factor, each taken at the moment and in the cells where it was burnt; NaN where there are none. The
+     * fit goes beyond it by what the cells around were found to need and by what was expected of the change.
+     */
+    public double ownReadings(int cell) {
+        return ownReadings[cell];
     }
 
     /** Natural log of the factor that the cell's fuel needs. */

@@ -1,5 +1,8 @@
 package fuelwright.estimate;
 
+import fuelwright.unit.Measured;
+import fuelwright.unit.Sentence;
+import fuelwright.unit.Unit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -31,14 +34,14 @@ final class EstimateWords {
             NoiseModel model = noise.get(i);
             remarks.add(String.format(
                     Locale.ROOT,
-                    "%s: a reading is good to ± %.1f %% when nothing moves; readings within %.2f s of each other count as one",
+                    "%s: a reading is good to ±%.1f %% when nothing moves; readings within %.2f s of each other count as one",
                     readings.get(i).screened.ride().name(),
                     100 * model.still(),
                     model.correlationS()));
         }
         remarks.add(String.format(
                 Locale.ROOT,
-                "A cell departs from its surroundings by ± %.1f %%, and the fuel needed from a straight line between cells by ± %.1f %%",
+                "A cell departs from its surroundings by ±%.1f %%, and the fuel needed from a straight line between cells by ±%.1f %%",
                 100 * smoothness.own(),
                 100 * crowding.misfit()));
         if (prior.isForecast()) {
@@ -51,7 +54,7 @@ final class EstimateWords {
         if (prior.unevenness() > WORTH_SAYING) {
             remarks.add(String.format(
                     Locale.ROOT,
-                    "In the old table cells stand out from their neighbours by ± %.1f %%: %.0f %% ± %.0f of it is the table's own fault, so that much is smoothed away",
+                    "In the old table cells stand out from their neighbours by ±%.1f %%: %.0f %% ±%.0f of it is the table's own fault, so that much is smoothed away",
                     100 * prior.unevenness(),
                     100 * Prior.UNEVEN_FAULT * posterior.common(),
                     100 * Prior.UNEVEN_FAULT * posterior.commonUncertainty()));
@@ -69,13 +72,12 @@ final class EstimateWords {
         double lagError = posterior.nuisanceUncertainties()[Nuisance.LAG.ordinal()];
         boolean delayFound = delayError < FOUND * usual(delay);
         boolean lagFound = lagError < FOUND * Nuisance.LAG.spread;
-        String words = String.format(
-                Locale.ROOT,
-                "delay %.0f ms ± %.0f at %.0f rpm and %.0f g/s%s, sensor lag %.0f ms ± %.0f, %s",
+        Sentence words = Sentence.of(
+                "delay %.0f ms ±%.0f at %.0f rpm and %s%s, sensor lag %.0f ms ±%.0f, %s",
                 1000 * model.delayS(SPEED_RPM, FLOW_G_PER_S),
                 1000 * delayError,
                 SPEED_RPM,
-                FLOW_G_PER_S,
+                Measured.of(FLOW_G_PER_S, Unit.GRAM_PER_SECOND, 0),
                 delayFound == lagFound ? "" : ", " + origin(delayFound),
                 1000 * model.lagS(),
                 1000 * lagError,

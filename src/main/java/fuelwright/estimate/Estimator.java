@@ -244,6 +244,7 @@ public final class Estimator {
                 order.toTable(disagreement.uncertainties()),
                 order.toTable(last.independentReadings),
                 order.toTable(leftOver(last, disagreement.richest())),
+                order.toTable(ownReadings(last)),
                 EstimateWords.sensorFit(Nuisance.sensor(nuisances), posterior),
                 tipIn,
                 forecastLeftOut || prior.isForecast() && smoothness.trust() < LEAST_TRUST,
@@ -292,16 +293,34 @@ public final class Estimator {
      * leanest part of rides that disagree says.
      */
     private double[] leftOver(Sums last, double[] least) {
-        double[] residuals =
-                last.cellResidualAfter(step(posterior.cells(), cells), step(posterior.nuisances(), nuisances));
-        double[] ones = new double[cells.length];
-        Arrays.fill(ones, 1);
-        double[] weights = last.cellCell.times(ones);
+        double[] residuals = residuals(last);
+        double[] weights = weights(last);
         double[] left = new double[cells.length];
         for (int c = 0; c < left.length; c++) {
             left[c] = weights[c] > 0 ? Math.max(least[c], residuals[c] / weights[c] - 1 / Math.sqrt(weights[c])) : 0;
         }
         return left;
+    }
+
+    /** What the cell got, and the mean residual of its readings, ln; NaN without readings. */
+    private double[] ownReadings(Sums last) {
+        double[] residuals = residuals(last);
+        double[] weights = weights(last);
+        double[] own = posterior.cells();
+        for (int c = 0; c < own.length; c++) {
+            own[c] = weights[c] > 0 ? own[c] + residuals[c] / weights[c] : Double.NaN;
+        }
+        return own;
+    }
+
+    private double[] residuals(Sums last) {
+        return last.cellResidualAfter(step(posterior.cells(), cells), step(posterior.nuisances(), nuisances));
+    }
+
+    private double[] weights(Sums last) {
+        double[] ones = new double[cells.length];
+        Arrays.fill(ones, 1);
+        return last.cellCell.times(ones);
     }
 
     /** Settles where trials say that readings are as late; where that would be unusual, from the usual as well, and the better is kept. */

@@ -21,7 +21,7 @@ public final class ProposalMaker {
 
     /** How sure a cell at high load must be of being rich before it is leaned, in standard errors. */
     private static final double SURE_RICH = 2;
-    /** Doubt up to this is less than a wideband can tell (± 0.005 lambda for a laboratory instrument) and adds nothing, ln. */
+    /** Doubt up to this is less than a wideband can tell (±0.005 lambda for a laboratory instrument) and adds nothing, ln. */
     private static final double TOLD_APART = 0.005;
     /** Load this much further on: if that is high load, the cell is on its edge. */
     private static final double EDGE = 1.25;
@@ -67,6 +67,9 @@ public final class ProposalMaker {
         boolean high = isHighLoad(highLoad, table, cell);
         List<Step> steps = new ArrayList<>();
         means.at(cell).ifPresent(m -> steps.add(new Step(Kind.OBSERVED, 1 + m.meanShortfallPercent() / 100)));
+        if (!steps.isEmpty() && !Double.isNaN(estimate.ownReadings(cell))) {
+            steps.add(new Step(Kind.BURNT, Math.exp(estimate.ownReadings(cell))));
+        }
         double needed = Math.exp(estimate.logFactor(cell));
         steps.add(new Step(Kind.FITTED, needed));
         double factor = capped(guarded(cell, high, steps), steps);

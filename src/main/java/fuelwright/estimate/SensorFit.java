@@ -1,5 +1,7 @@
 package fuelwright.estimate;
 
+import fuelwright.unit.Sentence;
+
 /**
  * Delay and lag, and where they come from.
  *
@@ -9,4 +11,4 @@ package fuelwright.estimate;
  * @param lagErrorS standard error of the lag, s
  * @param words one sentence for the user
  */
-public record SensorFit(SensorModel model, boolean identified, double delayErrorS, double lagErrorS, String words) {}
+public record SensorFit(SensorModel model, boolean identified, double delayErrorS, double lagErrorS, Sentence words) {}

@@ -275,8 +275,10 @@ final class ReportContent {
                 "Lag of the sensor",
                 Figures.trimmed(model.lagS() * 1000, 0) + " ms"
                         + plusMinus(estimate.sensor().lagErrorS())));
-        if (!estimate.sensor().words().isBlank()) {
-            rows.add(row("In short", CellLook.joined(sentence(estimate.sensor().words()))));
+        if (!estimate.sensor().words().toString().isBlank()) {
+            rows.add(row(
+                    "In short",
+                    CellLook.joined(sentence(estimate.sensor().words().toString()))));
         }
         return rows;
     }

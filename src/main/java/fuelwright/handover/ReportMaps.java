@@ -117,7 +117,7 @@ final class ReportMaps {
                                 "",
                                 false,
                                 stopped.contains(cell),
-                                place(cell) + ": not known"));
+                                place(cell) + ": too little ridden to tell"));
     }
 
     /** Colours of a map in two directions, told in words of what is less and more. */

@@ -1,5 +1,7 @@
 package fuelwright.issue;
 
+import fuelwright.unit.Sentence;
+import fuelwright.unit.Units;
 import java.util.Locale;
 import java.util.Objects;
 
@@ -10,10 +12,10 @@ import java.util.Objects;
  * @param file the file's name as the user knows it; empty where there is none
  * @param line 1-based line, 0 where none applies
  * @param column 1-based column (field number in a delimited file), 0 where none applies
- * @param what what is wrong, one sentence without a full stop at the end
+ * @param said what is wrong, one sentence without a full stop at the end
  * @param todo what the user can do, one sentence without a full stop; may be empty for a {@link Severity#NOTE}
  */
-public record Issue(Severity severity, String file, int line, int column, String what, String todo) {
+public record Issue(Severity severity, String file, int line, int column, Sentence said, String todo) {
 
     /** How much an issue matters. */
     public enum Severity {
@@ -28,8 +30,18 @@ public record Issue(Severity severity, String file, int line, int column, String
     public Issue {
         Objects.requireNonNull(severity, "severity");
         Objects.requireNonNull(file, "file");
-        Objects.requireNonNull(what, "what");
+        Objects.requireNonNull(said, "said");
         Objects.requireNonNull(todo, "todo");
+    }
+
+    /** Where what is wrong holds no physical figure. */
+    public Issue(Severity severity, String file, int line, int column, String what, String todo) {
+        this(severity, file, line, column, Sentence.text(what), todo);
+    }
+
+    /** What is wrong, as command line and files have it. */
+    public String what() {
+        return said.toString();
     }
 
     public static Issue error(String file, int line, int column, String what, String todo) {
@@ -58,8 +70,13 @@ public record Issue(Severity severity, String file, int line, int column, String
 
     /** One line for a person: place, what, what to do. */
     public String sentence() {
+        return sentence(Units.CANONICAL);
+    }
+
+    /** The same in the units that somebody reads. */
+    public String sentence(Units units) {
         String where = place();
-        return (where.isEmpty() ? "" : where + ": ") + what + (todo.isEmpty() ? "" : ". " + capital(todo));
+        return (where.isEmpty() ? "" : where + ": ") + said.in(units) + (todo.isEmpty() ? "" : ". " + capital(todo));
     }
 
     private static String capital(String words) {

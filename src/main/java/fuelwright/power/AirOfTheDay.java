@@ -2,7 +2,9 @@ package fuelwright.power;
 
 import fuelwright.airflow.CompressibleFlow;
 import fuelwright.airflow.PowerCorrection;
-import java.util.Locale;
+import fuelwright.unit.Measured;
+import fuelwright.unit.Sentence;
+import fuelwright.unit.Unit;
 
 /**
  * The air a pull was done in.
@@ -46,13 +48,12 @@ public record AirOfTheDay(double temperatureC, double pressureKPa, double humidi
         boolean far = factor < LEAST_FACTOR || factor > MOST_FACTOR;
         return curve.times(
                 factor,
-                String.format(
-                        Locale.ROOT,
-                        "corrected to %s: × %.4f from %.0f °C, %.1f kPa, %.0f %% humidity%s",
+                Sentence.of(
+                        "corrected to %s: × %.4f from %s, %s, %.0f %% humidity%s",
                         name(standard),
                         factor,
-                        temperatureC,
-                        pressureKPa,
+                        Measured.of(temperatureC, Unit.CELSIUS, 0),
+                        Measured.of(pressureKPa, Unit.KILOPASCAL, 1),
                         humidityPercent,
                         far ? "; further from 1 than such factors are meant for (0.93 to 1.07)" : ""));
     }

@@ -1,5 +1,6 @@
 package fuelwright.power;
 
+import fuelwright.unit.Sentence;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -12,7 +13,7 @@ import java.util.List;
  * @param factor the correction that power and torque hold already; 1 for none
  * @param remarks assumptions and doubts, sentences
  */
-public record PowerCurve(Pull pull, Source source, List<Point> points, double factor, List<String> remarks) {
+public record PowerCurve(Pull pull, Source source, List<Point> points, double factor, List<Sentence> remarks) {
 
     /** rpm between points. */
     public static final int STEP_RPM = 100;
@@ -94,11 +95,11 @@ public record PowerCurve(Pull pull, Source source, List<Point> points, double fa
     }
 
     /** This curve with a correction on top, said. */
-    public PowerCurve times(double more, String why) {
+    public PowerCurve times(double more, Sentence why) {
         List<Point> corrected = points.stream()
                 .map(p -> new Point(p.rpm(), p.powerKw() * more, p.errorKw() * more))
                 .toList();
-        List<String> said = new ArrayList<>(remarks);
+        List<Sentence> said = new ArrayList<>(remarks);
         said.add(why);
         return new PowerCurve(pull, source, corrected, factor * more, said);
     }

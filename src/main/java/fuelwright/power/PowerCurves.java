@@ -5,6 +5,7 @@ import fuelwright.issue.Loaded;
 import fuelwright.power.PowerCurve.Point;
 import fuelwright.power.PowerCurve.Source;
 import fuelwright.ride.Role;
+import fuelwright.unit.Sentence;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -28,8 +29,8 @@ public final class PowerCurves {
         Optional<double[]> power = pull.values(Role.POWER).filter(PowerCurves::hasFigures);
         Optional<double[]> torque = pull.values(Role.TORQUE).filter(PowerCurves::hasFigures);
         if (power.isPresent()) {
-            List<String> remarks = new ArrayList<>();
-            torque.flatMap(t -> disagreement(rpm, power.get(), t)).ifPresent(remarks::add);
+            List<Sentence> remarks = new ArrayList<>();
+            torque.flatMap(t -> disagreement(rpm, power.get(), t)).ifPresent(said -> remarks.add(Sentence.text(said)));
             return measured(pull, Source.POWER, rpm, power.get(), remarks);
         }
         if (torque.isPresent()) {
@@ -49,7 +50,7 @@ public final class PowerCurves {
     }
 
     private static Loaded<PowerCurve> measured(
-            Pull pull, Source source, double[] rpm, double[] kw, List<String> remarks) {
+            Pull pull, Source source, double[] rpm, double[] kw, List<Sentence> remarks) {
         LocalQuadratic fit = new LocalQuadratic(rpm, kw);
         List<Point> points = points(
                 rpm,

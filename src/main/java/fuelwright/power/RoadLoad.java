@@ -1,7 +1,9 @@
 package fuelwright.power;
 
+import fuelwright.unit.Measured;
+import fuelwright.unit.Sentence;
+import fuelwright.unit.Unit;
 import java.util.List;
-import java.util.Locale;
 
 /**
  * What a road pull is worked out with: P = v·(m_eff·a + m·g·crr + ½·ρ·cdA·v²), on a level road without wind.
@@ -54,15 +56,14 @@ public record RoadLoad(
     }
 
     /** The assumptions as sentences. */
-    List<String> words() {
-        return List.of(String.format(
-                Locale.ROOT,
-                "assumed: %.0f kg, %.0f %% more for what rotates, rolling resistance %.3f, drag area %.2f m², air %.3f kg/m³, level road,"
+    List<Sentence> words() {
+        return List.of(Sentence.of(
+                "assumed: %s, %.0f %% more for what rotates, rolling resistance %.3f, drag area %s, air %s, level road,"
                         + " no wind; power at the wheel",
-                massKg,
+                Measured.of(massKg, Unit.KILOGRAM, 0),
                 100 * rotatingShare,
                 rollingCoefficient,
-                dragAreaM2,
-                airDensityKgPerM3));
+                Measured.of(dragAreaM2, Unit.SQUARE_METRE, 2),
+                Measured.of(airDensityKgPerM3, Unit.KILOGRAM_PER_CUBIC_METRE, 3)));
     }
 }

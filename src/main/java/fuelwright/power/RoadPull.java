@@ -4,6 +4,9 @@ import fuelwright.issue.Loaded;
 import fuelwright.power.PowerCurve.Point;
 import fuelwright.power.PowerCurve.Source;
 import fuelwright.ride.Role;
+import fuelwright.unit.Measured;
+import fuelwright.unit.Sentence;
+import fuelwright.unit.Unit;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -91,18 +94,15 @@ final class RoadPull {
         if (points.isEmpty()) {
             return PowerCurves.refused(pull, "too few readings of engine speed for a curve", "log faster");
         }
-        List<String> remarks = new ArrayList<>(road.words());
-        remarks.add(String.format(
-                Locale.ROOT,
-                "overall ratio %.1f rpm per km/h from the pull itself, within ±%.1f %%",
-                ratio,
-                100 * spread));
+        List<Sentence> remarks = new ArrayList<>(road.words());
+        remarks.add(Sentence.of(
+                "overall ratio %s from the pull itself, within ±%.1f %%",
+                Measured.of(ratio, Unit.RPM_PER_KILOMETRE_PER_HOUR, 1), 100 * spread));
         PowerCurve curve = new PowerCurve(pull, Source.ROAD, points, 1, remarks);
         Point peak = curve.peakPower();
         double v = peak.rpm() * mPerSPerRpm;
         double drag = v * v * v * 0.5 * road.airDensityKgPerM3() * road.dragAreaM2() / 1000;
-        remarks.add(String.format(
-                Locale.ROOT,
+        remarks.add(Sentence.of(
                 "at the peak 5 %% more mass is %+.1f %% power, 10 %% more drag area %+.1f %%, 1 %% of slope %+.1f %%",
                 5 * (peak.powerKw() - drag) / peak.powerKw(),
                 10 * drag / peak.powerKw(),

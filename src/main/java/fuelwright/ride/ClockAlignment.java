@@ -75,7 +75,7 @@ public record ClockAlignment(
         String move = "offset " + Figures.plain(offsetS) + " s, drift " + Figures.plain(drift * 1e6) + " millionths";
         return by == By.HAND
                 ? "aligned by hand: " + move
-                : "aligned by " + by.words() + ": " + move + ", ± " + Figures.plain(errorS) + " s; " + agreeing + " of "
+                : "aligned by " + by.words() + ": " + move + ", ±" + Figures.plain(errorS) + " s; " + agreeing + " of "
                         + windows + " stretches agree, correlation " + Figures.plain(correlation);
     }
 

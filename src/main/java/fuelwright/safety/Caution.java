@@ -1,5 +1,9 @@
 package fuelwright.safety;
 
+import fuelwright.unit.Measured;
+import fuelwright.unit.Sentence;
+import fuelwright.unit.Unit;
+import fuelwright.unit.Units;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
@@ -14,7 +18,7 @@ import java.util.TreeSet;
  * @param level how grave
  * @param title a few words, without figures: with {@code about} it tells the cautions of one rule apart, and stays the same when the rides
  *     are fitted again
- * @param what what was found, with figures and units: one or two sentences
+ * @param found what was found, with figures and units: one or two sentences
  * @param todo what to do about it, one sentence
  * @param cells the cells of the fuel table that it concerns, by number; may be empty
  * @param moments where in the rides it was seen, worst first; may be empty
@@ -24,7 +28,7 @@ public record Caution(
         String rule,
         Level level,
         String title,
-        String what,
+        Sentence found,
         String todo,
         SortedSet<Integer> cells,
         List<Moment> moments,
@@ -82,9 +86,20 @@ public record Caution(
 
         /** The worst figure with its unit: {@code lambda 0.98}, {@code 96.2 %}. */
         public String worstWords() {
-            return unit.equals(LAMBDA)
-                    ? String.format(Locale.ROOT, "lambda %.2f", worst)
-                    : String.format(Locale.ROOT, "%.1f %s", worst, unit).strip();
+            return worstWords(Units.CANONICAL);
+        }
+
+        /** The same in the units that somebody reads. */
+        public String worstWords(Units units) {
+            Optional<Unit> known = unit.isEmpty() ? Optional.empty() : Unit.parse(unit);
+            return known.map(u -> units.words(Measured.of(worst, u, u == Unit.LAMBDA ? 2 : 1)))
+                    .orElseGet(() ->
+                            String.format(Locale.ROOT, "%.1f %s", worst, unit).strip());
+        }
+
+        /** Whether the worst figure is a mixture. */
+        public boolean isMixture() {
+            return unit.equals(LAMBDA);
         }
     }
 
@@ -92,7 +107,7 @@ public record Caution(
         Objects.requireNonNull(rule, "rule");
         Objects.requireNonNull(level, "level");
         Objects.requireNonNull(title, "title");
-        Objects.requireNonNull(what, "what");
+        Objects.requireNonNull(found, "found");
         Objects.requireNonNull(todo, "todo");
         cells = java.util.Collections.unmodifiableSortedSet(new TreeSet<>(cells));
         moments = List.copyOf(moments);
@@ -104,21 +119,48 @@ public record Caution(
             String rule,
             Level level,
             String title,
-            String what,
+            Sentence found,
             String todo,
             SortedSet<Integer> cells,
             List<Moment> moments) {
-        this(rule, level, title, what, todo, cells, moments, "");
+        this(rule, level, title, found, todo, cells, moments, "");
+    }
+
+    /** The same, where what was found holds no physical figure. */
+    public Caution(
+            String rule,
+            Level level,
+            String title,
+            String found,
+            String todo,
+            SortedSet<Integer> cells,
+            List<Moment> moments) {
+        this(rule, level, title, Sentence.text(found), todo, cells, moments);
+    }
+
+    /** What was found, as command line, files and report have it. */
+    public String what() {
+        return found.toString();
+    }
+
+    /** What was found, in the units that somebody reads. */
+    public String what(Units units) {
+        return found.in(units);
     }
 
     /** The same, about one ride, sensor or place among several. */
     public Caution about(String other) {
-        return new Caution(rule, level, title, what, todo, cells, moments, other);
+        return new Caution(rule, level, title, found, todo, cells, moments, other);
     }
 
     /** The same, with more to be said after what was found. */
-    Caution saying(String more) {
-        return new Caution(rule, level, title, what + more, todo, cells, moments, about);
+    Caution saying(Sentence more) {
+        return new Caution(rule, level, title, found.then(more), todo, cells, moments, about);
+    }
+
+    /** The same, to be shown: its figures are text from here on, in the units that somebody reads. */
+    public Caution in(Units units) {
+        return new Caution(rule, level, title, Sentence.text(found.in(units)), todo, cells, moments, about);
     }
 
     /** What it is known by from one fit to the next: the title, and what it is about. */
@@ -137,6 +179,11 @@ public record Caution(
 
     /** One line: level, title, what. */
     public String sentence() {
-        return level.words() + " · " + title + ": " + what;
+        return said().toString();
+    }
+
+    /** The same, to be read in whatever units. */
+    public Sentence said() {
+        return Sentence.of("%s · %s: %s", level.words(), title, found);
     }
 }

@@ -2,10 +2,11 @@ package fuelwright.safety;
 
 import fuelwright.ride.Column;
 import fuelwright.ride.Role;
+import fuelwright.unit.Sentence;
+import fuelwright.unit.Unit;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.TreeSet;
 
 /** Exhaust temperature and knock, where they were logged. */
@@ -61,16 +62,15 @@ final class EngineChannels implements Rule {
                 "exhaust-hot",
                 stop ? Caution.Level.STOP : Caution.Level.CHECK,
                 "Exhaust too hot",
-                String.format(
-                        Locale.ROOT,
-                        "%.0f °C at %.0f rpm in %s; the limit is %.0f °C",
-                        hottest,
+                Sentence.of(
+                        "%s at %.0f rpm in %s; the limit is %s",
+                        Say.celsius(hottest),
                         rows.speedRpm[at],
                         rows.ride.name(),
-                        d.limits.of(stop ? Limit.EXHAUST_STOP : Limit.EXHAUST_CHECK)),
+                        Say.celsius(d.limits.of(stop ? Limit.EXHAUST_STOP : Limit.EXHAUST_CHECK))),
                 "Look at mixture and ignition there; near lambda 1 the exhaust is hottest",
                 cells,
-                List.of(rows.moment(r, at, at, hottest, "°C"))));
+                List.of(rows.moment(r, at, at, hottest, Unit.CELSIUS.symbol()))));
     }
 
     /**

@@ -2,6 +2,7 @@ package fuelwright.safety;
 
 import fuelwright.airflow.HighLoad;
 import fuelwright.table.Axis;
+import fuelwright.unit.Sentence;
 import java.util.Arrays;
 import java.util.List;
 import java.util.TreeSet;
@@ -20,13 +21,15 @@ final class HighLoadUnknown implements Rule {
                 "high-load-unknown",
                 Caution.Level.CHECK,
                 "High load isn't known",
-                "Neither the engine is described nor does a ride show where its manifold pressure gets high: high load is taken as "
-                        + Say.percent(HighLoad.THROTTLE_PERCENT) + " throttle and more"
-                        + (byTarget
-                                ? ", and as where the target turns lambda " + Say.lambda(HighLoadOfRides.RICH_LAMBDA)
-                                        + " or richer"
-                                : "")
-                        + ". With big bodies a third of the throttle is full load at low speed: a lean mixture there would be called light load",
+                Sentence.of(
+                        "Neither the engine is described nor does a ride show where its manifold pressure gets high: high load is taken as"
+                                + " %s throttle and more%s. With big bodies a third of the throttle is full load at low speed: a lean mixture there would be called light load",
+                        Say.percent(HighLoad.THROTTLE_PERCENT),
+                        byTarget
+                                ? Sentence.of(
+                                        ", and as where the target turns %s or richer",
+                                        Say.lambda(HighLoadOfRides.RICH_LAMBDA))
+                                : ""),
                 "Give displacement, bodies and bore (--displacement, --bodies, --bore-after, or the stage Machine), or log manifold pressure",
                 new TreeSet<>(),
                 List.of()));

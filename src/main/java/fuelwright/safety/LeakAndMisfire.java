@@ -2,6 +2,7 @@ package fuelwright.safety;
 
 import fuelwright.airflow.Machine;
 import fuelwright.table.Axis;
+import fuelwright.unit.Sentence;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -99,13 +100,12 @@ final class LeakAndMisfire implements Rule {
                     "misfire",
                     Caution.Level.CHECK,
                     "Looks like misfire",
-                    String.format(
-                            Locale.ROOT,
-                            "%d short lean bursts at steady throttle in %s, %.1f a minute, up to lambda %.2f: unused oxygen reads lean",
+                    Sentence.of(
+                            "%d short lean bursts at steady throttle in %s, %.1f a minute, up to %s: unused oxygen reads lean",
                             moments.size(),
                             rows.ride.name(),
                             moments.size() / minutes,
-                            moments.get(0).worst()),
+                            Say.lambda(moments.get(0).worst())),
                     "Look at plugs, coils, leads and gaps before adding fuel there",
                     cells,
                     moments));

@@ -4,6 +4,7 @@ import fuelwright.estimate.Standing;
 import fuelwright.ride.Ride;
 import fuelwright.ride.Role;
 import fuelwright.table.Table;
+import fuelwright.unit.Sentence;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SortedSet;
@@ -37,9 +38,9 @@ final class LeanUnderLoad implements Rule {
                     "lean-with-earlier-table",
                     Caution.Level.CHECK,
                     "Was lean with an earlier table",
-                    times(events)
-                            + " with an earlier table; by the figures the present one adds enough there. Worst then: "
-                            + place(d, events.get(0)),
+                    Sentence.of(
+                            "%s with an earlier table; by the figures the present one adds enough there. Worst then: %s",
+                            times(events), place(d, events.get(0))),
                     "Ride those cells with the present table to see that it is cured",
                     cellsOf(events),
                     moments(d, events)));
@@ -54,10 +55,9 @@ final class LeanUnderLoad implements Rule {
                     "lean-with-earlier-table",
                     faded ? Caution.Level.CHECK : Caution.Level.NOTE,
                     faded ? "Fuel faded with an earlier table" : "Was lean with an earlier table, right with this one",
-                    times(events) + " with an earlier table; rides with the present one cover "
-                            + (events.size() == 1 ? "that place" : "those places")
-                            + " and are right there. Worst then: "
-                            + place(d, events.get(0)),
+                    Sentence.of(
+                            "%s with an earlier table; rides with the present one cover %s and are right there. Worst then: %s",
+                            times(events), events.size() == 1 ? "that place" : "those places", place(d, events.get(0))),
                     faded
                             ? "See to pump, filter and fuel pressure all the same: what fades may do so again"
                             : "Nothing, if you are sure which table each ride was made with",
@@ -75,7 +75,9 @@ final class LeanUnderLoad implements Rule {
                             ? Caution.Level.CHECK
                             : Caution.Level.STOP,
                     "Another cylinder is lean under load",
-                    times(events) + ", in a cylinder that this table doesn't feed. Worst: " + place(d, events.get(0)),
+                    Sentence.of(
+                            "%s, in a cylinder that this table doesn't feed. Worst: %s",
+                            times(events), place(d, events.get(0))),
                     "Don't load the engine there again; correct that cylinder's own table by the same rides before riding",
                     new TreeSet<>(),
                     moments(d, events)));
@@ -99,8 +101,9 @@ final class LeanUnderLoad implements Rule {
                     "lean-light-load",
                     Caution.Level.CHECK,
                     "Far leaner than asked at light load",
-                    Say.cells(cells.size()) + ", " + Say.speeds(d.fuel, cells) + ", up to lambda " + Say.lambda(leanest)
-                            + ": the engine may stumble or run hot",
+                    Sentence.of(
+                            "%s, %s, up to %s: the engine may stumble or run hot",
+                            Say.cells(cells.size()), Say.speeds(d.fuel, cells), Say.lambda(leanest)),
                     "Add the fuel before riding on, and look for an air leak",
                     cells,
                     List.of()));
@@ -122,11 +125,11 @@ final class LeanUnderLoad implements Rule {
         }
         cells.addAll(byEvidence);
         if (!cells.isEmpty()) {
-            String what = grave.isEmpty()
-                    ? "The readings say that " + Say.cells(byEvidence.size()) + " at high load, "
+            Sentence what = grave.isEmpty()
+                    ? Sentence.text("The readings say that " + Say.cells(byEvidence.size()) + " at high load, "
                             + Say.speeds(d.fuel, byEvidence)
-                            + ", run leaner than the limit, though no crossing was long"
-                    : times(grave) + ". Worst: " + place(d, grave.get(0)) + supplyHint(grave);
+                            + ", run leaner than the limit, though no crossing was long")
+                    : Sentence.of("%s. Worst: %s%s", times(grave), place(d, grave.get(0)), supplyHint(grave));
             out.add(new Caution(
                     "lean-under-load",
                     Caution.Level.STOP,
@@ -151,9 +154,9 @@ final class LeanUnderLoad implements Rule {
                     "fuel-supply-fading",
                     Caution.Level.STOP,
                     "Fuel fades under load",
-                    times(events)
-                            + " in places that are fine at first: fuel fades the longer much of it is drawn. Worst: "
-                            + place(d, events.get(0)),
+                    Sentence.of(
+                            "%s in places that are fine at first: fuel fades the longer much of it is drawn. Worst: %s",
+                            times(events), place(d, events.get(0))),
                     "Check pump, filter and fuel pressure before touching the table: more percent can't deliver fuel that isn't there",
                     cellsOf(events),
                     moments(d, events)));
@@ -172,7 +175,7 @@ final class LeanUnderLoad implements Rule {
                     "lean-moment",
                     grave ? Caution.Level.STOP : Caution.Level.CHECK,
                     "A lean moment under load",
-                    times(events) + ", and not again in that place. Worst: " + place(d, events.get(0)),
+                    Sentence.of("%s, and not again in that place. Worst: %s", times(events), place(d, events.get(0))),
                     "Ride that place again; if it comes back look at ignition, connectors and fuel supply before adding fuel",
                     cellsOf(events),
                     moments(d, events)));
@@ -185,8 +188,9 @@ final class LeanUnderLoad implements Rule {
                     "lean-tip-in",
                     anyGrave(d, events) ? Caution.Level.STOP : Caution.Level.CHECK,
                     "Lean at tip-in",
-                    times(events) + ", right after load rose and gone while it stayed high. Worst: "
-                            + place(d, events.get(0)) + tableToo(d, events),
+                    Sentence.of(
+                            "%s, right after load rose and gone while it stayed high. Worst: %s%s",
+                            times(events), place(d, events.get(0)), tableToo(d, events)),
                     tableToo(d, events).isEmpty()
                             ? "Look at the accel enrichment: the fuel table can't cure this"
                             : "Put the table right and ride again before you touch the accel enrichment",
@@ -240,17 +244,24 @@ final class LeanUnderLoad implements Rule {
         return (events.size() == 1 ? "Once" : events.size() + " times") + ", " + Say.seconds(total) + " in all";
     }
 
-    private static String place(Dossier d, LeanEvent e) {
+    private static Sentence place(Dossier d, LeanEvent e) {
         Table fuel = d.fuel;
         Ride ride = d.ride(e.ride());
         double gear = ride.column(Role.GEAR).map(c -> c.at(e.row())).orElse(Double.NaN);
         String sensor = ride.mixtures().size() > 1
                 ? ", " + ride.mixtures().get(e.sensor()).heading()
                 : "";
-        return "lambda " + Say.lambda(e.leanest()) + ", limit " + Say.lambda(e.limit()) + ", for "
-                + Say.seconds(e.lengthS()) + " at " + Say.rpm(e.speedRpm()) + ", "
-                + Say.load(e.load(), fuel.load().kind()) + (gear >= 1 ? ", gear " + Math.round(gear) : "") + sensor
-                + ", " + ride.name() + " at " + Say.minutes(e.startS());
+        return Sentence.of(
+                "%s, limit %s, for %s at %s, %s%s%s, %s at %s",
+                Say.lambda(e.leanest()),
+                Say.lambda(e.limit()).alone(),
+                Say.seconds(e.lengthS()),
+                Say.rpm(e.speedRpm()),
+                Say.load(e.load(), fuel.load().kind()),
+                gear >= 1 ? ", gear " + Math.round(gear) : "",
+                sensor,
+                ride.name(),
+                Say.minutes(e.startS()));
     }
 
     private static SortedSet<Integer> cellsOf(List<LeanEvent> events) {

@@ -2,9 +2,9 @@ package fuelwright.safety;
 
 import fuelwright.estimate.CellProposal;
 import fuelwright.ride.Ride;
+import fuelwright.unit.Sentence;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.TreeSet;
 
 /** One table that feeds several sensors is corrected by their mean: what that leaves the leaner cylinder at high load. */
@@ -52,19 +52,18 @@ final class LeanerCylinder implements Rule {
                 "leaner-cylinder-left",
                 Caution.Level.STOP,
                 "The leaner cylinder stays lean",
-                String.format(
-                        Locale.ROOT,
+                Sentence.of(
                         "One table feeds the cylinders of %d sensors in %s, and at high load %s reads %.0f %% leaner than %s. The"
-                                + " table goes by their mean: with the correction that cylinder is still up to %.0f %% lean, lambda %.2f for a"
-                                + " target of %.2f at %s",
+                                + " table goes by their mean: with the correction that cylinder is still up to %.0f %% lean, %s for a"
+                                + " target of %s at %s",
                         spread.sensors(),
                         ride.name(),
                         leaner,
                         100 * Math.expm1(spread.apartLog()),
                         ride.mixtures().get(spread.richest()).heading(),
                         100 * Math.expm1(most),
-                        d.targetAt(worst) * Math.exp(most),
-                        d.targetAt(worst),
+                        Say.lambda(d.targetAt(worst) * Math.exp(most)),
+                        Say.lambda(d.targetAt(worst)).alone(),
                         Say.cell(d.fuel, worst)),
                 "Swap the sensors to see whether it is the cylinder; if it is, correct by the leaner one alone (--role \"COLUMN=other\" for the rest), or give each cylinder a table of its own (--cylinder)",
                 cells,

@@ -1,6 +1,9 @@
 package fuelwright.safety;
 
 import fuelwright.mixture.Fuel;
+import fuelwright.unit.Measured;
+import fuelwright.unit.Sentence;
+import fuelwright.unit.Unit;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
@@ -19,7 +22,10 @@ public enum Limit {
             0.80,
             1.00,
             "never leaner than this at high load, whatever the target",
-            "common practice, no source; power is best at lambda 0.85 to 0.90"),
+            Sentence.of(
+                    "common practice, no source; power is best at %s to %s",
+                    Measured.of(0.85, Unit.LAMBDA, 2),
+                    Measured.of(0.90, Unit.LAMBDA, 2).alone())),
     LEAN_FOR("lean for", "s", 0.5, 0.1, 1.0, "shorter than this is a moment", "common practice, no source"),
     LIGHT_LOAD_EXCESS(
             "light-load excess",
@@ -104,7 +110,14 @@ public enum Limit {
     INTAKE_MOST(
             "intake air at most", "°C", 60, 40, 80, "above the intake is heat-soaked", "common practice, no source"),
     INTAKE_APART("intake air apart", "K", 20, 5, 40, "rides differ by more", "common practice, no source"),
-    BAROMETER_APART("barometer apart", "kPa", 4, 1, 10, "rides differ by more", "about 350 m of height (ISO 2533)"),
+    BAROMETER_APART(
+            "barometer apart",
+            "kPa",
+            4,
+            1,
+            10,
+            "rides differ by more",
+            Sentence.of("about %s of height (ISO 2533)", Measured.of(350, Unit.METRE, -1))),
     BATTERY_LEAST("battery at least", "V", 12.5, 11, 13.5, "below, injectors open late", "common practice, no source"),
     RIDE_LEAST("evidence at least", "s", 120, 30, 600, "time that counts as evidence", "common practice, no source"),
     EXHAUST_CHECK("exhaust temperature, Check", "°C", 850, 600, 950, "hot", "common practice, no source"),
@@ -116,9 +129,13 @@ public enum Limit {
     private final double least;
     private final double most;
     private final String meaning;
-    private final String origin;
+    private final Sentence origin;
 
     Limit(String words, String unit, double usual, double least, double most, String meaning, String origin) {
+        this(words, unit, usual, least, most, meaning, Sentence.text(origin));
+    }
+
+    Limit(String words, String unit, double usual, double least, double most, String meaning, Sentence origin) {
         this.words = words;
         this.unit = unit;
         this.usual = usual;
@@ -138,13 +155,33 @@ public enum Limit {
         return unit;
     }
 
+    /** A value of it as a figure that may be read in other units; of mixture its unit stands behind. */
+    public Measured measured(double value) {
+        boolean apart =
+                this == LEAN_EXCESS || this == LIGHT_LOAD_EXCESS || this == INTAKE_APART || this == BAROMETER_APART;
+        return new Measured(value, measure(), 0, apart, true);
+    }
+
+    /** The canonical unit; one that is the same everywhere for times, shares and volts. */
+    private Unit measure() {
+        return switch (unit) {
+            case "lambda" -> Unit.LAMBDA;
+            case "°C", "K" -> Unit.CELSIUS;
+            case "kPa" -> Unit.KILOPASCAL;
+            case "%" -> Unit.PERCENT;
+            case "s" -> Unit.SECOND;
+            case "V" -> Unit.VOLT;
+            default -> Unit.ONE;
+        };
+    }
+
     /** What it means, a few words. */
     public String meaning() {
         return meaning;
     }
 
     /** Where the usual figure comes from. */
-    public String origin() {
+    public Sentence origin() {
         return origin;
     }
 

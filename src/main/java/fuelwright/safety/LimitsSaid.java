@@ -1,13 +1,12 @@
 package fuelwright.safety;
 
+import fuelwright.unit.Sentence;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.stream.Collectors;
 
 /**
  * Says which limits were changed: in one caution for all of them, since a limit made wider may keep another caution from firing, and in each
@@ -71,8 +70,8 @@ final class LimitsSaid implements Rule {
                 "limits-changed",
                 wider ? Caution.Level.CHECK : Caution.Level.NOTE,
                 "Judged by limits of your own",
-                changed.stream().map(l -> words(l, limits)).collect(Collectors.joining("; "))
-                        + (wider ? ". By the usual limits there may be more cautions" : ""),
+                all(changed, limits)
+                        .then(Sentence.text(wider ? ". By the usual limits there may be more cautions" : "")),
                 wider
                         ? "See that the engine's builder allows it, or go back to the usual limits"
                         : "Nothing, if you meant it: they are as strict as the usual ones or stricter",
@@ -89,11 +88,11 @@ final class LimitsSaid implements Rule {
         List<Caution> out = new ArrayList<>();
         for (Caution caution : cautions) {
             Set<Limit> used = USED.getOrDefault(caution.rule(), Set.of());
-            String words = changed.stream()
-                    .filter(used::contains)
-                    .map(l -> words(l, limits))
-                    .collect(Collectors.joining("; "));
-            out.add(words.isEmpty() ? caution : caution.saying("; judged by your limit: " + words));
+            List<Limit> by = changed.stream().filter(used::contains).toList();
+            out.add(
+                    by.isEmpty()
+                            ? caution
+                            : caution.saying(Sentence.of("; judged by your limit: %s", all(by, limits))));
         }
         return out;
     }
@@ -104,14 +103,15 @@ final class LimitsSaid implements Rule {
                 .toList();
     }
 
-    private static String words(Limit limit, Limits limits) {
-        String unit = limit.unit().equals("1") ? "" : " " + limit.unit();
-        return String.format(
-                Locale.ROOT,
-                "%s %s%s instead of %s",
+    private static Sentence all(List<Limit> changed, Limits limits) {
+        return Sentence.joined("; ", changed.stream().map(l -> words(l, limits)).toList());
+    }
+
+    private static Sentence words(Limit limit, Limits limits) {
+        return Sentence.of(
+                "%s %s instead of %s",
                 limit.words(),
-                Say.figure(limits.of(limit)),
-                unit,
-                Say.figure(limit.usual(limits.fuel())));
+                Say.limit(limit, limits.of(limit)),
+                Say.limit(limit, limit.usual(limits.fuel())).alone());
     }
 }

@@ -4,6 +4,7 @@ import fuelwright.estimate.CellProposal;
 import fuelwright.estimate.Decision;
 import fuelwright.estimate.Proposal;
 import fuelwright.estimate.Standing;
+import fuelwright.unit.Sentence;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -121,10 +122,19 @@ final class ProposalLean implements Rule {
     private static Caution caution(Dossier d, Place place, Cause cause, List<CellProposal> cells) {
         CellProposal worst = cells.get(0);
         double after = d.targetAt(worst.cell()) * (1 + worst.leftLeanPercent() / 100);
-        String what = String.format(cause.what, Say.cells(cells.size()), place.words) + ". Worst: "
-                + Say.cell(d.fuel, worst.cell()) + " stays " + Say.percent(worst.leftLeanPercent()) + " lean, lambda "
-                + Say.lambda(after) + " for a target of " + Say.lambda(d.targetAt(worst.cell()))
-                + (place == Place.BEYOND_LIMIT ? ", limit " + Say.lambda(d.limitAt(worst.cell())) : "");
+        Sentence what = Sentence.of(
+                cause.what + ". Worst: %s stays %s lean, %s for a target of %s%s",
+                Say.cells(cells.size()),
+                place.words,
+                Say.cell(d.fuel, worst.cell()),
+                Say.percent(worst.leftLeanPercent()),
+                Say.lambda(after),
+                Say.lambda(d.targetAt(worst.cell())).alone(),
+                place == Place.BEYOND_LIMIT
+                        ? Sentence.of(
+                                ", limit %s",
+                                Say.lambda(d.limitAt(worst.cell())).alone())
+                        : "");
         return new Caution(cause.rule, place.level, cause.title, what, cause.todo, numbers(cells), List.of())
                 .about(place.about);
     }

@@ -69,15 +69,15 @@ final class ProposalShape implements Rule {
                 .average()
                 .orElse(0);
         return new Caution(
-                "proposal-too-large",
-                Caution.Level.CHECK,
-                "A change too large for parts alone",
-                Say.cells(cells.size()) + " " + Say.speeds(d.fuel, cells) + " ask for " + Say.signed(mean)
-                        + " on average, " + direction + " than a change of parts explains",
-                "Look for " + suspects + " before entering anything",
-                cells,
-                List.of(),
-                "ask for " + direction);
+                        "proposal-too-large",
+                        Caution.Level.CHECK,
+                        "A change too large for parts alone",
+                        Say.cells(cells.size()) + " " + Say.speeds(d.fuel, cells) + " ask for " + Say.signed(mean)
+                                + " on average, " + direction + " than a change of parts explains",
+                        "Look for " + suspects + " before entering anything",
+                        cells,
+                        List.of())
+                .about("ask for " + direction);
     }
 
     /** How much more air the bigger body alone may let in where the table is indexed by throttle: the ratio of the bores' areas. */

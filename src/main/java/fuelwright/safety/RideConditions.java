@@ -2,6 +2,9 @@ package fuelwright.safety;
 
 import fuelwright.ride.Role;
 import fuelwright.table.Table;
+import fuelwright.unit.Measured;
+import fuelwright.unit.Sentence;
+import fuelwright.unit.Unit;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -34,8 +37,8 @@ final class RideConditions implements Rule {
             climbs(d, rows, out);
             Say.about(out, from, rows.ride.name());
         }
-        apart(d, Role.INTAKE_AIR, Limit.INTAKE_APART, "intake air", "°C", "K", out);
-        apart(d, Role.BAROMETER, Limit.BAROMETER_APART, "the barometer", "kPa", "kPa", out);
+        apart(d, Role.INTAKE_AIR, Limit.INTAKE_APART, "intake air", Unit.CELSIUS, out);
+        apart(d, Role.BAROMETER, Limit.BAROMETER_APART, "the barometer", Unit.KILOPASCAL, out);
         if (d.rides() > 0 && evidenceS < d.limits.of(Limit.RIDE_LEAST)) {
             add(
                     out,
@@ -52,6 +55,10 @@ final class RideConditions implements Rule {
     }
 
     private static void add(List<Caution> out, String rule, String title, String what, String todo) {
+        add(out, rule, title, Sentence.text(what), todo);
+    }
+
+    private static void add(List<Caution> out, String rule, String title, Sentence what, String todo) {
         out.add(new Caution(rule, Caution.Level.CHECK, title, what, todo, new TreeSet<>(), List.of()));
     }
 
@@ -73,12 +80,9 @@ final class RideConditions implements Rule {
                     out,
                     "mostly-cold",
                     "Mostly too cold",
-                    String.format(
-                            Locale.ROOT,
-                            "The coolant is below %.0f °C for %.0f %% of %s: warm-up enrichment isn't the table's doing",
-                            least,
-                            100 * cold,
-                            ride),
+                    Sentence.of(
+                            "The coolant is below %s for %.0f %% of %s: warm-up enrichment isn't the table's doing",
+                            Say.celsius(least), 100 * cold, ride),
                     "Warm the engine before the ride that counts");
         }
         double hot = share(rows, coolant, most, true);
@@ -87,7 +91,7 @@ final class RideConditions implements Rule {
                     out,
                     "heat-soaked",
                     "Too hot",
-                    String.format(Locale.ROOT, "The coolant is above %.0f °C for %.0f %% of %s", most, 100 * hot, ride),
+                    Sentence.of("The coolant is above %s for %.0f %% of %s", Say.celsius(most), 100 * hot, ride),
                     "Find out why before loading the engine, and ride again when it is cool");
         }
         double warmest = d.limits.of(Limit.INTAKE_MOST);
@@ -97,12 +101,9 @@ final class RideConditions implements Rule {
                     out,
                     "intake-hot",
                     "Intake heat-soaked",
-                    String.format(
-                            Locale.ROOT,
-                            "Intake air is above %.0f °C for %.0f %% of %s: the air is thinner than on the road",
-                            warmest,
-                            100 * soaked,
-                            ride),
+                    Sentence.of(
+                            "Intake air is above %s for %.0f %% of %s: the air is thinner than on the road",
+                            Say.celsius(warmest), 100 * soaked, ride),
                     "Ride with air over the engine, or leave out the stretches at a standstill");
         }
     }
@@ -193,19 +194,17 @@ final class RideConditions implements Rule {
                     out,
                     "barometer-moves",
                     "A ride through different air",
-                    String.format(
-                            Locale.ROOT,
-                            "In %s the barometer goes from %.0f to %.0f kPa, more than %.0f kPa",
+                    Sentence.of(
+                            "In %s the barometer goes from %s to %s, more than %s",
                             rows.ride.name(),
-                            least,
-                            most,
-                            d.limits.of(Limit.BAROMETER_APART)),
+                            Measured.of(least, Unit.KILOPASCAL, 0).alone(),
+                            Measured.of(most, Unit.KILOPASCAL, 0),
+                            Measured.step(d.limits.of(Limit.BAROMETER_APART), Unit.KILOPASCAL, 0)),
                     "See whether the unit corrects for height; if not, ride at one height for the evidence that counts");
         }
     }
 
-    private static void apart(
-            Dossier d, Role role, Limit limit, String name, String unit, String step, List<Caution> out) {
+    private static void apart(Dossier d, Role role, Limit limit, String name, Unit unit, List<Caution> out) {
         double least = Double.POSITIVE_INFINITY;
         double most = Double.NEGATIVE_INFINITY;
         for (int r = 0; r < d.rides() && d.rides() > 1; r++) {
@@ -220,15 +219,12 @@ final class RideConditions implements Rule {
                     out,
                     role == Role.BAROMETER ? "barometer-apart" : "intake-apart",
                     "Rides in different air",
-                    String.format(
-                            Locale.ROOT,
-                            "Between rides %s goes from %.0f to %.0f %s, more than %.0f %s",
+                    Sentence.of(
+                            "Between rides %s goes from %s to %s, more than %s",
                             name,
-                            least,
-                            most,
-                            unit,
-                            d.limits.of(limit),
-                            step),
+                            Measured.of(least, unit, 0).alone(),
+                            Measured.of(most, unit, 0),
+                            Measured.step(d.limits.of(limit), unit, 0)),
                     "See whether the unit corrects for it; if not, judge the rides by themselves");
         }
     }

@@ -3,6 +3,8 @@ package fuelwright.safety;
 import fuelwright.ride.Ride;
 import fuelwright.table.Axis;
 import fuelwright.table.Table;
+import fuelwright.unit.Measured;
+import fuelwright.unit.Unit;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -42,15 +44,31 @@ final class Say {
         return out;
     }
 
-    static String lambda(double lambda) {
-        return String.format(Locale.ROOT, "%.2f", lambda);
+    static Measured lambda(double lambda) {
+        return Measured.of(lambda, Unit.LAMBDA, 2);
     }
 
     /** A lambda beyond a limit, with as many decimals as it takes to be seen beyond it. */
-    static String lambdaBeyond(double lambda, double limit) {
-        return lambda(lambda).equals(lambda(limit))
-                ? String.format(Locale.ROOT, Math.abs(lambda - limit) < 0.0005 ? "%.4f" : "%.3f", lambda)
-                : lambda(lambda);
+    static Measured lambdaBeyond(double lambda, double limit) {
+        boolean same = lambda(lambda).canonical().equals(lambda(limit).canonical());
+        int decimals = !same ? 2 : Math.abs(lambda - limit) < 0.0005 ? 4 : 3;
+        return Measured.of(lambda, Unit.LAMBDA, decimals);
+    }
+
+    static Measured celsius(double celsius) {
+        return Measured.of(celsius, Unit.CELSIUS, 0);
+    }
+
+    /** A limit with its unit; of mixture the unit stands behind. */
+    static Measured limit(Limit limit, double value) {
+        Measured m = limit.measured(value);
+        int decimals = Math.max(
+                0,
+                BigDecimal.valueOf(Math.rint(value * 1e4) / 1e4)
+                        .stripTrailingZeros()
+                        .scale());
+        boolean behind = m.difference() || m.unit() == Unit.LAMBDA;
+        return new Measured(value, m.unit(), decimals, behind, m.unit() != Unit.ONE);
     }
 
     /** A limit without zeros at its end. */

@@ -2,6 +2,9 @@ package fuelwright.safety;
 
 import fuelwright.estimate.SensorFit;
 import fuelwright.ride.Ride;
+import fuelwright.unit.Measured;
+import fuelwright.unit.Sentence;
+import fuelwright.unit.Unit;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -229,14 +232,9 @@ final class SensorHealth implements Rule {
                     "sensor-blind-to-fuel-cut",
                     Caution.Level.CHECK,
                     "No free air at fuel cut",
-                    String.format(
-                            Locale.ROOT,
-                            "%s stays below lambda %.1f in %d of %d fuel cuts of %.1f s or more, though the exhaust is air then",
-                            name(rows.ride, s),
-                            FREE_AIR_LAMBDA,
-                            blind,
-                            seen,
-                            CUT_S),
+                    Sentence.of(
+                            "%s stays below %s in %d of %d fuel cuts of %.1f s or more, though the exhaust is air then",
+                            name(rows.ride, s), Measured.of(FREE_AIR_LAMBDA, Unit.LAMBDA, 1), blind, seen, CUT_S),
                     "Check the sensor in free air and the scale of its output before believing a figure",
                     new TreeSet<>(),
                     List.of()));

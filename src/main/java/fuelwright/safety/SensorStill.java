@@ -1,5 +1,8 @@
 package fuelwright.safety;
 
+import fuelwright.unit.Measured;
+import fuelwright.unit.Sentence;
+import fuelwright.unit.Unit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
@@ -50,9 +53,11 @@ final class SensorStill implements Rule {
                     "sensor-still",
                     Caution.Level.STOP,
                     "The sensor hardly moves",
-                    "The mixture of " + Say.sensor(rows.ride, s) + " stayed within lambda " + STILL_LAMBDA + " for "
-                            + Say.seconds(moments.get(0).lengthS())
-                            + " though load went from high to low: that can't be what was burnt",
+                    Sentence.of(
+                            "The mixture of %s stayed within %s for %s though load went from high to low: that can't be what was burnt",
+                            Say.sensor(rows.ride, s),
+                            Measured.of(STILL_LAMBDA, Unit.LAMBDA, 3),
+                            Say.seconds(moments.get(0).lengthS())),
                     "See whether the column is a sensor's reading; then see to the sensor, its heater and its wiring, and ride again",
                     new TreeSet<>(),
                     moments));

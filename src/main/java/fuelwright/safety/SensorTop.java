@@ -1,8 +1,8 @@
 package fuelwright.safety;
 
+import fuelwright.unit.Sentence;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.TreeSet;
 
 /** A sensor, or its scale, that shows no more than a figure which an engine can well exceed: what reads as much may be leaner by any amount. */
@@ -45,12 +45,11 @@ final class SensorTop implements Rule {
                 "sensor-top-low",
                 stop ? Caution.Level.STOP : Caution.Level.CHECK,
                 "The sensor shows no more",
-                String.format(
-                        Locale.ROOT,
-                        "The mixture of %s never goes above lambda %.2f and stands there for %.1f s%s, %s: how lean it was then isn't"
+                Sentence.of(
+                        "The mixture of %s never goes above %s and stands there for %.1f s%s, %s: how lean it was then isn't"
                                 + " known, and the correction covers only what was shown",
                         Say.sensor(rows.ride, s),
-                        top,
+                        Say.lambda(top),
                         at,
                         inAir ? ", also on the overrun, where the exhaust is air" : "",
                         underLoad > 0 ? Say.seconds(underLoad) + " of it at high load" : "none of it at high load"),

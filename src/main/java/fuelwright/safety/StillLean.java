@@ -2,6 +2,7 @@ package fuelwright.safety;
 
 import fuelwright.estimate.BurntTrace;
 import fuelwright.table.Table;
+import fuelwright.unit.Sentence;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -53,13 +54,19 @@ final class StillLean implements Rule {
                 "lean-after-proposal",
                 left.stream().anyMatch(l -> d.isWellInside(l.event.cell())) ? Caution.Level.STOP : Caution.Level.CHECK,
                 "Still lean with the proposal",
-                left.size() + " of " + table.size() + (table.size() == 1 ? " lean moment" : " lean moments")
-                        + " at high load would be beyond the limit with the proposed table too. Worst: lambda "
-                        + Say.lambdaBeyond(worst.lambda, worst.limit) + ", limit " + Say.lambda(worst.limit) + ", "
-                        + Say.percent(worst.leftPercent) + " short of fuel at " + Say.rpm(e.speedRpm()) + ", "
-                        + Say.load(e.load(), d.fuel.load().kind()) + ", "
-                        + d.ride(e.ride()).name() + " at "
-                        + Say.minutes(e.startS()),
+                Sentence.of(
+                        "%d of %d %s at high load would be beyond the limit with the proposed table too. Worst: %s, limit %s, %s short"
+                                + " of fuel at %s, %s, %s at %s",
+                        left.size(),
+                        table.size(),
+                        table.size() == 1 ? "lean moment" : "lean moments",
+                        Say.lambdaBeyond(worst.lambda, worst.limit),
+                        Say.lambda(worst.limit).alone(),
+                        Say.percent(worst.leftPercent),
+                        Say.rpm(e.speedRpm()),
+                        Say.load(e.load(), d.fuel.load().kind()),
+                        d.ride(e.ride()).name(),
+                        Say.minutes(e.startS())),
                 "Look at the moment: a quick opening wants accel enrichment; else set those cells richer by that much, or don't load the engine there until a slower pull has shown how lean they are",
                 cells,
                 left.stream()

@@ -2,6 +2,7 @@ package fuelwright.safety;
 
 import fuelwright.mixture.Fuel;
 import fuelwright.mixture.MixtureScale;
+import fuelwright.unit.Sentence;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -94,10 +95,14 @@ final class TargetTable implements Rule {
         for (int c : cells) {
             worst = d.targetAt(c) > d.targetAt(worst) ? c : worst;
         }
-        String what = Say.cells(cells.size()) + " at high load " + (cells.size() == 1 ? "has" : "have")
-                + " a target leaner than lambda " + Say.lambda(d.limits.of(Limit.LEAN_CEILING)) + ". Leanest: "
-                + Say.lambdaBeyond(d.targetAt(worst), d.limits.of(Limit.LEAN_CEILING)) + " at "
-                + Say.cell(d.fuel, worst);
+        double ceiling = d.limits.of(Limit.LEAN_CEILING);
+        Sentence what = Sentence.of(
+                "%s at high load %s a target leaner than %s. Leanest: %s at %s",
+                Say.cells(cells.size()),
+                cells.size() == 1 ? "has" : "have",
+                Say.lambda(ceiling),
+                Say.lambdaBeyond(d.targetAt(worst), ceiling).alone(),
+                Say.cell(d.fuel, worst));
         return new Caution("target-lean", level, title, what, todo, cells, List.of());
     }
 }

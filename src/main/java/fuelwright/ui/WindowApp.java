@@ -26,6 +26,7 @@ import fuelwright.ui.shell.Remembered;
 import fuelwright.ui.shell.Shell;
 import fuelwright.ui.tables.TablesModel;
 import fuelwright.ui.tables.TablesView;
+import fuelwright.ui.theme.Measures;
 import fuelwright.ui.theme.StagePane;
 import fuelwright.ui.theme.TextSize;
 import fuelwright.ui.theme.Theme;
@@ -43,14 +44,16 @@ import javafx.stage.Screen;
 
 /**
  * The window, opened on the sample job, as it was left the last time; the guide comes by itself once. For pictures and trials: {@code --stage=rides} opens that stage, {@code --theme=dark} that theme,
- * {@code --textsize=large} that size, {@code --cell=112} selects a cell, {@code --afr} shows mixtures as AFR; other arguments are files to open.
+ * {@code --textsize=large} that size, {@code --cell=112} selects a cell, {@code --afr} shows mixtures as AFR, {@code --imperial} other units; other arguments are files to open.
  */
 public class WindowApp extends Application {
 
     private static final String GALLERY = "--gallery";
+    private static final String IMPERIAL = "--imperial";
 
     private final Services services;
     private Session session;
+    private Remembered remembered;
 
     public WindowApp() {
         this(WorkServices.ofUser());
@@ -63,25 +66,37 @@ public class WindowApp extends Application {
     /** Whether a command line that begins with this is meant for the window. */
     public static boolean isForWindow(String argument) {
         return argument.equals("--afr")
+                || argument.equals(IMPERIAL)
                 || argument.equals(GALLERY)
                 || argument.matches("--(stage|theme|textsize|cell)=.*");
     }
 
-    /** Opens the window and waits until it is closed. */
-    public static void open(String... arguments) {
+    /**
+     * Opens the window and waits until it is closed.
+     *
+     * @return the exit code: 0, or that of the signal which ended it
+     */
+    public static int open(String... arguments) {
+        return open(WindowApp.class, arguments);
+    }
+
+    static int open(Class<? extends WindowApp> kind, String... arguments) {
         QuietStart.apply();
         WarmStart.begin();
-        launch(WindowApp.class, arguments);
+        launch(kind, arguments);
+        WindowThread.awaitEnd();
+        return EndFromOutside.code();
     }
 
     @Override
     public void start(javafx.stage.Stage stage) {
-        QuietEnd.apply();
+        WindowThread.isThis();
+        EndFromOutside.listen();
         session = new Session(services, new BackgroundRunner());
         Map<String, String> named = getParameters().getNamed();
         // What is asked for is for this time only; otherwise the window is as it was left.
         boolean plain = getParameters().getRaw().stream().noneMatch(a -> a.startsWith("--"));
-        Remembered remembered = new Remembered(session);
+        remembered = new Remembered(session);
         if (plain) {
             remembered.follow();
         } else {
@@ -89,6 +104,8 @@ public class WindowApp extends Application {
             session.themeProperty().set(option(Theme.class, named.get("theme"), Theme.LIGHT));
             session.textSizeProperty().set(option(TextSize.class, named.get("textsize"), TextSize.NORMAL));
             session.afrProperty().set(getParameters().getUnnamed().contains("--afr"));
+            session.measuresProperty()
+                    .set(getParameters().getUnnamed().contains(IMPERIAL) ? Measures.IMPERIAL : Measures.METRIC);
         }
         if (getParameters().getUnnamed().contains(GALLERY)) {
             stage.setTitle("Gallery");
@@ -107,10 +124,15 @@ public class WindowApp extends Application {
         stage.setScene(shell.scene());
         stage.titleProperty().bind(shell.title());
         stage.setOnCloseRequest(e -> {
-            if (!shell.mayClose()) {
+            Runnable leave = plain ? () -> remembered.leave(stage) : () -> {};
+            boolean now = shell.mayClose(() -> {
+                leave.run();
+                stage.hide();
+            });
+            if (now) {
+                leave.run();
+            } else {
                 e.consume();
-            } else if (plain) {
-                remembered.leave(stage);
             }
         });
         stage.setMinWidth(960);
@@ -201,6 +223,11 @@ public class WindowApp extends Application {
 
     @Override
     public void stop() {
-        session.close();
+        if (EndFromOutside.isAsked()) {
+            session.endUnasked();
+        } else {
+            session.close();
+        }
+        remembered.keepNow();
     }
 }

@@ -6,6 +6,6 @@ public final class WindowStart {
     private WindowStart() {}
 
     public static void main(String[] args) {
-        WindowApp.open(args);
+        System.exit(WindowApp.open(args));
     }
 }

@@ -15,5 +15,17 @@ public enum Dimension {
     ANGLE,
     TORQUE,
     POWER,
-    NUMBER
+    LENGTH,
+    VOLUME,
+    MASS,
+    AREA,
+    DENSITY,
+    /** Engine speed over road speed. */
+    GEARING,
+    NUMBER;
+
+    /** Whether logs and tables may hold it; what isn't is only typed and shown. */
+    public boolean isLogged() {
+        return this != LENGTH && this != VOLUME && this != MASS && this != AREA && this != DENSITY && this != GEARING;
+    }
 }

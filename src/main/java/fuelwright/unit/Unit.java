@@ -8,7 +8,7 @@ import java.util.Optional;
 
 /**
  * A unit as data: {@code canonical = value * scale + offset}. Canonical units are rpm, %, kPa, °C, s, km/h, lambda, V, g/s, °, N·m,
- * kW. Exact factors by definition (NIST SP 811, appendix B, for psi, inHg, mph, horsepower, lb·ft).
+ * kW, m, cm³, kg, m², kg/m³, rpm per km/h. Exact factors by definition (NIST SP 811, appendix B, for psi, inHg, mph, horsepower, lb·ft, lb, ft, in).
  */
 public enum Unit {
     RPM("rpm", Dimension.ENGINE_SPEED, 1, 0, "1/min", "r/min", "min-1", "u/min", "/min", "rev/min"),
@@ -38,6 +38,7 @@ public enum Unit {
     VOLT("V", Dimension.VOLTAGE, 1, 0, "volts", "volt"),
     MILLIVOLT("mV", Dimension.VOLTAGE, 1e-3, 0),
     GRAM_PER_SECOND("g/s", Dimension.MASS_FLOW, 1, 0),
+    POUND_PER_MINUTE("lb/min", Dimension.MASS_FLOW, 453.59237 / 60, 0),
     KILOGRAM_PER_HOUR("kg/h", Dimension.MASS_FLOW, 1 / 3.6, 0),
     DEGREE("°", Dimension.ANGLE, 1, 0, "deg", "degrees"),
     NEWTON_METRE("N·m", Dimension.TORQUE, 1, 0, "nm", "n.m"),
@@ -67,6 +68,20 @@ public enum Unit {
     KILOWATT("kW", Dimension.POWER, 1, 0),
     HORSEPOWER("hp", Dimension.POWER, 0.7456998715822702, 0, "bhp", "whp", "rwhp"),
     METRIC_HORSEPOWER("PS", Dimension.POWER, 0.73549875, 0, "cv"),
+    METRE("m", Dimension.LENGTH, 1, 0),
+    MILLIMETRE("mm", Dimension.LENGTH, 1e-3, 0),
+    FOOT("ft", Dimension.LENGTH, 0.3048, 0),
+    INCH("in", Dimension.LENGTH, 0.0254, 0),
+    CUBIC_CENTIMETRE("cm³", Dimension.VOLUME, 1, 0),
+    CUBIC_INCH("in³", Dimension.VOLUME, 16.387064, 0),
+    KILOGRAM("kg", Dimension.MASS, 1, 0),
+    POUND("lb", Dimension.MASS, 0.45359237, 0),
+    SQUARE_METRE("m²", Dimension.AREA, 1, 0),
+    SQUARE_FOOT("ft²", Dimension.AREA, 0.09290304, 0),
+    KILOGRAM_PER_CUBIC_METRE("kg/m³", Dimension.DENSITY, 1, 0),
+    POUND_PER_CUBIC_FOOT("lb/ft³", Dimension.DENSITY, 16.018463373960142, 0),
+    RPM_PER_KILOMETRE_PER_HOUR("rpm per km/h", Dimension.GEARING, 1, 0),
+    RPM_PER_MILE_PER_HOUR("rpm per mph", Dimension.GEARING, 1 / 1.609344, 0),
     ONE("1", Dimension.NUMBER, 1, 0, "");
 
     private static final Map<String, Unit> BY_SYMBOL = new HashMap<>();
@@ -75,6 +90,9 @@ public enum Unit {
 
     static {
         for (Unit unit : values()) {
+            if (!unit.dimension.isLogged()) {
+                continue;
+            }
             BY_SYMBOL.put(unit.symbol, unit);
             BY_WORD.putIfAbsent(unit.symbol.toLowerCase(Locale.ROOT), unit);
             unit.aliases.forEach(alias -> BY_WORD.putIfAbsent(alias, unit));
@@ -124,7 +142,7 @@ public enum Unit {
         return scale;
     }
 
-    /** The unit written as {@code text}: its symbol exactly, or symbol or alias in any case. */
+    /** The unit of a log or table written as {@code text}: its symbol exactly, or symbol or alias in any case. */
     public static Optional<Unit> parse(String text) {
         String trimmed = text.strip();
         Unit exact = BY_SYMBOL.get(trimmed);

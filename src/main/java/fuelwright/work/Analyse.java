@@ -276,7 +276,7 @@ public final class Analyse {
         for (Caution caution : Judge.judge(file)) {
             if (caution.isStop() || EXPLAINS.contains(caution.rule())) {
                 String ride = caution.about().isEmpty() ? screened.get(0).ride().name() : caution.about();
-                issues.add(Issue.error(ride, 0, 0, caution.sentence(), caution.todo()));
+                issues.add(new Issue(Issue.Severity.ERROR, ride, 0, 0, caution.said(), caution.todo()));
             }
         }
         return issues;

@@ -71,10 +71,10 @@ public record EnginesLike(List<JobRecord> counted, List<Left> left, List<Band> b
         public String words() {
             List<String> parts = new ArrayList<>();
             displacementCc.ifPresent(
-                    cc -> parts.add(JobFacts.figure(cc) + " cm³ ± " + JobFacts.figure(withinPercent) + " %"));
+                    cc -> parts.add(JobFacts.figure(cc) + " cm³ ±" + JobFacts.figure(withinPercent) + " %"));
             bodies.ifPresent(n -> parts.add(n + (n == 1 ? " body" : " bodies")));
             if (boreBeforeMm.isPresent() || boreAfterMm.isPresent()) {
-                parts.add("bore " + figure(boreBeforeMm) + " → " + figure(boreAfterMm) + " mm ± "
+                parts.add("bore " + figure(boreBeforeMm) + " → " + figure(boreAfterMm) + " mm ±"
                         + JobFacts.figure(BORE_MM));
             }
             return parts.isEmpty() ? "any engine" : String.join(", ", parts);

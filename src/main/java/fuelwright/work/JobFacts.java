@@ -10,6 +10,9 @@ import fuelwright.job.PastTable;
 import fuelwright.job.Results;
 import fuelwright.job.StoredJob;
 import fuelwright.power.Breathing;
+import fuelwright.unit.Measured;
+import fuelwright.unit.Sentence;
+import fuelwright.unit.Unit;
 import java.util.ArrayList;
 import java.util.DoubleSummaryStatistics;
 import java.util.List;
@@ -29,7 +32,11 @@ public final class JobFacts {
      * @param what what it is about
      * @param figure what is known
      */
-    public record Fact(String what, String figure) {}
+    public record Fact(String what, Sentence figure) {
+        Fact(String what, String figure) {
+            this(what, Sentence.text(figure));
+        }
+    }
 
     /** Always the same lines in the same order, so that two jobs can stand side by side; none of a job that can't be read. */
     public static List<Fact> of(JobRecord record) {
@@ -133,7 +140,7 @@ public final class JobFacts {
         facts.add(new Fact("Shortfall left", results.map(JobFacts::left).orElse(UNKNOWN)));
         facts.add(new Fact(
                 "Stop cautions", results.map(r -> Integer.toString(r.stops())).orElse(UNKNOWN)));
-        facts.add(new Fact("Most power", results.map(JobFacts::power).orElse(UNKNOWN)));
+        facts.add(new Fact("Most power", results.map(JobFacts::power).orElse(Sentence.text(UNKNOWN))));
         facts.add(new Fact(
                 "What the part gave",
                 record.gain().value().map(JobFacts::gain).orElseGet(() -> UNKNOWN + ": " + record.whyNoGain())));
@@ -151,14 +158,19 @@ public final class JobFacts {
                         + " measured cells";
     }
 
-    private static String power(Results results) {
+    private static Sentence power(Results results) {
         if (results.peaks().isEmpty()) {
-            return "no pull with logged power or torque";
+            return Sentence.text("no pull with logged power or torque");
         }
-        List<String> peaks = results.peaks().stream()
-                .map(p -> said("%.1f ± %.1f kW at %.0f rpm (%s)", p.powerKw(), p.errorKw(), p.rpm(), p.ride()))
+        List<Sentence> peaks = results.peaks().stream()
+                .map(p -> Sentence.of(
+                        "%s ±%s at %.0f rpm (%s)",
+                        Measured.of(p.powerKw(), Unit.KILOWATT, 1).alone(),
+                        Measured.of(p.errorKw(), Unit.KILOWATT, 1),
+                        p.rpm(),
+                        p.ride()))
                 .toList();
-        return String.join(", then ", peaks);
+        return Sentence.joined(", then ", peaks);
     }
 
     private static String gain(Breathing gain) {

@@ -114,7 +114,8 @@ public record JobRecord(
 
     private String everything() {
         StringBuilder all = new StringBuilder(place).append('\n').append(name());
-        JobFacts.of(this).forEach(f -> all.append('\n').append(f.figure().replace("cm³", "cm³ cc")));
+        JobFacts.of(this)
+                .forEach(f -> all.append('\n').append(f.figure().toString().replace("cm³", "cm³ cc")));
         stored.ifPresent(s -> {
             Job job = s.job();
             s.rides().stream()

@@ -2,6 +2,7 @@ package fuelwright.work;
 
 import fuelwright.power.Breathing;
 import fuelwright.table.Table;
+import fuelwright.unit.Sentence;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -17,7 +18,7 @@ import java.util.stream.IntStream;
 public record JobsCompared(List<Row> rows, Optional<Difference> difference) {
 
     /** One line. */
-    public record Row(String what, String first, String second) {
+    public record Row(String what, Sentence first, Sentence second) {
         /** Whether both jobs say the same. */
         public boolean same() {
             return first.equals(second);
@@ -57,8 +58,8 @@ public record JobsCompared(List<Row> rows, Optional<Difference> difference) {
                 rows, first.gain().value().flatMap(x -> second.gain().value().flatMap(y -> difference(x, y))));
     }
 
-    private static String figure(List<JobFacts.Fact> facts, int i) {
-        return i < facts.size() ? facts.get(i).figure() : "can't be read";
+    private static Sentence figure(List<JobFacts.Fact> facts, int i) {
+        return i < facts.size() ? facts.get(i).figure() : Sentence.text("can't be read");
     }
 
     private static Optional<Difference> difference(Breathing a, Breathing b) {

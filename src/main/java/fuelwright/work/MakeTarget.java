@@ -7,6 +7,9 @@ import fuelwright.safety.Limits;
 import fuelwright.table.Axis;
 import fuelwright.table.Quantity;
 import fuelwright.table.Table;
+import fuelwright.unit.Measured;
+import fuelwright.unit.Sentence;
+import fuelwright.unit.Unit;
 import java.util.Optional;
 
 /**
@@ -48,22 +51,26 @@ public final class MakeTarget {
         }
 
         /** Why they can't be taken, a sentence; empty where they can. */
-        public Optional<String> problem() {
+        public Optional<Sentence> problem() {
             double ceiling = Limits.usual(fuel).of(Limit.LEAN_CEILING);
             if (!within(idle, LEANEST) || !within(cruise, LEANEST)) {
-                return Optional.of("Idle and cruising lie from lambda 0.70 to 1.05");
+                return Optional.of(Sentence.of(
+                        "Idle and cruising lie from %s to %s",
+                        lambda(RICHEST), lambda(LEANEST).alone()));
             }
             if (!within(fullLoad, ceiling)) {
-                return Optional.of(String.format(
-                        java.util.Locale.ROOT,
-                        "Full load lies from lambda 0.70 to %.2f on %s: leaner than that an engine may come to harm",
-                        ceiling,
-                        fuel.words()));
+                return Optional.of(Sentence.of(
+                        "Full load lies from %s to %s on %s: leaner than that an engine may come to harm",
+                        lambda(RICHEST), lambda(ceiling).alone(), fuel.words()));
             }
             if (fullLoad > cruise) {
-                return Optional.of("Full load can't be leaner than cruising");
+                return Optional.of(Sentence.text("Full load can't be leaner than cruising"));
             }
             return Optional.empty();
+        }
+
+        private static Measured lambda(double lambda) {
+            return Measured.of(lambda, Unit.LAMBDA, 2);
         }
 
         private static boolean within(double lambda, double most) {
@@ -78,7 +85,7 @@ public final class MakeTarget {
      */
     public static Table of(Table axes, HighLoad highLoad, Choices choices) {
         choices.problem().ifPresent(problem -> {
-            throw new IllegalArgumentException(problem);
+            throw new IllegalArgumentException(problem.toString());
         });
         double[] lambda = new double[axes.cells()];
         for (int cell = 0; cell < lambda.length; cell++) {

@@ -152,7 +152,7 @@ public final class PowerPulls {
     }
 
     private static Issue warning(Issue i) {
-        return new Issue(Issue.Severity.WARNING, i.file(), 0, 0, i.what(), i.todo());
+        return new Issue(Issue.Severity.WARNING, i.file(), 0, 0, i.said(), i.todo());
     }
 
     private static PowerCurve corrected(PowerCurve curve, Settings settings) {

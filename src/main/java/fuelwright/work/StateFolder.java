@@ -204,6 +204,19 @@ public final class StateFolder {
         }
     }
 
+    /** This run is over and its copy, if there is one, stays: work that was left. */
+    public synchronized void leave() {
+        if (mine != null) {
+            try {
+                owned.close();
+            } catch (IOException e) {
+                // it goes with the program
+            }
+            owned = null;
+            mine = null;
+        }
+    }
+
     /** Work left by runs that are over, the newest first. */
     public synchronized List<Left> left() {
         List<Left> all = new ArrayList<>();

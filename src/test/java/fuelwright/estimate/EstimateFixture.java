@@ -1,6 +1,7 @@
 package fuelwright.estimate;
 
 import fuelwright.table.Table;
+import fuelwright.unit.Sentence;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -16,7 +17,7 @@ public final class EstimateFixture {
                 true,
                 0.004,
                 0.006,
-                "delay 41 ms at 4500 rpm and lag 78 ms, found from the rides");
+                Sentence.text("delay 41 ms at 4500 rpm and lag 78 ms, found from the rides"));
         return new Estimate(
                 table,
                 logFactors,
@@ -24,6 +25,7 @@ public final class EstimateFixture {
                 new double[readings.length],
                 readings,
                 new double[readings.length],
+                logFactors,
                 sensor,
                 tipIn(),
                 false,

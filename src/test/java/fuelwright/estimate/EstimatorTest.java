@@ -59,7 +59,11 @@ class EstimatorTest {
                 squares += off * off;
                 held += Math.abs(off) <= 1.96 * BOTH.logUncertainty(c) ? 1 : 0;
                 assertEquals(0, off, 4 * BOTH.logUncertainty(c), "cell " + c);
+                assertEquals(truth(c), BOTH.ownReadings(c), 0.03, "cell " + c + " by its own readings");
             }
+        }
+        for (int c = 0; c < MADE.old.cells(); c++) {
+            assertEquals(!(BOTH.independentReadings(c) > 0), Double.isNaN(BOTH.ownReadings(c)), "cell " + c);
         }
         assertTrue(measured >= 15, measured + " measured");
         assertTrue(Math.sqrt(squares / measured) < 0.004, "rms " + Math.sqrt(squares / measured));
@@ -75,10 +79,10 @@ class EstimatorTest {
             assertEquals(MADE.delayS(place[0], place[1]), delayS, 0.5 / HZ, place[0] + " rpm");
         }
         assertEquals(MadeUpRide.SENSOR.lagS(), found.lagS(), 0.5 / HZ);
-        assertTrue(BOTH.sensor().identified(), BOTH.sensor().words());
+        assertTrue(BOTH.sensor().identified(), BOTH.sensor().words().toString());
         assertTrue(
-                BOTH.sensor().words().endsWith("both found from the rides"),
-                BOTH.sensor().words());
+                BOTH.sensor().words().toString().endsWith("both found from the rides"),
+                BOTH.sensor().words().toString());
     }
 
     @Test
@@ -100,8 +104,9 @@ class EstimatorTest {
     void aRideThatHardlyMovesKeepsTheUsualSensorAndSaysSo() {
         ScreenedRide dull = MADE.made("dull", 60, t -> 3500, t -> 20);
         SensorFit sensor = estimate(MADE.old, Machine.unknown(), dull).sensor();
-        assertTrue(!sensor.identified(), sensor.words());
-        assertTrue(sensor.words().contains("can't tell"), sensor.words());
+        String words = sensor.words().toString();
+        assertTrue(!sensor.identified(), words);
+        assertTrue(words.contains("can't tell"), words);
     }
 
     @Test

@@ -3,7 +3,9 @@ package fuelwright.estimate;
 import fuelwright.airflow.HighLoad;
 import fuelwright.table.Axis;
 import fuelwright.table.Table;
+import fuelwright.unit.Sentence;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.IntToDoubleFunction;
@@ -35,7 +37,13 @@ public final class MadeUpEstimates {
             left[c] = leftOver.applyAsDouble(c);
         }
         SensorFit sensor = new SensorFit(
-                new SensorModel(0.03, 1, 0.5, 0.08), true, 0.004, 0.012, "Delay and lag follow from the rides.");
+                new SensorModel(0.03, 1, 0.5, 0.08),
+                true,
+                0.004,
+                0.012,
+                Sentence.text("Delay and lag follow from the rides."));
+        double[] none = new double[counts.length];
+        Arrays.fill(none, Double.NaN);
         return new Estimate(
                 table,
                 factors,
@@ -43,6 +51,7 @@ public final class MadeUpEstimates {
                 new double[counts.length],
                 counts,
                 left,
+                none,
                 sensor,
                 TipIn.none(),
                 false,

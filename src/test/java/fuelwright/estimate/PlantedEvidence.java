@@ -1,6 +1,7 @@
 package fuelwright.estimate;
 
 import fuelwright.table.Table;
+import java.util.Arrays;
 import java.util.List;
 
 /** Estimates and proposals with figures of a test's choosing, for packages that can't make them themselves. */
@@ -15,6 +16,8 @@ public final class PlantedEvidence {
             double[] readings,
             SensorFit sensor,
             boolean forecastLeftOut) {
+        double[] none = new double[readings.length];
+        Arrays.fill(none, Double.NaN);
         return new Estimate(
                 table,
                 logFactors,
@@ -22,6 +25,7 @@ public final class PlantedEvidence {
                 new double[readings.length],
                 readings,
                 new double[readings.length],
+                none,
                 sensor,
                 TipIn.none(),
                 forecastLeftOut,

@@ -329,6 +329,22 @@ class ProposalMakerTest {
     }
 
     @Test
+    void whatTheReadingsAskForByThemselvesStandsBeforeWhatTheFitMakesOfThem() {
+        Table table =
+                Table.of(Quantity.VOLUMETRIC_EFFICIENCY, SPEED, LOAD, new double[] {50, 50, 50, 50, 50, 50, 50, 50});
+        CellMeans.Mean[] means = new CellMeans.Mean[8];
+        means[LIGHT] = new CellMeans.Mean(12, 7.5, 1, 1.07, 30);
+        double[] fitted = new double[8];
+        Arrays.fill(fitted, 0.06);
+        Estimate estimate = EstimateFixture.estimate(table, fitted, fitted.clone(), fitted.clone());
+        Proposal proposal = ProposalMaker.make(estimate, EstimateFixture.means(means), HighLoad.byThrottle(), SETTINGS);
+        List<Step> steps = proposal.cell(LIGHT).steps();
+        assertEquals(Kind.OBSERVED, steps.get(0).kind());
+        assertEquals(new Step(Kind.BURNT, Math.exp(0.06)), steps.get(1));
+        assertEquals(Kind.FITTED, steps.get(2).kind());
+    }
+
+    @Test
     void aPressureIndexedTableIsJudgedByItsPressure() {
         Axis pressure = new Axis(Axis.Kind.MANIFOLD_PRESSURE, 40, 100);
         Table table = Table.of(Quantity.VOLUMETRIC_EFFICIENCY, SPEED, pressure, new double[] {50, 50, 50, 50});

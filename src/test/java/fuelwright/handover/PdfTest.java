@@ -21,6 +21,7 @@ import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 class PdfTest {
 
@@ -136,8 +137,8 @@ class PdfTest {
     }
 
     @Test
-    void aPageThatAsksForAFileOrTheNetworkGetsNothing() throws Exception {
-        Path secret = Files.createTempFile("secret", ".svg");
+    void aPageThatAsksForAFileOrTheNetworkGetsNothing(@TempDir Path folder) throws Exception {
+        Path secret = folder.resolve("secret.svg");
         Files.writeString(
                 secret,
                 "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"90\" height=\"20\"><text y=\"15\">hidden</text></svg>");

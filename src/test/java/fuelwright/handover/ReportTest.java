@@ -179,7 +179,7 @@ class ReportTest {
         assertTrue(cell.contains("unknown, left as it is"), cell);
         assertTrue(cell.contains(">?</text>"), cell);
         assertTrue(cell.contains("hatch"), cell);
-        assertTrue(html.contains("</b>not known, left as it is"));
+        assertTrue(html.contains("</b>too little ridden to tell, left as it is"));
     }
 
     @Test

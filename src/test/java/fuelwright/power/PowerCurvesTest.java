@@ -75,7 +75,7 @@ class PowerCurvesTest {
     @Test
     void assumptionsOfARoadPullAreSaid() {
         RoadMaker maker = new RoadMaker(290, 51, 0.33, 65, 4, 1);
-        String said = String.join("; ", road(maker.ride(ENGINE, 2500, 8300)).remarks());
+        String said = road(maker.ride(ENGINE, 2500, 8300)).remarks().toString();
         for (String word : List.of("290 kg", "0.018", "0.55 m²", "at the wheel", "rpm per km/h", "more mass")) {
             assertTrue(said.contains(word), word + " in " + said);
         }
@@ -146,7 +146,7 @@ class PowerCurvesTest {
         assertEquals(
                 1.02352, corrected.peakPower().powerKw() / curve.peakPower().powerKw(), 1e-4);
         assertEquals(1.03014, air.factor(PowerCorrection.DIN_70020), 1e-5, "DIN ignores humidity");
-        assertTrue(String.join(" ", corrected.remarks()).contains("SAE J1349"));
+        assertTrue(corrected.remarks().toString().contains("SAE J1349"));
     }
 
     @Test

@@ -16,6 +16,7 @@ import fuelwright.mixture.Fuel;
 import fuelwright.ride.Role;
 import fuelwright.table.Quantity;
 import fuelwright.table.Table;
+import fuelwright.unit.Sentence;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -163,8 +164,8 @@ class EveryRuleTest {
     }
 
     private static Consumer<Spoilt> lag(double lagS, boolean identified) {
-        return s -> s.planted.sensor =
-                new SensorFit(new SensorModel(0.04, 1, 0, lagS), identified, 0.01, identified ? 0.01 : Double.NaN, "");
+        return s -> s.planted.sensor = new SensorFit(
+                new SensorModel(0.04, 1, 0, lagS), identified, 0.01, identified ? 0.01 : Double.NaN, Sentence.NONE);
     }
 
     private static Consumer<Spoilt> cuts(double lambda, boolean flagged) {
@@ -821,5 +822,23 @@ class EveryRuleTest {
         assertTrue(!threshold.at(4000, 20, 60));
         assertTrue(threshold.at(4000, Double.NaN, 86) && threshold.at(4000, 61, Double.NaN));
         assertTrue(!threshold.at(4000, Double.NaN, Double.NaN));
+    }
+
+    /** Only what is about the scale of a reading itself stays in the unit that it is about; loads are the table's own. */
+    @Test
+    void everyFigureThatIsReadInOtherUnitsCanBe() {
+        List<String> aboutTheScale = List.of("mixture-upside-down", "mixture-unit", "target-scale");
+        Pattern bound = Pattern.compile("\\d ?(°C|K\\b|kPa|km/h|lambda)|\\b(lambda|limit|target of|Leanest:) \\d");
+        int read = 0;
+        for (Spec spec : specs()) {
+            for (Caution caution : judged(spec)) {
+                String said = caution.what(figure -> "§");
+                read += said.contains("§") ? 1 : 0;
+                boolean free = aboutTheScale.contains(caution.rule())
+                        || !bound.matcher(said).find();
+                assertTrue(free, caution.rule() + ": " + said);
+            }
+        }
+        assertTrue(read > 20, "sentences with such a figure: " + read);
     }
 }

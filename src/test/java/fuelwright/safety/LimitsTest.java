@@ -23,7 +23,7 @@ class LimitsTest {
                 double usual = limit.usual(fuel);
                 assertTrue(usual >= limit.least() && usual <= limit.most(), limit.key() + " " + fuel);
                 assertEquals(limit, Limit.ofKey(limit.key()).orElseThrow());
-                assertFalse(limit.origin().isBlank());
+                assertFalse(limit.origin().toString().isBlank());
             }
         }
     }

@@ -18,6 +18,7 @@ import fuelwright.ride.Column;
 import fuelwright.ride.Ride;
 import fuelwright.ride.Role;
 import fuelwright.table.Quantity;
+import fuelwright.unit.Sentence;
 import fuelwright.unit.Unit;
 import java.util.List;
 import java.util.Map;
@@ -201,11 +202,11 @@ class OtherRulesTest {
     @Test
     void aSlowSensor() {
         PlantedCase planted = with(ride());
-        planted.sensor = new SensorFit(new SensorModel(0.04, 1, 0, 0.35), true, 0.01, 0.01, "");
+        planted.sensor = new SensorFit(new SensorModel(0.04, 1, 0, 0.35), true, 0.01, 0.01, Sentence.NONE);
         assertLevel(CHECK, "sensor-slow", planted);
-        planted.sensor = new SensorFit(new SensorModel(0.04, 1, 0, 0.29), true, 0.01, 0.01, "");
+        planted.sensor = new SensorFit(new SensorModel(0.04, 1, 0, 0.29), true, 0.01, 0.01, Sentence.NONE);
         assertQuiet("sensor-slow", planted);
-        planted.sensor = new SensorFit(new SensorModel(0.04, 1, 0, 0.35), false, Double.NaN, Double.NaN, "");
+        planted.sensor = new SensorFit(new SensorModel(0.04, 1, 0, 0.35), false, Double.NaN, Double.NaN, Sentence.NONE);
         assertQuiet("sensor-slow", planted);
     }
 

@@ -19,6 +19,7 @@ import fuelwright.screen.Screens;
 import fuelwright.table.Axis;
 import fuelwright.table.Quantity;
 import fuelwright.table.Table;
+import fuelwright.unit.Sentence;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -46,7 +47,7 @@ final class PlantedCase {
     double[] logFactors;
     double[] uncertainties;
     double[] readings;
-    SensorFit sensor = new SensorFit(new SensorModel(0.04, 1, 0, 0.1), true, 0.01, 0.01, "");
+    SensorFit sensor = new SensorFit(new SensorModel(0.04, 1, 0, 0.1), true, 0.01, 0.01, Sentence.NONE);
     boolean withEstimate = true;
     boolean forecastLeftOut;
     List<CellProposal> proposed;

@@ -31,6 +31,8 @@ import fuelwright.screen.ScreenedRide;
 import fuelwright.table.Axis;
 import fuelwright.table.Quantity;
 import fuelwright.table.Table;
+import fuelwright.unit.Measured;
+import fuelwright.unit.Sentence;
 import fuelwright.unit.Unit;
 import fuelwright.work.Analysis;
 import fuelwright.work.RideToRide;
@@ -317,7 +319,11 @@ public final class Fixture {
                         "lean-under-load",
                         Caution.Level.STOP,
                         "lean under load",
-                        "Between 5500 and 6000 rpm above 85 % throttle: lambda 1.02, limit 0.92, for 1.4 s.",
+                        Sentence.of(
+                                "Between 5500 and 6000 rpm above 85 %% throttle: %s, limit %s, for 1.4 s, with the exhaust at %s.",
+                                Measured.of(1.02, Unit.LAMBDA, 2),
+                                Measured.of(0.92, Unit.LAMBDA, 2).alone(),
+                                Measured.of(860, Unit.CELSIUS, 0)),
                         "Don't ride it like this: look at pump and filter before adding fuel.",
                         lean,
                         List.of(new Caution.Moment(0, "ride-1.csv", 112.4, 1.4, 1.02, 5740, 91))),

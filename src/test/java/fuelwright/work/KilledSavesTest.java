@@ -37,6 +37,8 @@ class KilledSavesTest {
                                     .toString(),
                             "-XX:TieredStopAtLevel=1",
                             "-Xmx256m",
+                            // What a killed program has unpacked stays there.
+                            "-Djava.io.tmpdir=" + folder,
                             "-cp",
                             System.getProperty("java.class.path"),
                             SavingForEver.class.getName(),

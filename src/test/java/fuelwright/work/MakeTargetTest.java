@@ -95,6 +95,7 @@ class MakeTargetTest {
         assertTrue(new MakeTarget.Choices(0.95, 1.0, 0.96, Fuel.PETROL)
                 .problem()
                 .orElseThrow()
+                .toString()
                 .contains("0.95"));
         assertTrue(
                 new MakeTarget.Choices(0.95, 0.85, 0.90, Fuel.PETROL).problem().isPresent());

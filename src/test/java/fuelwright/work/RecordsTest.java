@@ -240,7 +240,9 @@ class RecordsTest {
         JobsCompared compared = JobsCompared.of(all.get(0), all.get(1));
         assertEquals(
                 List.of("720 cm³", "650 cm³"),
-                List.of(compared.rows().get(0).first(), compared.rows().get(0).second()));
+                List.of(
+                        compared.rows().get(0).first().toString(),
+                        compared.rows().get(0).second().toString()));
         assertTrue(compared.rows().stream().anyMatch(r -> r.what().equals("Bore") && r.same()));
         JobsCompared.Difference difference = compared.difference().orElseThrow();
         assertEquals(10 * 1.1 * 0.2, difference.points().get(11), 1e-9);
@@ -284,7 +286,7 @@ class RecordsTest {
                 OptionalDouble.empty(),
                 OptionalDouble.of(46),
                 Optional.empty());
-        assertEquals("bore any → 46 mm ± 1", any.words());
+        assertEquals("bore any → 46 mm ±1", any.words());
         assertEquals(1, EnginesLike.of(read(), any).counted().size());
     }
 }

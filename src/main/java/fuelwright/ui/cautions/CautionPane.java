@@ -35,6 +35,7 @@ final class CautionPane {
         grid.setId("caution-map");
         answer = new AnswerPane(model).node();
         model.selectedProperty().addListener((p, old, now) -> fill());
+        model.session().whenShownOtherwise(this::fill);
         model.session().cellProperty().addListener((p, old, now) -> show(model.selectedCell()));
         fill();
     }

@@ -6,7 +6,6 @@ import fuelwright.job.JobRide;
 import fuelwright.safety.Caution;
 import fuelwright.table.Table;
 import fuelwright.ui.plot.HeatMap;
-import fuelwright.ui.session.MixtureWords;
 import fuelwright.ui.session.Session;
 import fuelwright.ui.session.Stage;
 import fuelwright.ui.session.TableWords;
@@ -160,14 +159,9 @@ public final class CautionsModel {
                 : Words.of("cautions.answer.again");
     }
 
-    /** What was found, with mixtures as the user wants to see them. */
+    /** What was found, in the units that the user wants to see. */
     public String what(Caution caution) {
-        return MixtureWords.in(caution, session.mixture()).what();
-    }
-
-    /** What to do about it, likewise. */
-    String todo(Caution caution) {
-        return MixtureWords.in(caution, session.mixture()).todo();
+        return caution.what(session.shownIn());
     }
 
     /** How many of each level, in words. */
@@ -220,7 +214,7 @@ public final class CautionsModel {
                 place);
     }
 
-    /** A moment and its worst mixture in words. */
+    /** A moment and its worst figure in words. */
     public String sentence(Caution.Moment moment) {
         return words(moment) + worst(moment).map(w -> ", " + w).orElse("");
     }
@@ -235,10 +229,12 @@ public final class CautionsModel {
                 .orElse("");
     }
 
-    /** The worst mixture of a moment; empty where the figure is no mixture. */
-    public Optional<String> worst(Caution.Moment moment) {
-        boolean mixture = moment.worst() > 0.5 && moment.worst() < 2;
-        return mixture ? Optional.of(session.mixture().words(moment.worst())) : Optional.empty();
+    /** The worst figure of a moment; empty where it has no unit. */
+    private Optional<String> worst(Caution.Moment moment) {
+        if (moment.isMixture()) {
+            return Optional.of(session.mixture().words(moment.worst()));
+        }
+        return moment.unit().isEmpty() ? Optional.empty() : Optional.of(moment.worstWords(session.shownIn()));
     }
 
     public ObservableList<Caution> cautions() {

@@ -57,7 +57,7 @@ public final class CautionsView implements StagePane {
         model.cautions().addListener((ListChangeListener<Caution>) c -> summary.setText(model.summary()));
         MomentTrace trace = new MomentTrace(model);
         model.session().jobProperty().addListener((p, old, now) -> list.refresh());
-        model.session().afrProperty().addListener((p, old, now) -> list.refresh());
+        model.session().whenShownOtherwise(list::refresh);
         VBox found = new VBox(12, list, trace.node());
         Node limits = new LimitsPane(new LimitsModel(model.session())).node();
         StackPane pages = new StackPane(found, limits);
@@ -170,7 +170,7 @@ public final class CautionsView implements StagePane {
             }
             setGraphic(row);
             setAccessibleText(caution.level().words() + " · " + caution.title() + ": " + model.what(caution) + " "
-                    + model.todo(caution)
+                    + caution.todo()
                     + model.answer(caution)
                             .map(a -> " " + CautionsModel.words(a, caution))
                             .orElse(""));
@@ -182,7 +182,7 @@ public final class CautionsView implements StagePane {
                 2,
                 Parts.text(Parts.capital(caution.title()), "strong"),
                 Parts.text(Parts.sentence(model.what(caution))),
-                Parts.text(Parts.sentence(model.todo(caution)), "muted"));
+                Parts.text(Parts.sentence(caution.todo()), "muted"));
         model.answer(caution).ifPresent(a -> text.getChildren().add(answered(a, caution, false)));
         return text;
     }

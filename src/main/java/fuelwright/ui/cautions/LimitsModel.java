@@ -6,6 +6,7 @@ import fuelwright.ui.session.Session;
 import fuelwright.ui.theme.Figures;
 import fuelwright.ui.theme.Parts;
 import fuelwright.ui.theme.Words;
+import fuelwright.unit.Measured;
 import java.util.List;
 import java.util.Optional;
 
@@ -58,34 +59,42 @@ public final class LimitsModel {
 
     /** The figure in force, as a field shows it. */
     public String text(Limit limit) {
-        double value = session.job().limits().of(limit);
-        String shortest = Figures.shortest(value);
-        return decimals(value) > decimals(limit) ? shortest : Figures.plain(value, decimals(limit));
+        return text(limit, session.job().limits().of(limit));
     }
 
     public String usual(Limit limit) {
-        return Figures.plain(limit.usual(fuel()), decimals(limit));
+        return text(limit, limit.usual(fuel()));
     }
 
     public String bounds(Limit limit) {
-        int decimals = decimals(limit);
-        return Words.of("limits.bounds", Figures.plain(limit.least(), decimals), Figures.plain(limit.most(), decimals));
+        return Words.of("limits.bounds", text(limit, limit.least()), text(limit, limit.most()));
+    }
+
+    /** In the unit that is shown; all figures of a line have as many decimals. */
+    private String text(Limit limit, double value) {
+        return session.shownIn().field(figure(limit, value));
+    }
+
+    private Measured figure(Limit limit, double value) {
+        Measured m = limit.measured(value);
+        return new Measured(value, m.unit(), decimals(limit), m.difference(), false);
+    }
+
+    /** Where the usual figure comes from. */
+    String origin(Limit limit) {
+        return limit.origin().in(session.shownIn());
     }
 
     /** What a limit is called, with its unit. */
-    static String name(Limit limit) {
+    String name(Limit limit) {
         String words = Parts.capital(limit.words());
         return unit(limit).isEmpty() ? words : words + ", " + unit(limit);
     }
 
-    /** All figures of a line have as many decimals. */
     private int decimals(Limit limit) {
-        return Math.max(decimals(limit.usual(fuel())), Math.max(decimals(limit.least()), decimals(limit.most())));
-    }
-
-    private static int decimals(double value) {
-        String text = Figures.shortest(value);
-        return text.indexOf('.') < 0 ? 0 : text.length() - text.indexOf('.') - 1;
+        return Math.max(
+                Figures.decimals(limit.usual(fuel())),
+                Math.max(Figures.decimals(limit.least()), Figures.decimals(limit.most())));
     }
 
     public boolean isChanged(Limit limit) {
@@ -113,7 +122,14 @@ public final class LimitsModel {
         String figure = typed.strip().replace(',', '.');
         double value;
         try {
-            value = Double.parseDouble(figure);
+            value = session.shownIn()
+                    .typed(
+                            Double.parseDouble(figure),
+                            figure(limit, 0),
+                            session.job().limits().of(limit),
+                            limit.usual(fuel()),
+                            limit.least(),
+                            limit.most());
         } catch (NumberFormatException e) {
             return Optional.of(Words.of("limits.nonumber", typed.strip()));
         }
@@ -122,8 +138,8 @@ public final class LimitsModel {
             return Optional.of(Words.of(
                     Double.isNaN(value) ? "limits.nonumber" : key,
                     figure,
-                    Figures.shortest(limit.least()),
-                    Figures.shortest(limit.most()),
+                    text(limit, limit.least()),
+                    text(limit, limit.most()),
                     unit(limit)));
         }
         if (value == limit.usual(fuel())) {
@@ -143,8 +159,13 @@ public final class LimitsModel {
                 job.withLimits(fuelwright.safety.Limits.usual(job.machine().fuel())));
     }
 
-    static String unit(Limit limit) {
-        return limit.unit().equals("1") ? "" : limit.unit();
+    /** The unit that is shown; empty where there is none. */
+    String unit(Limit limit) {
+        Measured m = limit.measured(0);
+        boolean own = session.shownIn().of(m.unit()) == m.unit();
+        return limit.unit().equals("1")
+                ? ""
+                : own ? limit.unit() : session.shownIn().symbol(m);
     }
 
     private Fuel fuel() {

@@ -40,10 +40,12 @@ final class LimitsPane {
         private final Button back;
         private final HBox changed;
         private final Label problem = Parts.text("", "field-message");
+        private final Label bounds = Parts.label("", "muted");
+        private final Label origin = Parts.text("", "muted", "small");
 
         Line(Limit limit) {
             this.limit = limit;
-            name = Parts.text(LimitsModel.name(limit), "strong");
+            name = Parts.text("", "strong");
             name.setMinWidth(Fonts.grown(NAME));
             name.setMaxWidth(Fonts.grown(NAME));
             name.setLabelFor(field);
@@ -51,8 +53,6 @@ final class LimitsPane {
             field.setMaxWidth(80);
             field.setAlignment(Pos.CENTER_RIGHT);
             field.setId("limit-" + limit.key());
-            field.setAccessibleText(Words.of(
-                    "limits.field", limit.words(), model.bounds(limit), LimitsModel.unit(limit), model.usual(limit)));
             field.setOnAction(e -> take());
             field.focusedProperty().addListener((p, old, now) -> {
                 if (!now) {
@@ -91,7 +91,12 @@ final class LimitsPane {
             if (problem.getText().isEmpty() || !field.isFocused()) {
                 field.setText(model.text(limit));
             }
+            name.setText(model.name(limit));
+            field.setAccessibleText(Words.of(
+                    "limits.field", limit.words(), model.bounds(limit), model.unit(limit), model.usual(limit)));
             usual.setText(model.usual(limit));
+            bounds.setText(model.bounds(limit));
+            origin.setText(Parts.capital(model.origin(limit)));
             boolean changed = model.isChanged(limit);
             Parts.show(this.changed, changed);
             mark.setText(Words.of(model.isWider(limit) ? "limits.wider" : "limits.stricter"));
@@ -151,25 +156,24 @@ final class LimitsPane {
         node = Parts.scroll(box);
         VBox.setVgrow(node, Priority.ALWAYS);
         model.session().jobProperty().addListener((p, old, now) -> refresh());
+        model.session().whenShownOtherwise(() -> {
+            lines.values().forEach(l -> l.say(Optional.empty()));
+            refresh();
+        });
         refresh();
     }
 
     private int add(GridPane grid, Limit limit, int row) {
         Line line = new Line(limit);
         lines.put(limit, line);
-        Label bounds = Parts.label(model.bounds(limit), "muted");
-        VBox words = new VBox(
-                Parts.text(Parts.capital(limit.meaning())),
-                Parts.text(Parts.capital(limit.origin()), "muted", "small"),
-                line.problem,
-                line.changed);
+        VBox words = new VBox(Parts.text(Parts.capital(limit.meaning())), line.origin, line.problem, line.changed);
         words.setSpacing(2);
         Parts.show(line.problem, false);
-        for (Label label : new Label[] {line.name, line.usual, bounds}) {
+        for (Label label : new Label[] {line.name, line.usual, line.bounds}) {
             label.setPadding(new Insets(FIELD_TEXT_TOP, 0, 0, 0));
         }
         line.changed.setPadding(new Insets(2, 0, 2, 0));
-        Node[] cells = {line.name, line.field, line.usual, bounds, words};
+        Node[] cells = {line.name, line.field, line.usual, line.bounds, words};
         for (int c = 0; c < cells.length; c++) {
             grid.add(cells[c], c, row);
             GridPane.setValignment(cells[c], VPos.TOP);

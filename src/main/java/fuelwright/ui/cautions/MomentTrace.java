@@ -74,8 +74,7 @@ final class MomentTrace {
                 timeline,
                 Parts.text(Words.of("cautions.trace.note"), "muted", "small"));
         model.momentProperty().addListener((p, old, now) -> show());
-        model.session().afrProperty().addListener((p, old, now) -> show());
-        model.session().measuresProperty().addListener((p, old, now) -> show());
+        model.session().whenShownOtherwise(this::show);
         model.session().analysisProperty().addListener((p, old, now) -> show());
         show();
     }

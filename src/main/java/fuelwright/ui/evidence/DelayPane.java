@@ -8,6 +8,9 @@ import fuelwright.ui.session.Session;
 import fuelwright.ui.theme.Figures;
 import fuelwright.ui.theme.Parts;
 import fuelwright.ui.theme.Words;
+import fuelwright.unit.Measured;
+import fuelwright.unit.Unit;
+import fuelwright.unit.Units;
 import fuelwright.work.Analysis;
 import java.util.Comparator;
 import java.util.List;
@@ -37,6 +40,7 @@ final class DelayPane extends VBox {
         getChildren().addAll(ask, plot, words);
         session.analysisProperty().addListener((p, old, now) -> show(null));
         session.themeProperty().addListener((p, old, now) -> show(profile));
+        session.whenShownOtherwise(() -> show(profile));
         show(null);
     }
 
@@ -68,7 +72,10 @@ final class DelayPane extends VBox {
                 Figures.plain(found.tried().get(0).standardErrors(), 1));
         List<DelayProfile.Tried> all = all(found);
         plot.show(
-                curves(all), all.indexOf(found.used()), session.themeProperty().get(), text);
+                curves(all, session.shownIn()),
+                all.indexOf(found.used()),
+                session.themeProperty().get(),
+                text);
         words.setText(text);
     }
 
@@ -80,12 +87,15 @@ final class DelayPane extends VBox {
     }
 
     /** A dot for each delay: {@link Curves#cells} are their numbers. */
-    private static Curves curves(List<DelayProfile.Tried> all) {
+    private static Curves curves(List<DelayProfile.Tried> all, Units units) {
         return new Curves(
                 all.stream().map(t -> 1000 * t.delayS()).toList(),
                 List.of(new Curves.Line(
                         "", all.stream().map(DelayProfile.Tried::standardErrors).toList(), Curves.Weight.BOLD)),
-                Words.of("evidence.delay.x"),
+                Words.of(
+                        "evidence.delay.x",
+                        Figures.plain(DelayProfile.SPEED_RPM, 0),
+                        units.words(Measured.of(DelayProfile.FLOW_G_PER_S, Unit.GRAM_PER_SECOND, 0))),
                 Words.of("evidence.delay.y"),
                 IntStream.range(0, all.size()).boxed().toList());
     }

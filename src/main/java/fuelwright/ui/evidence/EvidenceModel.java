@@ -138,7 +138,8 @@ public final class EvidenceModel {
         }
         List<String> all = new ArrayList<>();
         all.add(Words.of(
-                "evidence.sensor", Parts.sentence(analysis.estimate().sensor().words())));
+                "evidence.sensor",
+                Parts.sentence(analysis.estimate().sensor().words().in(session.shownIn()))));
         all.add(analysis.validation()
                 .map(v -> Words.of(
                         "evidence.validation",

@@ -67,6 +67,7 @@ public final class EvidenceView implements StagePane {
                 Parts.scroll(facts), "evidence.empty", model.mapProperty().isNotNull());
         model.mapProperty().addListener((p, old, now) -> refresh());
         model.cellProperty().addListener((p, old, now) -> explainCell());
+        model.session().whenShownOtherwise(this::refresh);
         model.nearProperty().addListener((p, old, now) -> explainCell());
         model.session().textSizeProperty().addListener((p, old, now) -> refresh());
         refresh();
@@ -99,8 +100,10 @@ public final class EvidenceView implements StagePane {
                             "0",
                             CellLook.readings(model.most() / 4),
                             Words.of("legend.readings", CellLook.readings(model.most()))));
+        } else if (shown == EvidenceMap.Shown.UNSEEN) {
+            bar.amounts(theme, RoundEnds.of(0, model.most()), "%");
         } else {
-            bar.amounts(theme, RoundEnds.of(0, model.most()), shown == EvidenceMap.Shown.UNSEEN ? "%" : "± %");
+            bar.uncertainties(theme, RoundEnds.of(0, model.most()));
         }
         explainCell();
         explainAll();

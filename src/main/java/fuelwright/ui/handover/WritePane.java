@@ -3,7 +3,6 @@ package fuelwright.ui.handover;
 import fuelwright.handover.Exports;
 import fuelwright.safety.Caution;
 import fuelwright.ui.plot.HeatGrid;
-import fuelwright.ui.session.MixtureWords;
 import fuelwright.ui.theme.AskFiles;
 import fuelwright.ui.theme.Parts;
 import fuelwright.ui.theme.Words;
@@ -71,7 +70,7 @@ final class WritePane {
         model.stopsProperty().addListener((p, old, now) -> stops());
         model.leanedProperty().addListener((p, old, now) -> stops());
         model.sheetProperty().addListener((p, old, now) -> stops());
-        model.session().afrProperty().addListener((p, old, now) -> stops());
+        model.session().whenShownOtherwise(this::stops);
         stops();
     }
 
@@ -113,9 +112,9 @@ final class WritePane {
         }
         VBox frame = new VBox(8);
         frame.getStyleClass().addAll("callout", "stop");
-        for (Caution found : all) {
-            Caution caution = MixtureWords.in(found, model.session().mixture());
-            Label text = Parts.text(Parts.sentence(caution.what()) + " " + Parts.sentence(caution.todo()));
+        for (Caution caution : all) {
+            Label text = Parts.text(
+                    Parts.sentence(caution.what(model.session().shownIn())) + " " + Parts.sentence(caution.todo()));
             text.managedProperty().bind(model.stopsReadProperty().not());
             text.visibleProperty().bind(text.managedProperty());
             frame.getChildren()

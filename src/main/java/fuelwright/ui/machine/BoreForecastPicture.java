@@ -21,10 +21,12 @@ import java.util.Optional;
  * The bore forecast as curves over throttle and as a map, in % of air for each cycle. Pure; takes some tens of
  * milliseconds, so it is made off the window's thread.
  *
+ * @param forecast what is drawn
+ * @param topRpm the highest engine speed drawn
  * @param range ±% of the map's colours
  * @param words the bold curve in words
  */
-record BoreForecastPicture(Curves curves, HeatMap map, int range, String words) {
+record BoreForecastPicture(BoreForecast forecast, double topRpm, Curves curves, HeatMap map, int range, String words) {
 
     private static final int COLUMNS = 7;
     private static final double FIRST_RPM = 1000;
@@ -40,6 +42,21 @@ record BoreForecastPicture(Curves curves, HeatMap map, int range, String words) 
      */
     static Optional<BoreForecastPicture> of(Machine machine, Palette palette) {
         return BoreForecast.of(machine).map(f -> new Maker(f, machine, axes(top(machine)), palette).make());
+    }
+
+    /** Between what and what the air changes at that throttle, over all engine speeds drawn, a sentence. */
+    String airWords(double throttle) {
+        double least = Double.POSITIVE_INFINITY;
+        double most = Double.NEGATIVE_INFINITY;
+        for (int i = 0; i < COLUMNS; i++) {
+            double rpm = FIRST_RPM + i * (topRpm - FIRST_RPM) / (COLUMNS - 1);
+            double percent = 100 * Math.expm1(forecast.logFactor(rpm, throttle));
+            least = Math.min(least, percent);
+            most = Math.max(most, percent);
+        }
+        String low = Figures.signed(least, 0);
+        String high = Figures.signed(most, 0);
+        return low.equals(high) ? Words.of("machine.bores.air.one", high) : Words.of("machine.bores.air", low, high);
     }
 
     private static double top(Machine machine) {
@@ -77,7 +94,7 @@ record BoreForecastPicture(Curves curves, HeatMap map, int range, String words) 
                     Figures.signed(bold.ys().get(0), 1),
                     Figures.shortest(curves.xs().get(0)),
                     Figures.signed(bold.ys().get(bold.ys().size() - 1), 1));
-            return new BoreForecastPicture(curves, map(change, range), range, words);
+            return new BoreForecastPicture(forecast, top(machine), curves, map(change, range), range, words);
         }
 
         private double percent(double rpm, double throttle) {

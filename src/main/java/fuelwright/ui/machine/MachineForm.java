@@ -6,10 +6,14 @@ import fuelwright.airflow.ThrottleBody;
 import fuelwright.job.Job;
 import fuelwright.mixture.Fuel;
 import fuelwright.safety.Limit;
+import fuelwright.ui.session.ShownIn;
 import fuelwright.ui.theme.Figures;
 import fuelwright.ui.theme.Words;
+import fuelwright.unit.Measured;
+import fuelwright.unit.Unit;
 import java.util.EnumMap;
 import java.util.EnumSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -21,24 +25,28 @@ import java.util.regex.Pattern;
 /**
  * What stands in the form's fields, and the machine that follows from it. Pure.
  *
+ * <p>Parts keep the units that they are named and sold by: displacement, bores, shafts, injectors. Another unit may be typed behind a figure.
+ *
  * @param texts what is typed; an empty text is 'not known'
+ * @param shownIn what texts without a unit are in
+ * @param known the job's figures, in the fields' own units
  */
-record MachineForm(Map<Field, String> texts, Fuel fuel) {
+record MachineForm(Map<Field, String> texts, Fuel fuel, ShownIn shownIn, Map<Field, Double> known) {
 
-    /** The fields, with the span that is let in. */
+    /** The fields, with the span that is let in and what may stand behind a figure: the field's own unit first. */
     enum Field {
-        DISPLACEMENT(20, 20000, "cm³", "cm3", "ccm", "cc"),
+        DISPLACEMENT(20, 20000, Unit.CUBIC_CENTIMETRE, "cm³", "cm3", "ccm", "cc"),
         BODIES(1, 16),
         REDLINE(500, 25000, "rpm"),
-        BORE_BEFORE(5, 200, "mm"),
-        SHAFT_BEFORE(0, 50, "mm"),
+        BORE_BEFORE(5, 200, Unit.MILLIMETRE, "mm"),
+        SHAFT_BEFORE(0, 50, Unit.MILLIMETRE, "mm"),
         CLOSED_BEFORE(0, 45, "°", "deg"),
         OPEN_BEFORE(1, 90, "°", "deg"),
-        BORE_AFTER(5, 200, "mm"),
-        SHAFT_AFTER(0, 50, "mm"),
+        BORE_AFTER(5, 200, Unit.MILLIMETRE, "mm"),
+        SHAFT_AFTER(0, 50, Unit.MILLIMETRE, "mm"),
         CLOSED_AFTER(0, 45, "°", "deg"),
         OPEN_AFTER(1, 90, "°", "deg"),
-        ALTITUDE(-400, 6000, "m"),
+        ALTITUDE(-400, 6000, Unit.METRE, "m"),
         INJECTORS(1, 32),
         INJECTOR_BEFORE(10, 10_000, "cm³/min", "cm3/min", "cc/min"),
         INJECTOR_AFTER(10, 10_000, "cm³/min", "cm3/min", "cc/min"),
@@ -47,29 +55,62 @@ record MachineForm(Map<Field, String> texts, Fuel fuel) {
 
         private final double least;
         private final double most;
-        private final List<String> units;
+        private final Unit unit;
+        private final Map<String, Unit> behind = new LinkedHashMap<>();
 
         Field(double least, double most, String... units) {
-            this.least = least;
-            this.most = most;
-            this.units = List.of(units);
+            this(least, most, Unit.ONE, units);
         }
 
-        /** What is typed without the field's own unit behind it. */
-        private String bare(String text) {
-            String typed = text.strip();
+        Field(double least, double most, Unit unit, String... units) {
+            this.least = least;
+            this.most = most;
+            this.unit = unit;
+            for (String word : units) {
+                behind.put(word, unit);
+            }
+            Others.WORDS.forEach((word, other) -> {
+                if (other.dimension() == unit.dimension()) {
+                    behind.put(word, other);
+                }
+            });
+        }
+
+        /** The unit that stands behind what is typed; empty where none does. */
+        private Optional<String> unitBehind(String typed) {
             String small = typed.toLowerCase(java.util.Locale.ROOT);
-            return units.stream()
-                    .filter(small::endsWith)
-                    .findFirst()
-                    .map(unit ->
-                            typed.substring(0, typed.length() - unit.length()).strip())
-                    .orElse(typed);
+            return behind.keySet().stream().filter(small::endsWith).findFirst();
+        }
+
+        /** In the field's own unit, clear of the crumbs of reckoning. */
+        private double own(double figure, Unit typedIn) {
+            double own = typedIn == unit ? figure : unit.fromCanonical(typedIn.toCanonical(figure));
+            return typedIn == unit ? own : Math.rint(own * 1e6) / 1e6;
+        }
+
+        private Measured figure(double value) {
+            return Measured.of(value, unit, 0);
+        }
+
+        /** The unit that a figure alone is in. */
+        String unit(ShownIn shownIn) {
+            return shownIn.of(unit).symbol();
         }
 
         String key() {
             return "machine.field." + name().toLowerCase(java.util.Locale.ROOT);
         }
+    }
+
+    /** What else is often read off a part or a map, by the word that is typed; a constant's own class, for fields are made before constants. */
+    private static final class Others {
+        private static final Map<String, Unit> WORDS = Map.of(
+                "in³", Unit.CUBIC_INCH,
+                "in3", Unit.CUBIC_INCH,
+                "cu in", Unit.CUBIC_INCH,
+                "in", Unit.INCH,
+                "\"", Unit.INCH,
+                "ft", Unit.FOOT);
     }
 
     private static final Set<Field> WHOLE = EnumSet.of(Field.BODIES, Field.INJECTORS, Field.INJECTIONS);
@@ -80,9 +121,10 @@ record MachineForm(Map<Field, String> texts, Fuel fuel) {
 
     MachineForm {
         texts = java.util.Collections.unmodifiableMap(new EnumMap<>(texts));
+        known = Map.copyOf(known);
     }
 
-    static MachineForm of(Machine machine) {
+    static MachineForm of(Machine machine, ShownIn shownIn) {
         Map<Field, String> texts = new EnumMap<>(Field.class);
         for (Field field : Field.values()) {
             texts.put(field, "");
@@ -92,17 +134,21 @@ record MachineForm(Map<Field, String> texts, Fuel fuel) {
         machine.redlineRpm().ifPresent(v -> texts.put(Field.REDLINE, Figures.shortest(v)));
         machine.before().ifPresent(b -> put(texts, b, Field.BORE_BEFORE));
         machine.after().ifPresent(b -> put(texts, b, Field.BORE_AFTER));
-        machine.altitudeM().ifPresent(v -> texts.put(Field.ALTITUDE, Figures.shortest(v)));
+        Map<Field, Double> known = new EnumMap<>(Field.class);
+        machine.altitudeM().ifPresent(v -> {
+            known.put(Field.ALTITUDE, v);
+            texts.put(Field.ALTITUDE, shownIn.field(Field.ALTITUDE.figure(v)));
+        });
         machine.injectors().count().ifPresent(v -> texts.put(Field.INJECTORS, Integer.toString(v)));
         machine.injectors().beforeCm3PerMin().ifPresent(v -> texts.put(Field.INJECTOR_BEFORE, Figures.shortest(v)));
         machine.injectors().afterCm3PerMin().ifPresent(v -> texts.put(Field.INJECTOR_AFTER, Figures.shortest(v)));
         machine.injectors().deadTimeMs().ifPresent(v -> texts.put(Field.DEAD_TIME, Figures.shortest(v)));
-        return new MachineForm(texts, machine.fuel());
+        return new MachineForm(texts, machine.fuel(), shownIn, known);
     }
 
     /** With what a job knows of the injection beside its machine. */
-    static MachineForm of(Job job) {
-        return of(job.machine())
+    static MachineForm of(Job job, ShownIn shownIn) {
+        return of(job.machine(), shownIn)
                 .with(Field.INJECTIONS, Figures.shortest(job.limits().of(Limit.INJECTIONS_PER_CYCLE)));
     }
 
@@ -149,11 +195,11 @@ record MachineForm(Map<Field, String> texts, Fuel fuel) {
     MachineForm with(Field field, String text) {
         Map<Field, String> other = new EnumMap<>(texts);
         other.put(field, text);
-        return new MachineForm(other, fuel);
+        return new MachineForm(other, fuel, shownIn, known);
     }
 
     MachineForm with(Fuel other) {
-        return new MachineForm(texts, other);
+        return new MachineForm(texts, other, shownIn, known);
     }
 
     /** What is wrong with a field, a sentence; empty where nothing is. */
@@ -168,7 +214,10 @@ record MachineForm(Map<Field, String> texts, Fuel fuel) {
         }
         double v = value.getAsDouble();
         if (!(v >= field.least && v <= field.most) || WHOLE.contains(field) && v != Math.rint(v)) {
-            return Optional.of(Words.of("machine.range", Figures.shortest(field.least), Figures.shortest(field.most)));
+            return Optional.of(Words.of(
+                    "machine.range",
+                    shownIn.field(field.figure(field.least)),
+                    shownIn.field(field.figure(field.most))));
         }
         return bodyProblem(field, v);
     }
@@ -187,8 +236,17 @@ record MachineForm(Map<Field, String> texts, Fuel fuel) {
     }
 
     private OptionalDouble number(Field field) {
+        String text = texts.get(field).strip();
+        Optional<String> behind = field.unitBehind(text);
+        String bare = text.substring(
+                        0, text.length() - behind.map(String::length).orElse(0))
+                .strip();
         try {
-            double value = figure(field.bare(texts.get(field)).replace(',', '.'));
+            double typed = figure(bare.replace(',', '.').replace('−', '-'));
+            double value = behind.isPresent()
+                    ? field.own(typed, field.behind.get(behind.get()))
+                    : shownIn.typed(
+                            typed, field.figure(0), known.getOrDefault(field, Double.NaN), field.least, field.most);
             return Double.isFinite(value) ? OptionalDouble.of(value) : OptionalDouble.empty();
         } catch (NumberFormatException e) {
             return OptionalDouble.empty();

@@ -8,6 +8,7 @@ import fuelwright.mixture.Fuel;
 import fuelwright.table.Axis;
 import fuelwright.ui.session.Runner;
 import fuelwright.ui.session.Session;
+import fuelwright.ui.session.ShownIn;
 import fuelwright.ui.theme.Figures;
 import fuelwright.ui.theme.Palette;
 import fuelwright.ui.theme.Words;
@@ -45,9 +46,12 @@ public final class MachineModel {
     private final DoubleProperty throttle = new SimpleDoubleProperty(40);
     private Object shownFor = List.of();
     private boolean filling;
+    /** What the texts are in. */
+    private ShownIn shownIn;
 
     public MachineModel(Session session) {
         this.session = session;
+        this.shownIn = session.shownIn();
         for (MachineForm.Field field : MachineForm.Field.values()) {
             texts.put(field, new SimpleStringProperty(""));
             problems.put(field, new ReadOnlyStringWrapper(""));
@@ -55,13 +59,14 @@ public final class MachineModel {
         }
         fuel.addListener((p, old, now) -> commit());
         session.jobProperty().addListener((p, old, now) -> fill());
+        session.whenShownOtherwise(this::showOtherwise);
         session.themeProperty().addListener((p, old, now) -> picture());
         fill();
     }
 
     private void fill() {
         filling = true;
-        MachineForm form = MachineForm.of(session.job());
+        MachineForm form = MachineForm.of(session.job(), shownIn);
         // A usual figure that was typed stays as it stands: the machine can't tell it from one that wasn't.
         boolean asTyped =
                 form().machine().filter(m -> m.equals(session.job().machine())).isPresent();
@@ -90,10 +95,29 @@ public final class MachineModel {
         });
     }
 
+    /** What was typed is taken as what it was typed in. */
+    private void showOtherwise() {
+        commit();
+        ShownIn before = shownIn;
+        shownIn = session.shownIn();
+        filling = true;
+        MachineForm.of(session.job(), shownIn).texts().forEach((field, text) -> {
+            if (!field.unit(before).equals(field.unit(shownIn))) {
+                texts.get(field).set(text);
+            }
+        });
+        filling = false;
+        check();
+    }
+
     private MachineForm form() {
         Map<MachineForm.Field, String> typed = new EnumMap<>(MachineForm.Field.class);
         texts.forEach((field, text) -> typed.put(field, text.get() == null ? "" : text.get()));
-        return new MachineForm(typed, fuel.get());
+        return new MachineForm(
+                typed,
+                fuel.get(),
+                shownIn,
+                MachineForm.of(session.job(), shownIn).known());
     }
 
     private void check() {
@@ -200,9 +224,19 @@ public final class MachineModel {
 
     /** The field as the job has it. */
     String taken(MachineForm.Field field) {
-        String job = MachineForm.of(session.job()).texts().get(field);
+        String job = MachineForm.of(session.job(), shownIn).texts().get(field);
         String now = texts.get(field).get();
         return form().with(field, job).machine().equals(form().machine()) ? now : job;
+    }
+
+    /** What a field is called, with the unit that it is typed in. */
+    String name(MachineForm.Field field) {
+        return Words.of(field.key(), field.unit(shownIn));
+    }
+
+    /** What it is for. */
+    String tip(MachineForm.Field field) {
+        return Words.of(field.key() + ".tip", field.unit(shownIn));
     }
 
     /** What stands in a field that is empty: what is taken then, or that nothing is known. */

@@ -178,10 +178,11 @@ public final class MachineView implements StagePane {
                             ? Words.of("machine.bores.empty")
                             : model.areaRatio().isEmpty()
                                     ? Words.of("machine.bores.closed")
-                                    : opening(model.areaRatio().getAsDouble()));
+                                    : opening(model.areaRatio().getAsDouble()) + air());
         };
         model.typedProperty().addListener((p, old, now) -> show.run());
         model.throttleProperty().addListener((p, old, now) -> show.run());
+        model.forecastProperty().addListener((p, old, now) -> show.run());
         model.session().themeProperty().addListener((p, old, now) -> show.run());
         show.run();
         Label name = Parts.label(Words.of("machine.bores.throttle"), "field-name");
@@ -192,6 +193,13 @@ public final class MachineView implements StagePane {
                 drawing,
                 Parts.row(8, name, slider, percent),
                 ratio);
+    }
+
+    private String air() {
+        BoreForecastPicture picture = model.forecastProperty().get();
+        return picture == null
+                ? ""
+                : " " + picture.airWords(model.throttleProperty().get());
     }
 
     private String opening(double ratio) {
@@ -324,8 +332,16 @@ public final class MachineView implements StagePane {
 
     private void add(FieldGrid grid, MachineForm.Field... fields) {
         for (MachineForm.Field field : fields) {
-            grid.add(1, named(field.key()), field(field), problem(field));
+            Label name = Parts.text("", "field-name");
+            follow(() -> name.setText(model.name(field)));
+            grid.add(1, name, field(field), problem(field));
         }
+    }
+
+    /** Does what depends on the units that are shown, now and whenever they change. */
+    private void follow(Runnable then) {
+        then.run();
+        model.session().whenShownOtherwise(then);
     }
 
     private static Label named(String key) {
@@ -336,15 +352,19 @@ public final class MachineView implements StagePane {
         TextField text = new TextField();
         text.setId(field.name());
         text.textProperty().bindBidirectional(model.textProperty(field));
-        text.setAccessibleText(Words.of(field.key()));
         text.promptTextProperty()
                 .bind(Bindings.createStringBinding(
                         () -> model.prompt(field),
                         model.textProperty(MachineForm.Field.BORE_BEFORE),
                         model.textProperty(MachineForm.Field.BORE_AFTER)));
         UndoInField.on(text, () -> model.taken(field), model.session());
-        text.setTooltip(new Tooltip(Words.of(field.key() + ".tip")));
-        text.setAccessibleHelp(Words.of(field.key() + ".tip"));
+        Tooltip tip = new Tooltip();
+        text.setTooltip(tip);
+        follow(() -> {
+            text.setAccessibleText(model.name(field));
+            tip.setText(model.tip(field));
+            text.setAccessibleHelp(model.tip(field));
+        });
         model.problemProperty(field).addListener((p, old, now) -> {
             text.getStyleClass().remove("bad-field");
             if (!now.isEmpty()) {

@@ -60,7 +60,6 @@ final class GridPainter {
         for (int cell = 0; cell < map.cells().size(); cell++) {
             fill(cell);
         }
-        highLoadLine();
         for (int cell = 0; cell < map.cells().size(); cell++) {
             figures(cell);
         }
@@ -75,6 +74,8 @@ final class GridPainter {
         for (int cell = 0; cell < map.cells().size(); cell++) {
             stopFrame(cell);
         }
+        // Thin, in the gap between cells: it is seen between Stop frames, and they beside it.
+        highLoadLine();
         if (selected >= 0 && block.isEmpty()) {
             selection(selected, focused);
             stopFrame(selected);
@@ -220,7 +221,7 @@ final class GridPainter {
         }
     }
 
-    /** Drawn last, where a Stop concerns the cell: nothing may lie over it. */
+    /** Drawn last, where a Stop concerns the cell: nothing but the thin line around high load may lie over it. */
     private void stopFrame(int cell) {
         if (!map.cells().get(cell).stop()) {
             return;

@@ -21,7 +21,7 @@ import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.Region;
 
 /**
- * A grid of cells on a canvas, with one selected by mouse or arrow keys; with Shift, or by dragging, a block of them. Shows nothing while
+ * A grid of cells on a canvas, with one selected by mouse or arrow keys; with Shift, or by dragging, a block of them; by its breakpoint a whole row or column. Shows nothing while
  * {@link #mapProperty} is null.
  */
 public final class HeatGrid extends Region implements Plot {
@@ -190,6 +190,9 @@ public final class HeatGrid extends Region implements Plot {
 
     private void pressed(MouseEvent event) {
         requestFocus();
+        if (map.get() == null || line(event.getX(), event.getY())) {
+            return;
+        }
         int cell = cellAt(event.getX(), event.getY());
         if (cell >= 0) {
             if (event.isShiftDown()) {
@@ -198,6 +201,26 @@ public final class HeatGrid extends Region implements Plot {
                 select(cell);
             }
         }
+    }
+
+    /** A breakpoint stands for its whole row or column, wherever the axes stand while the map scrolls; false where there is none. */
+    private boolean line(double x, double y) {
+        int column = (int) Math.floor((x - GridPainter.LEFT) / cellWidth());
+        int row = (int) Math.floor((y - GridPainter.TOP) / cellHeight());
+        int lastColumn = shape().columns() - 1;
+        int lastRow = shape().rows() - 1;
+        Rectangle2D part = seen.get() == null ? new Rectangle2D(0, 0, getWidth(), getHeight()) : seen.get();
+        boolean left = x < part.getMinX() + GridPainter.LEFT;
+        boolean below =
+                y >= Math.min(part.getMaxY() - GridPainter.BOTTOM, GridPainter.TOP + (lastRow + 1) * cellHeight());
+        if (left && !below && row >= 0 && row <= lastRow) {
+            select(shape().cell(lastColumn, row));
+            extend(shape().cell(0, row));
+        } else if (below && !left && column >= 0 && column <= lastColumn) {
+            select(shape().cell(column, 0));
+            extend(shape().cell(column, lastRow));
+        }
+        return left || below;
     }
 
     private void select(int cell) {

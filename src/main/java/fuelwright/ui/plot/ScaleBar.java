@@ -27,6 +27,15 @@ public final class ScaleBar extends Canvas {
         show(theme, t -> theme.palette().sequential().at(t), ends.labels(unit));
     }
 
+    /** Draws the colours of uncertainties, %. */
+    public void uncertainties(Theme theme, RoundEnds ends) {
+        List<String> labels = ends.labels("%");
+        show(
+                theme,
+                t -> theme.palette().sequential().at(t),
+                List.of(labels.get(0), "±" + labels.get(1), "±" + labels.get(2)));
+    }
+
     /** Draws the colours of two directions, so many per cent either way. */
     public void directions(Theme theme, int range, String less, String more) {
         show(

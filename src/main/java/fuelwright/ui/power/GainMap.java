@@ -8,6 +8,9 @@ import fuelwright.ui.theme.Colours;
 import fuelwright.ui.theme.Figures;
 import fuelwright.ui.theme.Palette;
 import fuelwright.ui.theme.Words;
+import fuelwright.unit.Measured;
+import fuelwright.unit.Unit;
+import fuelwright.unit.Units;
 import fuelwright.work.JobsCompared;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -44,7 +47,12 @@ public record GainMap(HeatMap map, int range, double most) {
      * @param stops cells that a Stop caution concerns: what looks like a gain there may be the old table's own hole
      */
     public static GainMap of(
-            Breathing gain, Shown shown, OptionalDouble displacementCc, Set<Integer> stops, Palette palette) {
+            Breathing gain,
+            Shown shown,
+            OptionalDouble displacementCc,
+            Set<Integer> stops,
+            Palette palette,
+            Units units) {
         if (shown == Shown.GAIN) {
             int range = range(IntStream.range(0, gain.cells())
                     .filter(gain::isKnown)
@@ -69,7 +77,7 @@ public record GainMap(HeatMap map, int range, double most) {
                 TableWords.map(gain.axes(), c -> {
                     OptionalDouble amount = shown == Shown.BEFORE ? gain.before(c) : gain.after(c);
                     return amount.isPresent()
-                            ? amount(gain, c, amount.getAsDouble(), most, displacementCc, palette)
+                            ? amount(gain, c, amount.getAsDouble(), most, displacementCc, palette, units)
                             : nothing(gain, c, palette);
                 }),
                 0,
@@ -140,7 +148,13 @@ public record GainMap(HeatMap map, int range, double most) {
     }
 
     private static HeatCell amount(
-            Breathing gain, int cell, double value, double most, OptionalDouble displacementCc, Palette palette) {
+            Breathing gain,
+            int cell,
+            double value,
+            double most,
+            OptionalDouble displacementCc,
+            Palette palette,
+            Units units) {
         String figure = Figures.plain(value, 1);
         String words = Words.of("gain.cell.amount", TableWords.cell(gain.axes(), cell), amount(gain, value));
         boolean weighs = gain.amount() == Breathing.Amount.EFFICIENCY && displacementCc.isPresent();
@@ -158,7 +172,9 @@ public record GainMap(HeatMap map, int range, double most) {
                                                         displacementCc.getAsDouble(),
                                                         BAROMETER_KPA,
                                                         AIR_C),
-                                                0))
+                                                0),
+                                        units.words(Measured.of(AIR_C, Unit.CELSIUS, 0)),
+                                        units.words(Measured.of(BAROMETER_KPA, Unit.KILOPASCAL, 1)))
                         : words);
     }
 }

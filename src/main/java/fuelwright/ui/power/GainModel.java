@@ -51,7 +51,8 @@ public final class GainModel {
                 session.analysis().stops().stream()
                         .flatMap(c -> c.cells().stream())
                         .collect(Collectors.toSet()),
-                palette));
+                palette,
+                session.shownIn()));
     }
 
     /** Whether the air itself is known, before and after. */

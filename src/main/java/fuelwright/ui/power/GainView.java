@@ -44,6 +44,7 @@ public final class GainView extends OverPage {
         content = new VBox(12, Parts.row(16, choice, meaning), pane, Parts.text(Words.of("gain.caveat"), "muted"));
         fill(new StackPane(content, why));
         model.session().themeProperty().addListener((p, old, now) -> show());
+        model.session().whenShownOtherwise(this::show);
         model.session().analysisProperty().addListener((p, old, now) -> show());
         model.session().workingProperty().addListener((p, old, now) -> show());
         model.session().doingProperty().addListener((p, old, now) -> show());

@@ -8,14 +8,18 @@ import fuelwright.power.AirOfTheDay;
 import fuelwright.power.RoadLoad;
 import fuelwright.ride.Ride;
 import fuelwright.ui.session.Session;
+import fuelwright.ui.session.ShownIn;
 import fuelwright.ui.theme.Figures;
 import fuelwright.ui.theme.Parts;
 import fuelwright.ui.theme.Words;
+import fuelwright.unit.Measured;
+import fuelwright.unit.Unit;
 import fuelwright.work.PowerPulls;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import javafx.beans.property.ReadOnlyObjectProperty;
@@ -28,19 +32,25 @@ public final class PowerModel {
 
     /** What is typed, with its bounds. */
     enum Field {
-        MASS(50, 5000),
-        DRAG(0, 5),
-        ROLLING(0, 0.1),
-        TEMPERATURE(-40, 60),
-        PRESSURE(45, 115),
-        HUMIDITY(0, 100);
+        MASS(50, 5000, Unit.KILOGRAM),
+        DRAG(0, 5, Unit.SQUARE_METRE),
+        ROLLING(0, 0.1, Unit.ONE),
+        TEMPERATURE(-40, 60, Unit.CELSIUS),
+        PRESSURE(45, 115, Unit.KILOPASCAL),
+        HUMIDITY(0, 100, Unit.PERCENT);
 
         private final double least;
         private final double most;
+        private final Unit unit;
 
-        Field(double least, double most) {
+        Field(double least, double most, Unit unit) {
             this.least = least;
             this.most = most;
+            this.unit = unit;
+        }
+
+        private Measured figure(double value) {
+            return Measured.of(value, unit, 0);
         }
     }
 
@@ -52,17 +62,46 @@ public final class PowerModel {
 
     private final Session session;
     private final Map<Field, String> texts = new EnumMap<>(Field.class);
+    /** What stood in a field before its unit changed. */
+    private final Map<Field, Double> meant = new EnumMap<>(Field.class);
+
     private final ReadOnlyObjectWrapper<Shown> shown =
             new ReadOnlyObjectWrapper<>(new Shown(Optional.empty(), List.of()));
     private Optional<PowerCorrection> standard = Optional.empty();
+    /** What the texts are in. */
+    private ShownIn shownIn;
 
     public PowerModel(Session session) {
         this.session = session;
         for (Field field : Field.values()) {
             texts.put(field, "");
         }
-        texts.put(Field.DRAG, Figures.shortest(RoadLoad.USUAL_DRAG_AREA_M2));
-        texts.put(Field.ROLLING, Figures.shortest(RoadLoad.USUAL_ROLLING));
+        shownIn = session.shownIn();
+        show(Field.DRAG, RoadLoad.USUAL_DRAG_AREA_M2);
+        show(Field.ROLLING, RoadLoad.USUAL_ROLLING);
+        session.whenShownOtherwise(this::showOtherwise);
+    }
+
+    private void show(Field field, double value) {
+        meant.put(field, value);
+        texts.put(field, shownIn.field(field.figure(value)));
+    }
+
+    /** What is typed stays the same quantity when it is shown in another unit; what is no number stays as it stands. */
+    private void showOtherwise() {
+        Map<Field, Double> figures = new EnumMap<>(Field.class);
+        for (Field field : Field.values()) {
+            figure(field).ifPresent(value -> figures.put(field, value));
+        }
+        shownIn = session.shownIn();
+        figures.forEach(this::show);
+    }
+
+    /** What a field is called, with the unit that it is typed in. */
+    String name(Field field) {
+        return Words.of(
+                "power.field." + field.name().toLowerCase(Locale.ROOT),
+                shownIn.of(field.unit).symbol());
     }
 
     Session session() {
@@ -149,15 +188,22 @@ public final class PowerModel {
         boolean within = value.get() >= field.least && value.get() <= field.most;
         return within
                 ? Optional.empty()
-                : Optional.of(Words.of("machine.range", Figures.shortest(field.least), Figures.shortest(field.most)));
+                : Optional.of(Words.of(
+                        "machine.range",
+                        shownIn.field(field.figure(field.least)),
+                        shownIn.field(field.figure(field.most))));
     }
 
     private Optional<Double> number(Field field) {
-        if (!counts(field)) {
-            return Optional.empty();
-        }
+        return counts(field) ? figure(field) : Optional.empty();
+    }
+
+    private Optional<Double> figure(Field field) {
         try {
-            double value = Double.parseDouble(texts.get(field).strip().replace(',', '.'));
+            double typed = Double.parseDouble(
+                    texts.get(field).strip().replace(',', '.').replace('−', '-'));
+            double value = shownIn.typed(
+                    typed, field.figure(0), meant.getOrDefault(field, Double.NaN), field.least, field.most);
             return Double.isFinite(value) ? Optional.of(value) : Optional.empty();
         } catch (NumberFormatException e) {
             return Optional.empty();

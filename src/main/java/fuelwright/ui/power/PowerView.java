@@ -15,7 +15,6 @@ import fuelwright.unit.Unit;
 import fuelwright.work.PowerPulls;
 import java.util.EnumMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import javafx.geometry.Insets;
@@ -35,7 +34,9 @@ public final class PowerView extends OverPage {
     private final VBox why = new VBox(8);
     private final ComboBox<String> standards = new ComboBox<>();
     private final Map<Field, TextField> fields = new EnumMap<>(Field.class);
+    private final Map<Field, Label> names = new EnumMap<>(Field.class);
     private final Map<Field, Label> problems = new EnumMap<>(Field.class);
+    private boolean filling;
 
     public PowerView(PowerModel model) {
         super("power-page", "power.title", "power.below");
@@ -54,7 +55,10 @@ public final class PowerView extends OverPage {
         fill(new HBox(16, scrolled, right));
         model.shownProperty().addListener((p, old, now) -> show());
         model.session().themeProperty().addListener((p, old, now) -> show());
-        model.session().measuresProperty().addListener((p, old, now) -> show());
+        model.session().whenShownOtherwise(() -> {
+            fill();
+            show();
+        });
         model.session().jobProperty().addListener((p, old, now) -> {
             if (isVisible()) {
                 model.workOut();
@@ -99,25 +103,38 @@ public final class PowerView extends OverPage {
         for (Field field : List.of(Field.MASS, Field.DRAG, Field.ROLLING)) {
             form.getChildren().add(field(field));
         }
+        fill();
         return form;
     }
 
     private VBox field(Field field) {
-        String words = Words.of("power.field." + field.name().toLowerCase(Locale.ROOT));
-        TextField text = new TextField(model.text(field));
+        TextField text = new TextField();
         text.setPrefColumnCount(6);
         text.setMaxWidth(USE_PREF_SIZE);
         text.setMinWidth(USE_PREF_SIZE);
-        text.setAccessibleText(words);
         text.setPromptText(Words.of("power.field.unknown"));
         fields.put(field, text);
         text.textProperty().addListener((p, old, now) -> {
-            model.type(field, now);
-            show();
+            if (!filling) {
+                model.type(field, now);
+                show();
+            }
         });
+        names.put(field, Parts.text("", "field-name"));
         Label problem = Parts.text("", "field-message");
         problems.put(field, problem);
-        return new VBox(2, Parts.row(8, Parts.text(words, "field-name"), Parts.gap(), text), problem);
+        return new VBox(2, Parts.row(8, names.get(field), Parts.gap(), text), problem);
+    }
+
+    /** What the fields are called and hold, in the units that are shown. */
+    private void fill() {
+        filling = true;
+        fields.forEach((field, text) -> {
+            names.get(field).setText(model.name(field));
+            text.setAccessibleText(model.name(field));
+            text.setText(model.text(field));
+        });
+        filling = false;
     }
 
     private void show() {
@@ -163,7 +180,9 @@ public final class PowerView extends OverPage {
         if (curve.risesToTheEnd()) {
             facts.getChildren().add(Parts.text(Words.of("power.rises"), "muted", "small"));
         }
-        curve.remarks().forEach(r -> facts.getChildren().add(Parts.text(Parts.sentence(r), "muted", "small")));
+        curve.remarks()
+                .forEach(r -> facts.getChildren()
+                        .add(Parts.text(Parts.sentence(r.in(model.session().shownIn())), "muted", "small")));
     }
 
     private void facts(PullComparison c) {

@@ -5,8 +5,7 @@ import fuelwright.estimate.Decision;
 import fuelwright.estimate.Standing;
 import fuelwright.safety.Caution;
 import fuelwright.table.Table;
-import fuelwright.ui.session.Mixture;
-import fuelwright.ui.session.MixtureWords;
+import fuelwright.ui.session.ShownIn;
 import fuelwright.ui.session.TableWords;
 import fuelwright.ui.theme.Figures;
 import fuelwright.ui.theme.Words;
@@ -31,7 +30,7 @@ public record BlockExplanation(
         cautions = List.copyOf(cautions);
     }
 
-    public static BlockExplanation of(Analysis analysis, SortedSet<Integer> cells, Mixture notation) {
+    public static BlockExplanation of(Analysis analysis, SortedSet<Integer> cells, ShownIn shownIn) {
         Table table = analysis.proposal().before();
         List<CellProposal> all = cells.stream().map(analysis.proposal()::cell).toList();
         double least =
@@ -52,7 +51,7 @@ public record BlockExplanation(
                 held + set == 0 ? "" : Words.of("block.decisions", held, set),
                 analysis.cautions().stream()
                         .filter(c -> c.cells().stream().anyMatch(cells::contains))
-                        .map(c -> MixtureWords.in(c, notation))
+                        .map(c -> c.in(shownIn))
                         .toList());
     }
 

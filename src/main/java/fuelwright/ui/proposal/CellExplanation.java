@@ -10,7 +10,7 @@ import fuelwright.safety.Caution;
 import fuelwright.table.Quantity;
 import fuelwright.table.Table;
 import fuelwright.ui.session.Mixture;
-import fuelwright.ui.session.MixtureWords;
+import fuelwright.ui.session.ShownIn;
 import fuelwright.ui.session.StandingWords;
 import fuelwright.ui.session.TableWords;
 import fuelwright.ui.theme.Figures;
@@ -65,7 +65,7 @@ public record CellExplanation(
         cautions = List.copyOf(cautions);
     }
 
-    public static CellExplanation of(Analysis analysis, int cell, Mixture notation) {
+    public static CellExplanation of(Analysis analysis, int cell, ShownIn shownIn) {
         CellProposal c = analysis.proposal().cell(cell);
         Table table = analysis.proposal().before();
         double uncertainty = analysis.estimate().uncertaintyPercent(cell);
@@ -79,7 +79,10 @@ public record CellExplanation(
                         analysis.proposal().settings().deadTimeMs(),
                         c),
                 steps(c, analysis.proposal().settings().step()),
-                analysis.means().at(cell).map(m -> readings(m, notation)).orElse(""),
+                analysis.means()
+                        .at(cell)
+                        .map(m -> readings(m, shownIn.mixture()))
+                        .orElse(""),
                 c.leftLeanPercent() > SAID_FROM_PERCENT
                         ? Words.of("explain.left", Figures.plain(c.leftLeanPercent(), 1))
                         : "",
@@ -88,11 +91,11 @@ public record CellExplanation(
                 FarFigure.of(c).map(FarFigure::words).orElse(""),
                 analysis.stops().stream()
                         .filter(x -> x.cells().contains(cell))
-                        .map(x -> stop(analysis, x, cell))
+                        .map(x -> stop(analysis, x, cell, shownIn))
                         .toList(),
                 analysis.cautions().stream()
                         .filter(x -> x.cells().contains(cell))
-                        .map(x -> MixtureWords.in(x, notation))
+                        .map(x -> x.in(shownIn))
                         .toList());
     }
 
@@ -128,7 +131,7 @@ public record CellExplanation(
         return Words.of("explain.rounded." + key, Figures.shortest(by));
     }
 
-    private static String stop(Analysis analysis, Caution caution, int cell) {
+    private static String stop(Analysis analysis, Caution caution, int cell, ShownIn shownIn) {
         Table table = analysis.proposal().before();
         // Moments come worst first.
         List<Caution.Moment> here = caution.moments().stream()
@@ -143,8 +146,14 @@ public record CellExplanation(
                         caution.level().words(),
                         caution.title(),
                         here.size(),
-                        here.get(0).worstWords().replace("lambda ", "λ\u202f"),
+                        worst(here.get(0), shownIn),
                         open);
+    }
+
+    private static String worst(Caution.Moment moment, ShownIn shownIn) {
+        return moment.isMixture()
+                ? shownIn.mixture().words(moment.worst()).replace(' ', '\u202f')
+                : moment.worstWords(shownIn);
     }
 
     private static int nearest(Table table, Caution.Moment m) {

@@ -50,6 +50,7 @@ final class ExplanationPane {
         model.mapProperty().addListener((p, old, now) -> fill());
         model.blockProperty().addListener((p, old, now) -> fill());
         model.session().themeProperty().addListener((p, old, now) -> fill());
+        model.session().whenShownOtherwise(this::fill);
         model.session().cellProperty().addListener((p, old, now) -> typed.clear());
         fill();
     }

@@ -64,7 +64,7 @@ public final class ProposalModel {
         session.cellProperty().addListener((p, old, now) -> select());
         session.jobProperty().addListener((p, old, now) -> unsay());
         session.themeProperty().addListener((p, old, now) -> update());
-        session.afrProperty().addListener((p, old, now) -> updateCell());
+        session.whenShownOtherwise(this::updateCell);
         session.selection().blockProperty().addListener((p, old, now) -> select());
         shown.addListener((p, old, now) -> update());
         range.addListener((p, old, now) -> update());
@@ -104,8 +104,8 @@ public final class ProposalModel {
                 && cell >= 0
                 && cell < analysis.proposal().cells().size();
         SortedSet<Integer> cells = session.selection().cells();
-        block.set(there && cells.size() > 1 ? BlockExplanation.of(analysis, cells, session.mixture()) : null);
-        explanation.set(there ? CellExplanation.of(analysis, cell, session.mixture()) : null);
+        block.set(there && cells.size() > 1 ? BlockExplanation.of(analysis, cells, session.shownIn()) : null);
+        explanation.set(there ? CellExplanation.of(analysis, cell, session.shownIn()) : null);
     }
 
     private static String summary(Analysis analysis) {

@@ -336,11 +336,10 @@ public final class ProposalView implements StagePane {
                     theme,
                     t -> theme.palette().diverging().at(2 * t - 1),
                     List.of(ends.get(0), "0", "+" + ends.get(2)));
+        } else if (analysis != null && shown == ProposalMap.Shown.UNCERTAINTY) {
+            bar.uncertainties(theme, ProposalMap.ends(analysis, shown));
         } else if (analysis != null) {
-            bar.amounts(
-                    theme,
-                    ProposalMap.ends(analysis, shown),
-                    shown == ProposalMap.Shown.UNCERTAINTY ? "± %" : unit(analysis));
+            bar.amounts(theme, ProposalMap.ends(analysis, shown), unit(analysis));
         }
     }
 

@@ -6,6 +6,7 @@ import fuelwright.ui.power.GainPane;
 import fuelwright.ui.theme.Palette;
 import fuelwright.ui.theme.Parts;
 import fuelwright.ui.theme.Words;
+import fuelwright.unit.Sentence;
 import fuelwright.work.JobFacts;
 import fuelwright.work.JobRecord;
 import fuelwright.work.JobsCompared;
@@ -53,6 +54,7 @@ final class SideBySide extends VBox {
         choice.setMaxWidth(USE_PREF_SIZE);
         getChildren().addAll(hint, scroll, choice, pane, without);
         model.chosenProperty().addListener((p, old, now) -> show());
+        model.session().whenShownOtherwise(this::show);
     }
 
     void show() {
@@ -67,12 +69,17 @@ final class SideBySide extends VBox {
         facts.getColumnConstraints().setAll(column(22), column(39), column(39));
         head(chosen);
         if (chosen.size() == 1) {
-            JobFacts.of(chosen.get(0)).forEach(f -> row(f.what(), f.figure(), "", false));
+            JobFacts.of(chosen.get(0)).forEach(f -> row(f.what(), read(f.figure()), "", false));
             chosen.get(0).trouble().ifPresent(i -> row(Words.of("records.trouble"), i.sentence(), "", false));
         }
-        model.compared().ifPresent(c -> c.rows().forEach(r -> row(r.what(), r.first(), r.second(), !r.same())));
+        model.compared()
+                .ifPresent(c -> c.rows().forEach(r -> row(r.what(), read(r.first()), read(r.second()), !r.same())));
         Parts.show(scroll, !chosen.isEmpty());
         map();
+    }
+
+    private String read(Sentence figure) {
+        return figure.in(model.session().shownIn());
     }
 
     private static ColumnConstraints column(double percent) {
@@ -135,13 +142,14 @@ final class SideBySide extends VBox {
         return toggles[0];
     }
 
-    private static Optional<GainMap> map(JobRecord record, Palette palette) {
+    private Optional<GainMap> map(JobRecord record, Palette palette) {
         Optional<Breathing> gain = record.gain().value();
         return gain.map(g -> GainMap.of(
                 g,
                 GainMap.Shown.GAIN,
                 record.stored().orElseThrow().job().machine().displacementCc(),
                 Set.of(),
-                palette));
+                palette,
+                model.session().shownIn()));
     }
 }

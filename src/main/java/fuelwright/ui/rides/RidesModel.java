@@ -72,8 +72,7 @@ public final class RidesModel {
         screens.screenedProperty().addListener((p, old, now) -> shade());
         session.jobProperty().addListener((p, old, now) -> update());
         session.analysisProperty().addListener((p, old, now) -> update());
-        session.afrProperty().addListener((p, old, now) -> update());
-        session.measuresProperty().addListener((p, old, now) -> update());
+        session.whenShownOtherwise(this::update);
         selected.addListener((p, old, now) -> update());
         session.momentProperty().addListener((p, old, now) -> moment(now));
         update();

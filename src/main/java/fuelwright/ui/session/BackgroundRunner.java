@@ -21,6 +21,8 @@ public final class BackgroundRunner implements Runner {
     }
 
     private static final long PROGRESS_EVERY_NANOS = 50_000_000;
+    /** How long a close waits for work that puts away what it has begun to write. */
+    private static final long LAST_WORK_MS = 300;
 
     private final ScheduledExecutorService thread = thread("fuelwright-work");
     private final ScheduledExecutorService looks = thread("fuelwright-look");
@@ -85,6 +87,9 @@ public final class BackgroundRunner implements Runner {
     }
 
     private void publish(Ticket ticket, Runnable news) {
+        if (ticket.cancelled) {
+            return;
+        }
         window.execute(() -> {
             if (!ticket.cancelled) {
                 news.run();
@@ -100,10 +105,18 @@ public final class BackgroundRunner implements Runner {
         }
     }
 
+    /** Nobody hears of anything from now on. Work that doesn't stop within 0.3 s ends with the program. */
     @Override
     public void close() {
         newest.values().forEach(t -> t.cancelled = true);
         thread.shutdownNow();
         looks.shutdownNow();
+        long end = System.nanoTime() + TimeUnit.MILLISECONDS.toNanos(LAST_WORK_MS);
+        try {
+            thread.awaitTermination(end - System.nanoTime(), TimeUnit.NANOSECONDS);
+            looks.awaitTermination(end - System.nanoTime(), TimeUnit.NANOSECONDS);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
     }
 }

@@ -354,6 +354,21 @@ public final class JobDesk {
     /** The program ends, whatever isn't saved is given up. */
     void close() {
         services.state().settled();
+        release();
+    }
+
+    /** The program ends and nobody could be asked: whatever isn't saved is kept as it is now. */
+    void endUnasked() {
+        if (unsaved.get()) {
+            services.state().keep(book.sourced(session.job()), file.get());
+            services.state().leave();
+        } else {
+            services.state().settled();
+        }
+        release();
+    }
+
+    private void release() {
         if (lock != null) {
             lock.close();
             lock = null;

@@ -1,6 +1,5 @@
 package fuelwright.ui.session;
 
-import fuelwright.issue.Issue;
 import fuelwright.ui.theme.AskFiles;
 import fuelwright.ui.theme.Parts;
 import fuelwright.ui.theme.Words;
@@ -66,9 +65,11 @@ public final class Missing {
                 () -> session.refusalProperty().get().isEmpty()
                         ? Words.of(key)
                         : session.refusalProperty().get().stream()
-                                .map(Issue::sentence)
+                                .map(i -> i.sentence(session.shownIn()))
                                 .map(Parts::sentence)
                                 .collect(Collectors.joining("\n")),
-                session.refusalProperty());
+                session.refusalProperty(),
+                session.measuresProperty(),
+                session.afrProperty());
     }
 }

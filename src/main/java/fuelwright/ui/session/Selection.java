@@ -1,6 +1,10 @@
 package fuelwright.ui.session;
 
+import fuelwright.estimate.CellProposal;
+import fuelwright.estimate.Standing;
 import fuelwright.safety.Caution;
+import fuelwright.work.Analysis;
+import java.util.Comparator;
 import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
@@ -62,6 +66,17 @@ public final class Selection {
     /** Changes each time what is to be done before the first start shall be looked at. */
     public ReadOnlyIntegerProperty checksProperty() {
         return checks.getReadOnlyProperty();
+    }
+
+    /** Selects the cell that needs most more fuel of those that were ridden; without an analysis or a ridden cell nothing changes. */
+    public void selectLeanest(Analysis analysis) {
+        if (analysis == null) {
+            return;
+        }
+        analysis.proposal().cells().stream()
+                .filter(c -> c.standing() != Standing.INFERRED)
+                .max(Comparator.comparingDouble(CellProposal::neededFactor))
+                .ifPresent(c -> cell.set(c.cell()));
     }
 
     /** The moment of a ride that is looked at; null where none is. */

@@ -493,9 +493,17 @@ public final class Session {
         errand.cancel(Words.of("doing.cancelled"), "open", "analyse", "export", "first");
     }
 
+    /** The program ends, whatever isn't saved is given up. */
     public void close() {
-        desk.close();
+        // First what runs: a copy that is being kept would outlive the job it is of.
         runner.close();
+        desk.close();
+    }
+
+    /** The program is ended from outside, where nobody can be asked: whatever isn't saved is kept for the next start. */
+    public void endUnasked() {
+        runner.close();
+        desk.endUnasked();
     }
 
     public ReadOnlyObjectProperty<Job> jobProperty() {
@@ -579,6 +587,17 @@ public final class Session {
     /** How mixtures are shown. */
     public Mixture mixture() {
         return Mixture.of(afr.get(), job());
+    }
+
+    /** What figures are shown in. */
+    public ShownIn shownIn() {
+        return new ShownIn(measures.get(), mixture());
+    }
+
+    /** Does something whenever figures are to be shown in other units. */
+    public void whenShownOtherwise(Runnable then) {
+        measures.addListener((p, old, now) -> then.run());
+        afr.addListener((p, old, now) -> then.run());
     }
 
     /** Whether mixtures are shown as AFR instead of lambda. */

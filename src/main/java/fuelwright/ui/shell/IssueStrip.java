@@ -37,6 +37,7 @@ final class IssueStrip extends VBox {
         session.refused().all().addListener((ListChangeListener<RefusedLogs.Refused>) c -> refresh());
         session.refusalProperty().addListener((p, old, now) -> refresh());
         session.stageProperty().addListener((p, old, now) -> refresh());
+        session.whenShownOtherwise(this::refresh);
         refresh();
     }
 
@@ -152,7 +153,8 @@ final class IssueStrip extends VBox {
         issues.stream()
                 .limit(most)
                 .forEach(i -> box.getChildren()
-                        .add(Parts.text(Words.onStage(stage().number(), stage().words(), i.sentence()))));
+                        .add(Parts.text(
+                                Words.onStage(stage().number(), stage().words(), i.sentence(session.shownIn())))));
         boxes.getChildren().add(box);
     }
 }

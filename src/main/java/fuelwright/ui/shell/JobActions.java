@@ -181,11 +181,19 @@ final class JobActions {
                 desk.unsavedProperty());
     }
 
-    /** Asks what to do with what isn't saved. Whether the window may close now. */
-    boolean mayClose() {
+    /**
+     * Asks what to do with what isn't saved. Whether the window may close now.
+     *
+     * @param later closes it, once it is saved; not where something is left that can't be saved
+     */
+    boolean mayClose(Runnable later) {
         Unsaved answer = asks() ? question.apply("job.close.title") : Unsaved.LEAVE;
         if (answer == Unsaved.SAVE) {
-            save();
+            save(() -> {
+                if (!asks()) {
+                    later.run();
+                }
+            });
         }
         return answer == Unsaved.LEAVE;
     }

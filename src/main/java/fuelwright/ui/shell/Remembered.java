@@ -8,6 +8,8 @@ import fuelwright.ui.theme.Theme;
 import fuelwright.work.StateFolder;
 import java.time.Duration;
 import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import javafx.beans.property.Property;
@@ -24,6 +26,8 @@ public final class Remembered {
 
     private final Session session;
     private final StateFolder state;
+    /** What was changed a moment ago. */
+    private final Map<String, String> waiting = new LinkedHashMap<>();
 
     public Remembered(Session session) {
         this.session = session;
@@ -49,16 +53,23 @@ public final class Remembered {
 
     private <T> void follow(String name, Property<T> property, Function<String, Optional<T>> read) {
         state.get(name).flatMap(read).ifPresent(property::setValue);
-        property.addListener((p, old, now) -> session.look(
-                Runner.LOOK + "-remember-" + name,
-                AFTER,
-                (progress, cancellation) -> {
-                    state.put(name, now.toString());
-                    return now;
-                },
-                kept -> {
-                    // nobody waits for it
-                }));
+        property.addListener((p, old, now) -> {
+            waiting.put(name, now.toString());
+            session.look(
+                    Runner.LOOK + "-remember-" + name,
+                    AFTER,
+                    (progress, cancellation) -> {
+                        state.put(name, now.toString());
+                        return now.toString();
+                    },
+                    kept -> waiting.remove(name, kept));
+        });
+    }
+
+    /** Keeps what was changed a moment ago: the program ends. */
+    public void keepNow() {
+        waiting.forEach(state::put);
+        waiting.clear();
     }
 
     /** Whether this is the first time that anybody sees the window; from now on it isn't. */

@@ -254,6 +254,7 @@ public final class Shell {
                 (KeyCombination) null,
                 () -> session.measuresProperty()
                         .set(session.measuresProperty().get().other()));
+        action(Words.of("action.leanest"), (KeyCombination) null, this::goToLeanest);
         action("action.new", KeyCode.N, jobActions::startNew);
         action(Words.of("action.sample"), (KeyCombination) null, jobActions::openSample);
         action(Words.of("action.cancel"), (KeyCombination) null, session::cancel);
@@ -288,6 +289,12 @@ public final class Shell {
             }
         }
         scene.getAccelerators().put(new KeyCodeCombination(KeyCode.K, KeyCombination.SHORTCUT_DOWN), finder::show);
+    }
+
+    private void goToLeanest() {
+        leavePages();
+        session.stageProperty().set(Stage.PROPOSAL);
+        session.selection().selectLeanest(session.analysis());
     }
 
     private void chooseFiles() {
@@ -368,9 +375,13 @@ public final class Shell {
         return jobActions.title();
     }
 
-    /** Whether the window may close now; asks where something isn't saved. */
-    public boolean mayClose() {
-        return jobActions.mayClose();
+    /**
+     * Whether the window may close now; asks where something isn't saved.
+     *
+     * @param later closes it, once what the user wants to be saved is saved
+     */
+    public boolean mayClose(Runnable later) {
+        return jobActions.mayClose(later);
     }
 
     /** The root, for tests that look for nodes. */

@@ -1,7 +1,6 @@
 package fuelwright.ui.tables;
 
 import fuelwright.safety.Caution;
-import fuelwright.ui.session.MixtureWords;
 import fuelwright.ui.theme.AskFiles;
 import fuelwright.ui.theme.Parts;
 import fuelwright.ui.theme.Words;
@@ -28,7 +27,7 @@ final class FirstRidePane extends VBox {
                 "primary");
         getChildren().add(Parts.text(Parts.sentence(first.remark()), "muted"));
         List<Caution> all = first.cautions().stream()
-                .map(c -> MixtureWords.in(c, model.session().mixture()))
+                .map(c -> c.in(model.session().shownIn()))
                 .toList();
         List<Caution> stops = all.stream().filter(Caution::isStop).toList();
         stops.forEach(c -> getChildren().add(callout(c)));

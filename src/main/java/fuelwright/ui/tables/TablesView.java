@@ -73,6 +73,7 @@ public final class TablesView implements StagePane {
         model.formProperty().addListener((p, old, now) -> scale());
         model.factsProperty().addListener((p, old, now) -> explain());
         model.cellProperty().addListener((p, old, now) -> explain());
+        model.session().whenShownOtherwise(this::explain);
         model.session().jobProperty().addListener((p, old, now) -> {
             boolean deadTime =
                     !old.proposal().deadTimeToldMs().equals(now.proposal().deadTimeToldMs())

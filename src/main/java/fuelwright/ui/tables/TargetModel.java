@@ -5,9 +5,12 @@ import fuelwright.job.Job;
 import fuelwright.mixture.Fuel;
 import fuelwright.table.Table;
 import fuelwright.ui.session.Mixture;
-import fuelwright.ui.theme.Figures;
 import fuelwright.ui.theme.Words;
+import fuelwright.unit.Sentence;
 import fuelwright.work.MakeTarget;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import javafx.beans.property.BooleanProperty;
@@ -32,10 +35,16 @@ public final class TargetModel {
     private final ObjectProperty<Fuel> fuel = new SimpleObjectProperty<>(Fuel.PETROL);
     private final ReadOnlyStringWrapper problem = new ReadOnlyStringWrapper("");
     private final ReadOnlyObjectWrapper<Table> preview = new ReadOnlyObjectWrapper<>();
+    /** The lambda behind a figure that stands as it was shown. */
+    private final Map<StringProperty, Double> meant = new IdentityHashMap<>();
+    /** What the figures are in. */
+    private Mixture shownAs;
+
     private boolean filling;
 
     TargetModel(TablesModel model) {
         this.model = model;
+        shownAs = model.session().mixture();
         idle.addListener((p, old, now) -> work());
         cruise.addListener((p, old, now) -> work());
         fullLoad.addListener((p, old, now) -> work());
@@ -44,7 +53,7 @@ public final class TargetModel {
         model.session().jobProperty().addListener((p, old, now) -> work());
         model.session().afrProperty().addListener((p, old, now) -> {
             if (open.get()) {
-                usual();
+                showOtherwise();
             }
         });
     }
@@ -70,12 +79,30 @@ public final class TargetModel {
         if (filling || !open.get()) {
             return;
         }
-        Mixture mixture = model.session().mixture();
+        shownAs = model.session().mixture();
         MakeTarget.Choices choices = MakeTarget.Choices.usual(fuel.get());
         filling = true;
-        idle.set(Figures.plain(choices.idle() * mixture.scale(), mixture.decimals()));
-        cruise.set(Figures.plain(choices.cruise() * mixture.scale(), mixture.decimals()));
-        fullLoad.set(Figures.plain(choices.fullLoad() * mixture.scale(), mixture.decimals()));
+        show(idle, choices.idle());
+        show(cruise, choices.cruise());
+        show(fullLoad, choices.fullLoad());
+        filling = false;
+        work();
+    }
+
+    private void show(StringProperty text, double lambda) {
+        meant.put(text, lambda);
+        text.set(shownAs.figure(lambda));
+    }
+
+    /** What was chosen stays what it is, in the notation that is shown now. */
+    private void showOtherwise() {
+        filling = true;
+        Map<StringProperty, Double> chosen = new IdentityHashMap<>();
+        for (StringProperty text : List.of(idle, cruise, fullLoad)) {
+            lambda(text).ifPresent(lambda -> chosen.put(text, lambda));
+        }
+        shownAs = model.session().mixture();
+        chosen.forEach(this::show);
         filling = false;
         work();
     }
@@ -95,16 +122,19 @@ public final class TargetModel {
         }
         MakeTarget.Choices choices =
                 new MakeTarget.Choices(a.getAsDouble(), b.getAsDouble(), c.getAsDouble(), fuel.get());
-        Optional<String> wrong = choices.problem();
-        problem.set(wrong.map(w -> w + ".").orElse(""));
+        Optional<Sentence> wrong = choices.problem();
+        problem.set(wrong.map(w -> w.in(model.session().shownIn()) + ".").orElse(""));
         preview.set(
                 wrong.isPresent() ? null : MakeTarget.of(job.fuelTable().get(), HighLoad.of(job.machine()), choices));
     }
 
     private OptionalDouble lambda(StringProperty text) {
+        Double known = meant.get(text);
+        if (known != null && shownAs.figure(known).equals(text.get())) {
+            return OptionalDouble.of(known);
+        }
         OptionalDouble typed = CellFigures.number(text.get());
-        double scale = model.session().mixture().scale();
-        return typed.isPresent() ? OptionalDouble.of(typed.getAsDouble() / scale) : typed;
+        return typed.isPresent() ? OptionalDouble.of(typed.getAsDouble() / shownAs.scale()) : typed;
     }
 
     /** Puts it into the job, with the fuel, as one step. */

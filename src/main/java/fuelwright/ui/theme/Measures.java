@@ -2,7 +2,6 @@ package fuelwright.ui.theme;
 
 import fuelwright.unit.Unit;
 import java.util.Locale;
-import java.util.regex.Pattern;
 
 /**
  * The units that measured figures are shown in. Tables keep the units of their file, since what is typed into the hardware must not be
@@ -11,8 +10,6 @@ import java.util.regex.Pattern;
 public enum Measures {
     METRIC,
     IMPERIAL;
-
-    private static final Pattern ROAD_SPEED = Pattern.compile("\\b(\\d+(?:\\.\\d+)?) km/h\\b");
 
     public String words() {
         return Words.of("measures." + name().toLowerCase(Locale.ROOT));
@@ -33,6 +30,12 @@ public enum Measures {
             case KILOMETRE_PER_HOUR -> Unit.MILE_PER_HOUR;
             case NEWTON_METRE -> Unit.POUND_FOOT;
             case KILOWATT -> Unit.HORSEPOWER;
+            case GRAM_PER_SECOND -> Unit.POUND_PER_MINUTE;
+            case METRE -> Unit.FOOT;
+            case KILOGRAM -> Unit.POUND;
+            case SQUARE_METRE -> Unit.SQUARE_FOOT;
+            case KILOGRAM_PER_CUBIC_METRE -> Unit.POUND_PER_CUBIC_FOOT;
+            case RPM_PER_KILOMETRE_PER_HOUR -> Unit.RPM_PER_MILE_PER_HOUR;
             default -> canonical;
         };
     }
@@ -41,14 +44,5 @@ public enum Measures {
     public String figure(Unit canonical, double value, int decimals) {
         Unit shown = of(canonical);
         return Figures.plain(shown.fromCanonical(value), decimals) + " " + shown.symbol();
-    }
-
-    /** A sentence of the layers below with its road speeds in the unit that they are shown in. */
-    public String roadSpeeds(String sentence) {
-        return this == METRIC
-                ? sentence
-                : ROAD_SPEED
-                        .matcher(sentence)
-                        .replaceAll(m -> figure(Unit.KILOMETRE_PER_HOUR, Double.parseDouble(m.group(1)), 0));
     }
 }

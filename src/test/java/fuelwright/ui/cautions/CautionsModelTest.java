@@ -12,6 +12,7 @@ import fuelwright.ui.FixtureServices;
 import fuelwright.ui.session.SameThreadRunner;
 import fuelwright.ui.session.Session;
 import fuelwright.ui.session.Stage;
+import fuelwright.unit.Sentence;
 import fuelwright.work.Analysis;
 import fuelwright.work.Cancellation;
 import fuelwright.work.Progress;
@@ -73,7 +74,7 @@ class CautionsModelTest {
         assertEquals(Stage.RIDES, session.stageProperty().get());
         assertEquals(moment, session.momentProperty().get());
         assertTrue(model.words(moment).startsWith("ride-1.csv at 1:52.4"), model.words(moment));
-        assertEquals("λ 1.02", model.worst(moment).orElseThrow());
+        assertTrue(model.sentence(moment).endsWith(", λ 1.02"), model.sentence(moment));
     }
 
     @Test
@@ -129,7 +130,7 @@ class CautionsModelTest {
                         stop.rule(),
                         Caution.Level.CHECK,
                         stop.title(),
-                        "once",
+                        Sentence.text("once"),
                         stop.todo(),
                         new java.util.TreeSet<>(Set.of(0)),
                         List.of(),

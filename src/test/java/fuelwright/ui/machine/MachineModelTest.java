@@ -17,6 +17,7 @@ import fuelwright.ui.session.SameThreadRunner;
 import fuelwright.ui.session.Session;
 import fuelwright.ui.session.Stage;
 import fuelwright.ui.session.StageState;
+import fuelwright.ui.theme.Measures;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -30,9 +31,11 @@ class MachineModelTest {
     void aMachineSurvivesTheForm() {
         session.openSample();
         Machine machine = session.job().machine();
-        assertEquals(machine, MachineForm.of(machine).machine().orElseThrow());
         assertEquals(
-                Machine.unknown(), MachineForm.of(Machine.unknown()).machine().orElseThrow());
+                machine, MachineForm.of(machine, session.shownIn()).machine().orElseThrow());
+        assertEquals(
+                Machine.unknown(),
+                MachineForm.of(Machine.unknown(), session.shownIn()).machine().orElseThrow());
     }
 
     @Test
@@ -51,7 +54,7 @@ class MachineModelTest {
         assertTrue(job.proposal().deadTimeToldMs().isEmpty(), "what a table's pulses contain is another matter");
         assertEquals(2, job.limits().of(Limit.INJECTIONS_PER_CYCLE));
         assertEquals(84.56, job.machine().barometerKpa(), 0.01, "ISO 2533 at a geometric height of 1500 m");
-        assertEquals(job, MachineForm.of(job).into(job).orElseThrow());
+        assertEquals(job, MachineForm.of(job, session.shownIn()).into(job).orElseThrow());
         model.textProperty(MachineForm.Field.INJECTIONS).set("");
         model.textProperty(MachineForm.Field.DEAD_TIME).set("");
         model.commit();
@@ -94,7 +97,8 @@ class MachineModelTest {
         assertEquals("8", model.textProperty(MachineForm.Field.SHAFT_BEFORE).get(), "what was typed stays");
         model.textProperty(MachineForm.Field.SHAFT_BEFORE).set("9");
         model.commit();
-        assertEquals("9", MachineForm.of(session.job()).texts().get(MachineForm.Field.SHAFT_BEFORE));
+        assertEquals(
+                "9", MachineForm.of(session.job(), session.shownIn()).texts().get(MachineForm.Field.SHAFT_BEFORE));
     }
 
     @Test
@@ -218,5 +222,40 @@ class MachineModelTest {
         assertEquals(44.0 * 44 / (38 * 38), model.areaRatio().orElseThrow(), 0.06);
         model.throttleProperty().set(0);
         assertTrue(model.areaRatio().isEmpty());
+    }
+
+    @Test
+    void altitudeIsTypedInWhatIsShownAndNeverMovedByShowingIt() {
+        session.openSample();
+        model.textProperty(MachineForm.Field.ALTITUDE).set("1234");
+        session.measuresProperty().set(Measures.IMPERIAL);
+        assertEquals("4049", model.textProperty(MachineForm.Field.ALTITUDE).get());
+        assertEquals("Altitude, ft", model.name(MachineForm.Field.ALTITUDE));
+        model.commit();
+        assertEquals(1234, session.job().machine().altitudeM().orElseThrow());
+        model.textProperty(MachineForm.Field.ALTITUDE).set("5000");
+        model.commit();
+        assertEquals(1524, session.job().machine().altitudeM().orElseThrow());
+        assertEquals("5000", model.textProperty(MachineForm.Field.ALTITUDE).get());
+        model.textProperty(MachineForm.Field.ALTITUDE).set("500 m");
+        model.commit();
+        assertEquals(500, session.job().machine().altitudeM().orElseThrow());
+        model.textProperty(MachineForm.Field.ALTITUDE).set("30000");
+        assertEquals(
+                "From −1312 to 19685, please.",
+                model.problemProperty(MachineForm.Field.ALTITUDE).get());
+    }
+
+    @Test
+    void aPartKeepsTheUnitThatItIsNamedByAndTakesAnotherWhereItIsTyped() {
+        session.openSample();
+        session.measuresProperty().set(Measures.IMPERIAL);
+        assertEquals("44", model.textProperty(MachineForm.Field.BORE_AFTER).get());
+        assertEquals("Bore after, mm", model.name(MachineForm.Field.BORE_AFTER));
+        model.textProperty(MachineForm.Field.BORE_AFTER).set("1.75 in");
+        model.textProperty(MachineForm.Field.DISPLACEMENT).set("44 in³");
+        model.commit();
+        assertEquals(44.45, session.job().machine().after().orElseThrow().boreMm());
+        assertEquals(721.030816, session.job().machine().displacementCc().orElseThrow());
     }
 }

@@ -11,6 +11,7 @@ import fuelwright.table.Quantity;
 import fuelwright.table.Table;
 import fuelwright.ui.plot.HeatCell;
 import fuelwright.ui.theme.Theme;
+import fuelwright.unit.Units;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -38,7 +39,7 @@ class GainMapTest {
     }
 
     private static HeatCell cell(Breathing gain, GainMap.Shown shown, int cell) {
-        return GainMap.of(gain, shown, OptionalDouble.of(600), Set.of(2), Theme.LIGHT.palette())
+        return GainMap.of(gain, shown, OptionalDouble.of(600), Set.of(2), Theme.LIGHT.palette(), Units.CANONICAL)
                 .map()
                 .cells()
                 .get(cell);

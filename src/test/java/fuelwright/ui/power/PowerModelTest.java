@@ -13,6 +13,7 @@ import fuelwright.ui.FixtureServices;
 import fuelwright.ui.power.PowerModel.Field;
 import fuelwright.ui.session.SameThreadRunner;
 import fuelwright.ui.session.Session;
+import fuelwright.ui.theme.Measures;
 import fuelwright.unit.Unit;
 import fuelwright.work.PowerPulls;
 import java.util.List;
@@ -116,5 +117,33 @@ class PowerModelTest {
             values[i] = value.applyAsDouble(i);
         }
         return Column.of(values);
+    }
+
+    @Test
+    void whatIsTypedIsInTheUnitThatIsShownAndStaysTheSameQuantity() {
+        model.choose(Optional.of(PowerCorrection.ISO_1585));
+        model.type(Field.MASS, "290");
+        model.type(Field.PRESSURE, "98");
+        model.type(Field.TEMPERATURE, "20");
+        PowerPulls.Settings metric = model.settings().orElseThrow();
+        model.session().measuresProperty().set(Measures.IMPERIAL);
+        assertEquals(
+                List.of("639", "5.92", "68", "14.2"),
+                List.of(
+                        model.text(Field.MASS),
+                        model.text(Field.DRAG),
+                        model.text(Field.TEMPERATURE),
+                        model.text(Field.PRESSURE)));
+        assertEquals("Mass with rider, lb", model.name(Field.MASS));
+        assertEquals(metric, model.settings().orElseThrow(), "shown otherwise, not moved");
+        model.type(Field.MASS, "700");
+        assertEquals(
+                317.5147,
+                model.settings().orElseThrow().road().orElseThrow().massKg(),
+                1e-4,
+                "700 · 0.45359237 (NIST SP 811)");
+        model.type(Field.TEMPERATURE, "150");
+        assertEquals(
+                "From −40 to 140, please.", model.problem(Field.TEMPERATURE).orElseThrow());
     }
 }

@@ -32,7 +32,7 @@ class CellExplanationTest {
         assertEquals(
                 "3.00\u00a0ms → 3.45\u00a0ms: figure +15.0\u00a0%, fuel +22.5\u00a0%",
                 CellExplanation.beforeAfter(PULSES, 1, c));
-        assertEquals("3.00\u00a0ms → 3.45\u00a0ms", CellExplanation.beforeAfter(PULSES, 0, cell(3.45, 1.15)));
+        assertEquals("3.00 ms → 3.45 ms", CellExplanation.beforeAfter(PULSES, 0, cell(3.45, 1.15)));
     }
 
     @Test

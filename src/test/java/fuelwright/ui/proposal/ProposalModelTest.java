@@ -15,7 +15,6 @@ import fuelwright.safety.Caution;
 import fuelwright.table.Table;
 import fuelwright.ui.FixtureServices;
 import fuelwright.ui.plot.HeatCell;
-import fuelwright.ui.session.MixtureWords;
 import fuelwright.ui.session.SameThreadRunner;
 import fuelwright.ui.session.Session;
 import fuelwright.ui.theme.Colours;
@@ -394,7 +393,7 @@ class ProposalModelTest {
         session.cellProperty().set(session.analysis().stops().get(0).cells().first());
         session.afrProperty().set(true);
         var shown = model.explanationProperty().get().cautions().get(0);
-        assertEquals(MixtureWords.in(session.analysis().stops().get(0), session.mixture()), shown);
+        assertEquals(session.analysis().stops().get(0).in(session.shownIn()), shown);
         session.selection().select(CellRule.all().cells(session.analysis()));
         assertEquals(shown, model.blockProperty().get().cautions().get(0));
         session.afrProperty().set(false);

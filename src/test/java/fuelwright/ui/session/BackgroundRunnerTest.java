@@ -47,6 +47,31 @@ class BackgroundRunnerTest {
         assertEquals(List.of(CHANGES - 1), heard);
     }
 
+    @Test
+    void aCloseWaitsForWorkThatPutsThingsAwayAndNobodyHearsOfIt() throws InterruptedException {
+        CountDownLatch begun = new CountDownLatch(1);
+        List<String> order = Collections.synchronizedList(new ArrayList<>());
+        BackgroundRunner runner = new BackgroundRunner(news -> order.add("heard"));
+        runner.latest(
+                "save",
+                Duration.ZERO,
+                (progress, cancellation) -> {
+                    begun.countDown();
+                    while (!cancellation.cancelled()) {
+                        Thread.onSpinWait();
+                    }
+                    order.add("put away");
+                    progress.at(1, "done");
+                    return 0;
+                },
+                listener(new ArrayList<>(), new CountDownLatch(0)));
+        assertTrue(begun.await(1, TimeUnit.MINUTES));
+        runner.close();
+        order.add("closed");
+        runner.latest("save", Duration.ZERO, (progress, cancellation) -> order.add("late"), null);
+        assertEquals(List.of("put away", "closed"), order);
+    }
+
     private static Runner.Listener<Integer> listener(List<Integer> heard, CountDownLatch last) {
         return new Runner.Listener<>() {
             @Override

@@ -20,6 +20,7 @@ import fuelwright.work.StateFolder;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -36,6 +37,10 @@ class JobDeskTest {
 
     /** As after a start of the program, with what earlier runs left in the state folder. */
     private Session start() {
+        return start(new SameThreadRunner());
+    }
+
+    private Session start(Runner runner) {
         StateFolder state = StateFolder.at(folder.resolve("state"));
         return new Session(
                 new FixtureServices() {
@@ -49,7 +54,7 @@ class JobDeskTest {
                         return state;
                     }
                 },
-                new SameThreadRunner());
+                runner);
     }
 
     @BeforeEach
@@ -136,6 +141,54 @@ class JobDeskTest {
         Path elsewhere = Files.createDirectories(folder.resolve("logs"));
         session.open(List.of(Files.writeString(elsewhere.resolve("r.csv"), "time [s],rpm\n0,1000\n")));
         assertEquals(Optional.of(elsewhere.toAbsolutePath()), fuelwright.ui.theme.AskFiles.start());
+    }
+
+    /** Its last work is still being done when it is closed. */
+    private record Late(SameThreadRunner runner) implements Runner {
+        @Override
+        public <T> void latest(String lane, Duration delay, Work<T> work, Listener<T> listener) {
+            runner.latest(lane, delay, work, listener);
+        }
+
+        @Override
+        public void cancel(String lane) {
+            runner.cancel(lane);
+        }
+
+        @Override
+        public void close() {
+            runner.release();
+        }
+    }
+
+    @Test
+    void aCopyThatIsJustBeingKeptDoesNotOutliveAJobThatIsGivenUp() throws IOException {
+        SameThreadRunner runner = new SameThreadRunner();
+        Session later = start(new Late(runner));
+        later.openSample();
+        runner.hold();
+        later.edit(job -> job.withName("given up"));
+        later.close();
+        Path state = folder.resolve("state");
+        try (var found = Files.list(Files.createDirectories(state))) {
+            assertEquals(
+                    List.of(),
+                    found.filter(f -> f.getFileName().toString().startsWith("unsaved"))
+                            .toList());
+        }
+    }
+
+    @Test
+    void aProgramEndedWithoutAskingKeepsWhatIsNotSaved() {
+        session.edit(job -> job.withName("mine"));
+        session.endUnasked();
+        Session later = start();
+        StateFolder.Left left = later.desk().left().get(0);
+        assertEquals("mine", left.name());
+        later.desk().drop(left);
+        later.openSample();
+        later.endUnasked();
+        assertEquals(List.of(), start().desk().left());
     }
 
     /** A job whose log is remembered by its place only. */

@@ -7,6 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import fuelwright.estimate.CellProposal;
+import fuelwright.estimate.Standing;
 import fuelwright.issue.Issue;
 import fuelwright.issue.Loaded;
 import fuelwright.job.Answer;
@@ -19,6 +21,10 @@ import fuelwright.table.Unsaid;
 import fuelwright.ui.Fixture;
 import fuelwright.ui.FixtureServices;
 import fuelwright.ui.handover.HandoverModel;
+import fuelwright.ui.theme.Measures;
+import fuelwright.unit.Measured;
+import fuelwright.unit.Sentence;
+import fuelwright.unit.Unit;
 import fuelwright.work.Analysis;
 import fuelwright.work.Cancellation;
 import fuelwright.work.Progress;
@@ -196,6 +202,25 @@ class SessionTest {
                 "No reading is left. Switch a screen off.",
                 Missing.what(refusing, "proposal.empty").get());
         assertEquals(Stage.RIDES, NextStep.of(refusing).orElseThrow().stage());
+    }
+
+    @Test
+    void aRefusalIsReadInTheUnitsThatWereChosen() {
+        Sentence cold = Sentence.of("The coolant is below %s", Measured.of(70, Unit.CELSIUS, 0));
+        Issue refusal = new Issue(Issue.Severity.ERROR, "a.csv", 0, 0, cold, "Warm the engine");
+        Session refusing = new Session(
+                new FixtureServices() {
+                    @Override
+                    public Loaded<Analysis> analyse(Job job, Progress progress, Cancellation cancellation) {
+                        return Loaded.refused(refusal);
+                    }
+                },
+                runner);
+        refusing.openSample();
+        var words = Missing.what(refusing, "proposal.empty");
+        assertEquals("a.csv: The coolant is below 70\u00a0°C. Warm the engine.", words.get());
+        refusing.measuresProperty().set(Measures.IMPERIAL);
+        assertEquals("a.csv: The coolant is below 158\u00a0°F. Warm the engine.", words.get());
     }
 
     @Test
@@ -424,5 +449,17 @@ class SessionTest {
 
     private StageState state(Stage stage) {
         return StageState.of(stage, session.job(), session.analysis(), false, false);
+    }
+
+    @Test
+    void theLeanestCellThatWasRiddenIsFound() {
+        session.openSample();
+        session.selection().selectLeanest(session.analysis());
+        CellProposal found =
+                session.analysis().proposal().cell(session.cellProperty().get());
+        assertTrue(found.standing() != Standing.INFERRED);
+        assertTrue(session.analysis().proposal().cells().stream()
+                .filter(c -> c.standing() != Standing.INFERRED)
+                .allMatch(c -> c.neededFactor() <= found.neededFactor()));
     }
 }

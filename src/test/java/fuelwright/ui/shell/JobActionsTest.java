@@ -102,6 +102,23 @@ class JobActionsTest {
     }
 
     @Test
+    void aWindowWhoseJobIsToBeSavedFirstClosesOnceItIs() throws IOException {
+        session.desk().saveAs(folder.resolve("mine"), done -> {});
+        change();
+        answer = JobActions.Unsaved.SAVE;
+        List<String> closed = new ArrayList<>();
+        assertFalse(actions.mayClose(() -> closed.add(session.job().name())));
+        assertEquals(List.of("mine"), closed);
+        session.close();
+        start();
+        session.open(List.of(folder.resolve("mine.fwjob")));
+        session.open(List.of(Files.writeString(folder.resolve("new.csv"), "time [s],rpm\n0,1000\n")));
+        assertEquals(1, session.desk().waiting());
+        assertFalse(actions.mayClose(() -> closed.add("with a ride that waits")));
+        assertEquals(List.of("mine"), closed);
+    }
+
+    @Test
     void aRideThatWaitsForItsTableIsSaidBeforeItIsLost() throws IOException {
         session.desk().saveAs(folder.resolve("mine"), done -> {});
         session.close();
@@ -110,7 +127,7 @@ class JobActionsTest {
         session.open(List.of(Files.writeString(folder.resolve("new.csv"), "time [s],rpm\n0,1000\n")));
         assertEquals(1, session.desk().waiting());
         assertFalse(session.desk().unsavedProperty().get());
-        assertFalse(actions.mayClose());
+        assertFalse(actions.mayClose(() -> {}));
         actions.startNew();
         session.open(List.of(folder.resolve("mine.fwjob")));
         assertEquals(1, session.desk().waiting());
@@ -125,7 +142,7 @@ class JobActionsTest {
         assertEquals("What was changed in \"mine\" is not saved.", actions.lost());
         actions.save();
         assertEquals("Saved mine.fwjob.", session.saidProperty().get());
-        assertTrue(actions.mayClose());
+        assertTrue(actions.mayClose(() -> {}));
     }
 
     @Test

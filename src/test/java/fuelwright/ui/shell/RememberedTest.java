@@ -53,6 +53,26 @@ class RememberedTest {
     }
 
     @Test
+    void whatWasChangedJustBeforeTheEndIsKept() {
+        SameThreadRunner runner = new SameThreadRunner();
+        Session session = new Session(
+                new FixtureServices() {
+                    @Override
+                    public StateFolder state() {
+                        return StateFolder.at(folder);
+                    }
+                },
+                runner);
+        Remembered remembered = new Remembered(session);
+        remembered.follow();
+        runner.hold();
+        session.themeProperty().set(Theme.DARK);
+        session.close();
+        remembered.keepNow();
+        assertEquals(Theme.DARK, start().themeProperty().get());
+    }
+
+    @Test
     void whatAnotherVersionLeftIsAsIfItWereNotThere() {
         StateFolder.at(folder).put("theme", "SEPIA");
         StateFolder.at(folder).put("afr", "perhaps");

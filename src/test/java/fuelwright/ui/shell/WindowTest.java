@@ -350,12 +350,14 @@ class WindowTest {
     }
 
     @Test
-    void handoverSaysAStopsMixtureAsItWasChosen(FxRobot robot) {
+    void handoverSaysAStopsFiguresInWhatWasChosen(FxRobot robot) {
         onWindow(() -> session.stageProperty().set(fuelwright.ui.session.Stage.HANDOVER));
         assertTrue(texts(robot).stream().anyMatch(t -> t.contains("lambda 1.02, limit 0.92")), "a Stop stands");
         onWindow(() -> session.afrProperty().set(true));
-        assertTrue(texts(robot).stream().anyMatch(t -> t.contains("AFR 15.0, limit 13.5")));
-        assertFalse(texts(robot).stream().anyMatch(t -> t.contains("lambda 1.02")));
+        onWindow(() -> session.measuresProperty().set(fuelwright.ui.theme.Measures.IMPERIAL));
+        assertTrue(texts(robot).stream()
+                .anyMatch(t -> t.contains("AFR 15.0, limit 13.5") && t.contains("the exhaust at 1580\u00a0°F")));
+        assertFalse(texts(robot).stream().anyMatch(t -> t.contains("lambda 1.02") || t.contains("860\u00a0°C")));
     }
 
     private static List<String> texts(FxRobot robot) {
@@ -444,6 +446,24 @@ class WindowTest {
         robot.clickOn(grid.localToScreen(grid.middleOf(30)));
         assertFalse(robot.lookup("#tables-edit-fill").query().isDisabled());
         assertTrue(robot.lookup("#tables-edit-corners").query().isDisabled());
+    }
+
+    @Test
+    void aBreakpointSelectsItsWholeRowOrColumn(FxRobot robot) {
+        robot.clickOn("#rail-2");
+        HeatGrid grid = robot.lookup("#tables-grid").queryAs(HeatGrid.class);
+        Point2D middle = grid.middleOf(30);
+        robot.clickOn(grid.localToScreen(new Point2D(40, middle.getY())));
+        int loads = session.job().fuelTable().orElseThrow().load().size();
+        int speeds = session.job().fuelTable().orElseThrow().speed().size();
+        assertEquals(speeds, grid.blockProperty().get().size());
+        assertTrue(grid.blockProperty().get().contains(30));
+        double below = Math.min(
+                grid.boundsOf(0).getMaxY() + 12, grid.seenProperty().get().getMaxY() - 32);
+        int active = grid.selectedProperty().get();
+        robot.clickOn(grid.localToScreen(new Point2D(grid.middleOf(active).getX(), below)));
+        assertEquals(loads, grid.blockProperty().get().size());
+        assertTrue(grid.blockProperty().get().contains(active));
     }
 
     @Test

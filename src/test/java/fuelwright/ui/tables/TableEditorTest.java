@@ -251,6 +251,26 @@ class TableEditorTest {
         assertEquals(Fuel.PETROL, session.job().machine().fuel());
     }
 
+    @Test
+    void aTargetBeingMadeStaysTheSameInTheOtherNotation() {
+        model.shownProperty().set(ShownTable.TARGET);
+        TargetModel making = model.target();
+        making.openProperty().set(true);
+        making.idleProperty().set("0.93");
+        Table seen = making.previewProperty().get();
+        session.afrProperty().set(true);
+        assertEquals("13.7", making.idleProperty().get());
+        assertEquals("12.8", making.fullLoadProperty().get());
+        assertEquals(seen, making.previewProperty().get(), "what is only shown otherwise isn't rounded");
+        making.fullLoadProperty().set("14.5");
+        assertTrue(
+                making.problemProperty().get().startsWith("Full load lies from AFR 10.3 to 14.0 on petrol"),
+                making.problemProperty().get());
+        making.fullLoadProperty().set("12.5");
+        session.afrProperty().set(false);
+        assertEquals("0.85", making.fullLoadProperty().get());
+    }
+
     /** Tables for these tests. */
     private static final class TableOf {
         static Table pulses(Table table) {

@@ -112,4 +112,21 @@ class WordsTest {
                 "name the column (stage 3, Rides: what each column is taken for)", Words.onStage(1, "Machine", said));
         assertEquals("name the column (what each column is taken for)", Words.onStage(3, "Rides", said));
     }
+
+    @Test
+    void theSignOfAnUncertaintyStandsAtItsFigure() throws IOException {
+        Pattern apart = Pattern.compile("± (\\d|%[.\\d]*[fds]|\\{|\"\\s*\\+)");
+        List<String> wrong = new ArrayList<>();
+        try (Stream<Path> files = Files.walk(Path.of("src/main"))) {
+            for (Path file : files.filter(Files::isRegularFile)
+                    .filter(f -> f.toString().matches(".*\\.(java|properties|ftlh)"))
+                    .toList()) {
+                Files.readString(file)
+                        .lines()
+                        .filter(l -> apart.matcher(l).find())
+                        .forEach(l -> wrong.add(file.getFileName() + ": " + l.strip()));
+            }
+        }
+        assertEquals(List.of(), wrong);
+    }
 }
