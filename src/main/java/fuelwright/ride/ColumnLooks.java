@@ -1,7 +1,6 @@
 package fuelwright.ride;
 
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -72,9 +71,16 @@ public final class ColumnLooks {
      * @param role what is missing; any mixture where it is one
      */
     public static Optional<LogColumn> best(Role role, List<LogColumn> columns) {
-        return columns.stream()
-                .filter(c -> score(role, c) >= LEAST)
-                .max(Comparator.comparingDouble(c -> score(role, c)));
+        LogColumn best = null;
+        double most = 0;
+        for (LogColumn column : columns) {
+            double score = score(role, column);
+            if (score >= LEAST && score > most) {
+                best = column;
+                most = score;
+            }
+        }
+        return Optional.ofNullable(best);
     }
 
     /** What a column is that is said to be a role: a mixture of more than 3 is an AFR. */

@@ -11,8 +11,12 @@ import fuelwright.ride.Role;
 import fuelwright.screen.Screen;
 import fuelwright.work.RideNeeds;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.WeakHashMap;
+import java.util.concurrent.ConcurrentHashMap;
 
 /** What rides of a job lack although one of their columns, of which nothing is known, may be it. */
 public final class RideLacks {
@@ -38,16 +42,44 @@ public final class RideLacks {
      */
     public record Lack(Ride ride, List<Role> roles, List<LogColumn> columns) {}
 
+    /** What a ride's columns look like is worked out once: it is asked for at every change. */
+    private static final Map<Ride, Looked> LOOKED = Collections.synchronizedMap(new WeakHashMap<>());
+
+    /**
+     * What a ride's columns look like.
+     *
+     * @param unknown columns of which nothing is known
+     * @param like by what is missing
+     */
+    private record Looked(List<LogColumn> unknown, Map<Role, Optional<LogColumn>> like) {
+
+        static Looked of(Ride ride) {
+            return new Looked(
+                    ride.channels().stream()
+                            .filter(c -> c.role() == Role.OTHER && hasFigures(c))
+                            .map(LogColumn::of)
+                            .toList(),
+                    new ConcurrentHashMap<>());
+        }
+    }
+
     private RideLacks() {}
 
-    /** Columns of which nothing is known and nothing was said. */
-    private static List<LogColumn> unknown(Ride ride, RideOptions said) {
-        return ride.channels().stream()
-                .filter(c -> c.role() == Role.OTHER)
-                .filter(c -> !said.roles().containsKey(c.heading()))
-                .filter(RideLacks::hasFigures)
-                .map(LogColumn::of)
-                .toList();
+    private static Looked looked(Ride ride) {
+        return LOOKED.computeIfAbsent(ride, Looked::of);
+    }
+
+    /** The column that looks like a role, of those of which nothing is known and nothing was said. */
+    private static Optional<LogColumn> like(Ride ride, Role role, RideOptions said) {
+        Looked looked = looked(ride);
+        return looked.like()
+                .computeIfAbsent(
+                        role,
+                        r -> ColumnLooks.best(
+                                r,
+                                looked.unknown().stream()
+                                        .filter(c -> !said.roles().containsKey(c.heading()))
+                                        .toList()));
     }
 
     private static boolean hasFigures(Channel channel) {
@@ -64,10 +96,8 @@ public final class RideLacks {
                     .filter(r -> !r.isMixture()
                             || ride.channels().stream().noneMatch(c -> c.role().isMixture()))
                     .toList();
-            List<LogColumn> columns = ride.channels().stream()
-                    .filter(c -> c.role() == Role.OTHER && hasFigures(c))
-                    .map(LogColumn::of)
-                    .toList();
+            List<LogColumn> columns =
+                    missing.isEmpty() ? List.of() : looked(ride).unknown();
             if (!missing.isEmpty() && !columns.isEmpty() && session.reading().canBeRead(ride)) {
                 all.add(new Lack(ride, missing, columns));
             }
@@ -97,10 +127,8 @@ public final class RideLacks {
                         && ride.channel(need.role()).isEmpty()
                         && !RideNeeds.missing(job, ride).contains(need.role())
                         && session.reading().canBeRead(ride);
-                Optional<LogColumn> like = lacks
-                        ? ColumnLooks.best(
-                                need.role(), unknown(ride, session.reading().options(ride)))
-                        : Optional.empty();
+                Optional<LogColumn> like =
+                        lacks ? like(ride, need.role(), session.reading().options(ride)) : Optional.empty();
                 like.ifPresent(column -> doubts.add(new Doubt(ride, need.screen(), need.role(), column)));
             }
         }
