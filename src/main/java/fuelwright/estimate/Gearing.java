@@ -20,6 +20,12 @@ public final class Gearing {
     /** Neighbouring gears differ by more than this in ln (common practice, no source). */
     private static final double APART = 0.08;
 
+    /** No motorcycle has more gears that one shifts between: what shows more isn't the road speed (common practice, no source). */
+    private static final int MOST_GEARS = 7;
+
+    /** Rows that have to lie in the gears' own bins and those beside them: the rest is clutch and wheel slip (our choice, no source). */
+    private static final double LEAST_IN_GEAR = 0.5;
+
     private static final double LEAST_KMH = 10;
     private static final double LEAST_RPM = 1000;
     private static final int LEAST_ROWS = 200;
@@ -30,9 +36,11 @@ public final class Gearing {
     private static final int BINS = (int) Math.ceil((Math.log(0.2) - LOWEST) / BIN);
 
     private final double[] kmhPerRpm;
+    private final boolean doubtful;
 
-    private Gearing(double[] kmhPerRpm) {
+    private Gearing(double[] kmhPerRpm, boolean doubtful) {
         this.kmhPerRpm = kmhPerRpm;
+        this.doubtful = doubtful;
     }
 
     /**
@@ -49,7 +57,7 @@ public final class Gearing {
         }
     }
 
-    /** The gears that rides show; none where road speed isn't logged or shows no clusters. */
+    /** The gears that rides show; none where road speed isn't logged, shows no clear clusters, or more of them than there are gears. */
     static Gearing of(List<Ride> rides) {
         double[] histogram = new double[BINS];
         int rows = 0;
@@ -69,12 +77,14 @@ public final class Gearing {
                 }
             }
         }
-        return rows < LEAST_ROWS ? new Gearing(new double[0]) : new Gearing(peaks(histogram, rows));
+        double[] gears = rows < LEAST_ROWS ? new double[0] : peaks(histogram, rows);
+        return new Gearing(gears, rows >= LEAST_ROWS && gears.length == 0);
     }
 
     private static double[] peaks(double[] histogram, int rows) {
         int reach = (int) Math.round(APART / BIN / 2);
         List<Double> found = new ArrayList<>();
+        double inGear = 0;
         for (int b = 1; b + 1 < BINS; b++) {
             double here = 0;
             double moment = 0;
@@ -88,9 +98,18 @@ public final class Gearing {
             }
             if (highest && here >= LEAST_SHARE * rows) {
                 found.add(Math.exp(moment / here));
+                inGear += here;
             }
         }
+        if (found.size() > MOST_GEARS || inGear < LEAST_IN_GEAR * rows) {
+            return new double[0];
+        }
         return found.stream().mapToDouble(Double::doubleValue).toArray();
+    }
+
+    /** Whether there is a road speed that doesn't go with the engine speed as gears would make it. */
+    boolean isDoubtful() {
+        return doubtful;
     }
 
     /** km/h per rpm of each gear seen, shortest first. */

@@ -13,13 +13,24 @@ import java.util.Optional;
  * @param uncertaintyPercent weighted root-mean-square uncertainty of the cells now, %
  * @param uncertaintyAfterPercent the same when all regions have been ridden, %
  * @param beyond cells that can't be ridden, by what the rides show: never asked for
+ * @param roadSpeedDoubtful whether a road speed is logged that shows no gears: none is named
  */
 public record NextRide(
-        List<Region> regions, double uncertaintyPercent, double uncertaintyAfterPercent, List<Integer> beyond) {
+        List<Region> regions,
+        double uncertaintyPercent,
+        double uncertaintyAfterPercent,
+        List<Integer> beyond,
+        boolean roadSpeedDoubtful) {
 
     public NextRide {
         regions = List.copyOf(regions);
         beyond = List.copyOf(beyond);
+    }
+
+    /** With no doubt about the road speed. */
+    public NextRide(
+            List<Region> regions, double uncertaintyPercent, double uncertaintyAfterPercent, List<Integer> beyond) {
+        this(regions, uncertaintyPercent, uncertaintyAfterPercent, beyond, false);
     }
 
     /** Nothing to suggest. */

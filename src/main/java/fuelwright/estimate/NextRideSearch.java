@@ -151,7 +151,7 @@ final class NextRideSearch {
             regions.add(region(best));
             Arrays.stream(best).forEach(c -> taken.addAll(Rideable.around(table, c)));
         }
-        return new NextRide(regions, percent(start), percent(weighted()), rideable.beyond());
+        return new NextRide(regions, percent(start), percent(weighted()), rideable.beyond(), gearing.isDoubtful());
     }
 
     private double percent(double weighted) {

@@ -79,7 +79,7 @@ final class RoleNames {
                 " (wheel|front|rear) rpm | (turbo|turbine|input shaft|output shaft|fan|pump) (speed|rpm) ",
                 "not the engine's speed");
         rule(
-                " (engine|eng|motor|crank|crankshaft) (speed|rpm|revs?|revolutions) | rpm | engine r min | motordrehzahl | drehzahl | revs | engine revolutions ",
+                " (engine|eng|motor|crank|crankshaft) (speed|rpm|revs?|revolutions) | rpm | engine r min | motordrehzahl | motordrehz | drehzahl | drehz | umdr | umdrehung(en)? | revs | engine revolutions ",
                 Role.ENGINE_SPEED,
                 3);
         rule(" (rpms|rev|ne|engine n) ", Role.ENGINE_SPEED, 2);
@@ -89,6 +89,8 @@ final class RoleNames {
                 " absolute throttle( position)? [b-f] | throttle( position)? [b-f] | tps ?[2-9] | throttle ?[2-9] ",
                 Role.THROTTLE,
                 1);
+        rule(" (gasgriff|gasgriffstellung|griff) ", Role.THROTTLE, 1);
+        rule(" (drossel|drosselstellung) ", Role.THROTTLE, 2);
         rule(
                 " (throttle|tps|throttle (position|pos|opening|angle|plate)|absolute throttle( position)?|drosselklappe\\w*|tp) ",
                 Role.THROTTLE,
@@ -99,7 +101,7 @@ final class RoleNames {
                 3);
         rule(
                 " (map|manifold( absolute)? pressure|manifold|intake( manifold)?( absolute)? pressure|inlet( manifold)? pressure|boost( pressure)?|"
-                        + "saugrohrdruck|ladedruck|manifold vacuum|intake vacuum|manifold air pressure) ",
+                        + "saugrohrdruck|ansaugdruck|ansaug druck|ladedruck|manifold vacuum|intake vacuum|manifold air pressure) ",
                 Role.MANIFOLD_PRESSURE,
                 3);
         rule(
@@ -108,17 +110,20 @@ final class RoleNames {
                 Role.INJECTOR_PULSE,
                 3);
         rule(
-                " (coolant|ect|clt|engine coolant( temp(erature)?)?|water temp(erature)?|kuhlmittel\\w*|kühlmittel\\w*|kühlwasser\\w*) ",
+                " (coolant|ect|clt|engine coolant( temp(erature)?)?|water temp(erature)?|kuhlmittel\\w*|kuehlmittel\\w*|kühlmittel\\w*|kuehlwasser\\w*|kühlwasser\\w*|wassertemp\\w*) ",
                 Role.COOLANT,
                 3);
+        rule(" wasser (?!druck|pumpe|stand)", Role.COOLANT, 2);
         rule(" (engine temp(erature)?|motortemp\\w*|(cylinder )?head temp(erature)?|cht) ", Role.COOLANT, 2);
         other(
                 " (ambient|outside|oil|fuel|gearbox|board|ecu|catalyst|cat|tyre|tire) (air )?temp(erature)?",
                 "a temperature that isn't used");
         rule(
-                " (intake air( temp(erature)?)?|iat|inlet air|intake temp(erature)?|air temp(erature)?|charge (air )?temp(erature)?|act|ansaugluft\\w*|mat) ",
+                " (intake air( temp(erature)?)?|iat|inlet air|intake temp(erature)?|air temp(erature)?|charge (air )?temp(erature)?|act|ansaugluft\\w*|ansaugtemp\\w*|ansaug temp\\w*|mat) ",
                 Role.INTAKE_AIR,
                 3);
+        rule(" ansaug (?!druck|rohr)", Role.INTAKE_AIR, 2);
+        rule(" (lufttemp\\w*|luft temp\\w*) ", Role.INTAKE_AIR, 1);
         rule(" (egt|egt ?\\d|exhaust( gas)? temp(erature)?|abgastemp\\w*) ", Role.EXHAUST_TEMPERATURE, 3);
         rule(
                 " (battery|batt|vbat|control module voltage|module voltage|supply voltage|system voltage|bordspannung|batteriespannung) ",

@@ -53,7 +53,7 @@ final class TimeChoice {
         Heading heading = layout.headings().get(column);
         boolean clock = layout.forms().get(column).kind() == ColumnForm.Kind.CLOCK;
         boolean otherUnit = heading.unit().isPresent() && heading.unit().get().dimension() != Dimension.TIME;
-        int name = nameScore(heading.words());
+        int name = Math.max(nameScore(heading.words()), nameScore(withoutUnit(heading)));
         if (LOOK_ALIKE.matcher(heading.words()).find() || otherUnit || name == 0 && !clock) {
             return 0;
         }
@@ -82,6 +82,15 @@ final class TimeChoice {
             return 0;
         }
         return name + (clock ? 20 : 0) + 20.0 * forward / steps + 10 * runs;
+    }
+
+    /** A unit that is joined to the name says no more of it: {@code t_ms} is t. */
+    private static String withoutUnit(Heading heading) {
+        String unit = Heading.wordsOf(heading.unitText());
+        String words = heading.words();
+        return unit.length() > 2 && words.endsWith(unit) && words.length() > unit.length()
+                ? words.substring(0, words.length() - unit.length()) + " "
+                : words;
     }
 
     private static int nameScore(String words) {

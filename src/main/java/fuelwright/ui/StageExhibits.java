@@ -12,6 +12,7 @@ import fuelwright.ui.session.BackgroundRunner;
 import fuelwright.ui.session.Runner;
 import fuelwright.ui.session.Services;
 import fuelwright.ui.session.Session;
+import fuelwright.ui.session.ShownTable;
 import fuelwright.ui.session.Stage;
 import fuelwright.ui.tables.TablesModel;
 import fuelwright.ui.tables.TablesView;
@@ -100,7 +101,7 @@ final class StageExhibits implements AutoCloseable {
                 WindowApp.panes(session).get(stage))));
         if (stage == Stage.TABLES) {
             TablesModel model = new TablesModel(of(State.FILLED));
-            whenWorkedOut(() -> model.shownProperty().set(TablesModel.Shown.FIRST_RIDE));
+            whenWorkedOut(() -> model.shownProperty().set(ShownTable.FIRST_RIDE));
             all.add(stage("Stage " + stage.words(), "first-ride table", State.FILLED, () -> new TablesView(model)));
         }
         return all;

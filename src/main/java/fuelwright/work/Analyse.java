@@ -188,6 +188,8 @@ public final class Analyse {
         RatioUntold.of(job).ifPresent(cautions::add);
         DeadTimeUntold.of(job).ifPresent(cautions::add);
         ScreensOff.of(job).ifPresent(cautions::add);
+        cautions.addAll(RidesLeftOut.of(job));
+        RoadSpeedDoubt.of(fit.nextRide).ifPresent(cautions::add);
         cautions.sort(Comparator.comparing(Caution::level));
         Analysis analysis = new Analysis(
                 job,

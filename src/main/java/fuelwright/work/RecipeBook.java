@@ -59,9 +59,19 @@ public final class RecipeBook {
         return List.copyOf(recipes);
     }
 
-    /** What was said about logs with these headings. */
+    /** What was said about logs with these headings; where nothing was, what was said about single columns of them. */
     public Optional<RideOptions> find(List<String> headings) {
-        return all().stream().filter(r -> r.fits(headings)).findFirst().map(LogRecipe::options);
+        return find(all(), headings);
+    }
+
+    private static Optional<RideOptions> find(List<LogRecipe> recipes, List<String> headings) {
+        return exact(recipes, headings)
+                .or(() -> Optional.of(LogRecipe.byColumns(recipes, headings)))
+                .filter(options -> !options.equals(RideOptions.defaults()));
+    }
+
+    private static Optional<RideOptions> exact(List<LogRecipe> recipes, List<String> headings) {
+        return recipes.stream().filter(r -> r.fits(headings)).findFirst().map(LogRecipe::options);
     }
 
     /**
@@ -80,14 +90,14 @@ public final class RecipeBook {
                         || recipe.options().decimalSign().isPresent()
                         || recipe.options().charset().isPresent();
                 if (recipe.fits(plain) || own && recipe.fits(RideReader.headings(log, recipe.options()))) {
-                    return Optional.of(recipe.options());
+                    return Optional.of(recipe.options()).filter(o -> !o.equals(RideOptions.defaults()));
                 }
             }
+            return find(recipes, plain);
         } catch (IOException e) {
             // Whoever reads the log itself will say so.
             return Optional.empty();
         }
-        return Optional.empty();
     }
 
     /**
@@ -99,11 +109,12 @@ public final class RecipeBook {
         if (headings.isEmpty()) {
             return;
         }
-        List<LogRecipe> kept = new ArrayList<>();
-        if (!options.equals(RideOptions.defaults())) {
-            kept.add(new LogRecipe(headings, options));
+        List<LogRecipe> kept =
+                new ArrayList<>(all().stream().filter(r -> !r.fits(headings)).toList());
+        // Nothing said is kept too where else what is known of single columns would come in again.
+        if (!options.equals(RideOptions.defaults()) || find(kept, headings).isPresent()) {
+            kept.add(0, new LogRecipe(headings, options));
         }
-        all().stream().filter(r -> !r.fits(headings)).forEach(kept::add);
         write(kept.subList(0, Math.min(MOST, kept.size())));
     }
 
@@ -114,7 +125,9 @@ public final class RecipeBook {
      * @throws WorkException if the file can't be written
      */
     public synchronized boolean forget(List<String> headings) {
-        boolean there = find(headings).isPresent();
+        boolean there = exact(all(), headings)
+                .filter(o -> !o.equals(RideOptions.defaults()))
+                .isPresent();
         if (there) {
             remember(headings, RideOptions.defaults());
         }

@@ -70,7 +70,10 @@ public final class SaveJob {
 
     /** A file name for a job of that name, whatever it is called. */
     public static String fileName(String jobName) {
-        String safe = jobName.replaceAll("[^\\p{L}\\p{N} _-]", "_").strip().replaceAll("^[-_ ]+", "");
+        String safe = jobName.replaceAll("(?i)(\\.fwjob)+\\s*$", "")
+                .replaceAll("[^\\p{L}\\p{N} _-]", "_")
+                .strip()
+                .replaceAll("^[-_ ]+", "");
         return (safe.isEmpty()
                         ? "job"
                         : safe.substring(0, Math.min(safe.length(), LONGEST_NAME))

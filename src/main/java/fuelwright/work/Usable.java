@@ -52,8 +52,12 @@ final class Usable {
             if (issues.isEmpty()) {
                 checkStep(job, fuel, issues);
             }
+            List<JobRide> leftOut = RideNeeds.leftOut(job);
             for (JobRide ride : job.rides()) {
-                checkRide(job, ride, fuel, target, issues);
+                checkRide(job, ride, fuel, issues);
+                if (leftOut.stream().noneMatch(r -> r == ride)) {
+                    issues.addAll(lacks(job, ride.ride()));
+                }
             }
             if (fuel.cylinder().isPresent()) {
                 checkOrderOfSensors(job, issues);
@@ -120,7 +124,7 @@ final class Usable {
         return quantity == Quantity.FUEL_TRIM ? 100 * delivered : delivered;
     }
 
-    private static void checkRide(Job job, JobRide jobRide, Table fuel, Table target, List<Issue> issues) {
+    private static void checkRide(Job job, JobRide jobRide, Table fuel, List<Issue> issues) {
         Ride ride = jobRide.ride();
         Table madeWith = jobRide.madeWith().orElse(fuel);
         if (madeWith.quantity() != fuel.quantity()
@@ -136,6 +140,13 @@ final class Usable {
         }
         checkCylinder(ride, fuel, madeWith, issues);
         checkDelivered(job, madeWith, "table of " + ride.name(), issues);
+    }
+
+    /** What the ride lacks to say anything about the tables. */
+    static List<Issue> lacks(Job job, Ride ride) {
+        Table fuel = job.fuelTable().orElseThrow();
+        Table target = job.targetTable().orElseThrow();
+        List<Issue> issues = new ArrayList<>();
         if (ride.mixture().isEmpty() && !ride.hasTrims()) {
             issues.add(Issue.error(
                     ride.name(),
@@ -152,6 +163,7 @@ final class Usable {
         if (target.load().kind() != fuel.load().kind()) {
             needs(ride, target.load().kind(), "target table", issues);
         }
+        return issues;
     }
 
     /** Sensors are counted from the left: where the same ones stand in another order, a cylinder would be taken for its neighbour. */
@@ -219,7 +231,7 @@ final class Usable {
     }
 
     private static void needs(Ride ride, Axis.Kind kind, String table, List<Issue> issues) {
-        Role role = kind == Axis.Kind.THROTTLE ? Role.THROTTLE : Role.MANIFOLD_PRESSURE;
+        Role role = RideNeeds.roleOf(kind);
         if (ride.channel(role).isEmpty()) {
             issues.add(Issue.error(
                     ride.name(),

@@ -187,6 +187,33 @@ class NextRideTest {
         Gearing.Choice choice = gearing.at(4000).orElseThrow();
         assertEquals(3, choice.number());
         assertEquals(76, choice.roadSpeedKmh(), 1);
+        assertFalse(gearing.isDoubtful());
         assertTrue(Gearing.of(List.of(OLD.ride())).at(4000).isEmpty());
+    }
+
+    @Test
+    void aRoadSpeedThatShowsNoGearsIsNotUsedForThem() {
+        int n = 4000;
+        double[] time = new double[n];
+        double[] rpm = new double[n];
+        double[] many = new double[n];
+        double[] loose = new double[n];
+        for (int i = 0; i < n; i++) {
+            time[i] = i * 0.1;
+            rpm[i] = 4500 + 2500 * Math.sin(i / 70.0);
+            many[i] = 0.006 * Math.pow(1.15, i / 400) * rpm[i];
+            loose[i] = 60 + 30 * Math.sin(i / 41.0);
+        }
+        for (double[] kmh : List.of(many, loose)) {
+            Ride ride = new Ride(
+                    "rubbish",
+                    fuelwright.ride.Column.of(time),
+                    List.of(MadeUpRide.channel(Role.ENGINE_SPEED, rpm), MadeUpRide.channel(Role.ROAD_SPEED, kmh)),
+                    List.of(0),
+                    List.of());
+            Gearing gearing = Gearing.of(List.of(ride));
+            assertTrue(gearing.at(5000).isEmpty());
+            assertTrue(gearing.isDoubtful());
+        }
     }
 }

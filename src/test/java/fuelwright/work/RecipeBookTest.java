@@ -43,7 +43,34 @@ class RecipeBookTest {
     void everythingSaidIsRemembered() {
         book().remember(HEADINGS, SAID);
         assertEquals(Optional.of(SAID), book().find(List.of("T", " RPM", "o2  front")));
-        assertTrue(book().find(List.of("t", "rpm")).isEmpty());
+        assertTrue(book().find(List.of("time", "rpm")).isEmpty());
+    }
+
+    @Test
+    void aColumnIsKnownByItsNameInAnotherLogToo() throws IOException {
+        book().remember(
+                        List.of("t_ms", "K3", "BB 1", "K5"),
+                        RideOptions.defaults()
+                                .withRole("K3", Role.THROTTLE)
+                                .withRole("K5", Role.COOLANT)
+                                .withUnit("K5", Unit.FAHRENHEIT)
+                                .withRole("BB 1", Role.WIDEBAND_VOLTS)
+                                .withAfrScale(14.2));
+        RideOptions one =
+                book().find(List.of("t_ms", "k3", "BB 1", "K5", "more")).orElseThrow();
+        assertEquals(
+                RideOptions.defaults()
+                        .withRole("k3", Role.THROTTLE)
+                        .withRole("K5", Role.COOLANT)
+                        .withUnit("K5", Unit.FAHRENHEIT),
+                one,
+                "neither the display's ratio nor volts without their scale");
+        Path log = Files.writeString(folder.resolve("less.csv"), "t_ms;K3\n0;5\n50;6\n100;7\n");
+        assertEquals(Optional.of(RideOptions.defaults().withRole("K3", Role.THROTTLE)), book().find(log));
+        book().remember(List.of("t_ms", "K3"), RideOptions.defaults());
+        assertTrue(book().find(log).isEmpty(), "forgotten for such logs");
+        book().remember(List.of("K3", "x"), RideOptions.defaults().withRole("K3", Role.LAMBDA));
+        assertTrue(book().find(List.of("K3", "y")).isEmpty(), "two loggers mean different things by it");
     }
 
     @Test

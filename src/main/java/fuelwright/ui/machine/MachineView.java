@@ -12,11 +12,15 @@ import fuelwright.ui.theme.FuelChoice;
 import fuelwright.ui.theme.Parts;
 import fuelwright.ui.theme.StagePane;
 import fuelwright.ui.theme.Words;
+import java.util.ArrayList;
+import java.util.List;
 import javafx.beans.binding.Bindings;
+import javafx.geometry.Bounds;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.control.Slider;
 import javafx.scene.control.TextField;
 import javafx.scene.control.Tooltip;
@@ -42,7 +46,9 @@ public final class MachineView implements StagePane {
     private static final double COLUMN = 600;
 
     private final MachineModel model;
-    private final Node work;
+    private final ScrollPane work;
+    private final VBox content;
+    private final List<CheckBox> boxes = new ArrayList<>();
     private final Node explanation;
     private final TextField name = new TextField();
     private final VBox form = new VBox(16);
@@ -54,7 +60,7 @@ public final class MachineView implements StagePane {
         this.model = model;
         name.textProperty().bindBidirectional(model.nameProperty());
         commitOnLeave(name);
-        VBox content = new VBox(
+        content = new VBox(
                 16, Parts.heading(new Label(Words.of("machine.title")), new Label(Words.of("machine.below"))), columns);
         form.getChildren().addAll(engine(), bodies(), checks(), injectors());
         form.setMinWidth(0);
@@ -67,6 +73,7 @@ public final class MachineView implements StagePane {
         content.widthProperty().addListener((p, old, now) -> arrange(now.doubleValue() >= Fonts.grown(BOTH)));
         content.getStyleClass().add("work");
         work = Parts.scroll(content);
+        model.session().selection().checksProperty().addListener((p, old, now) -> showChecks());
         VBox right = new VBox(16, bores(), care());
         right.getStyleClass().add("explanation-inner");
         explanation = Parts.scroll(right);
@@ -259,6 +266,7 @@ public final class MachineView implements StagePane {
                     .addListener(
                             (p, old, now) -> box.setSelected(now.firstStart().contains(check)));
             box.setAccessibleText(Words.of(key));
+            boxes.add(box);
             Label words = Parts.text(Words.of(key), "strong");
             Label why = Parts.text(Words.of(key + ".why"), "muted");
             words.setLabelFor(box);
@@ -270,6 +278,23 @@ public final class MachineView implements StagePane {
             list.add(row, check.ordinal() % 2, check.ordinal() / 2);
         }
         return card("machine.checks", list);
+    }
+
+    /** Brings the check list into sight, the keyboard on what isn't done yet. */
+    private void showChecks() {
+        if (work.getScene() == null) {
+            return;
+        }
+        work.getScene().getRoot().applyCss();
+        work.getScene().getRoot().layout();
+        CheckBox first = boxes.stream().filter(b -> !b.isSelected()).findFirst().orElse(boxes.get(0));
+        first.requestFocus();
+        Bounds at = content.sceneToLocal(first.localToScene(first.getBoundsInLocal()));
+        double seen = work.getViewportBounds().getHeight();
+        double more = content.getHeight() - seen;
+        if (more > 0) {
+            work.setVvalue(Math.max(0, Math.min(1, (at.getMinY() - seen / 3) / more)));
+        }
     }
 
     private VBox care() {

@@ -48,26 +48,31 @@ final class QuestionPane {
         if (question.other() != null) {
             Button other = Parts.button(
                     "question." + question.other().key(), question::madeWithOther, "compact", "question-answer");
+            other.setText(Parts.capital(question.otherWords()));
+            other.setAccessibleText(other.getText());
             other.setId("question-other");
             other.setDisable(!question.canBeOther());
             answers.getChildren().add(other);
         }
         Button same = Parts.button("question.same", question::madeWithFuelTable, "compact", "question-answer");
+        session.job().fuelTable().ifPresent(t -> same.setText(Parts.capital(question.words(t))));
+        same.setAccessibleText(same.getText());
         same.setId("question-same");
         answers.getChildren().add(same);
         for (Table table : question.earlier()) {
-            List<String> with = question.ridesWith(table);
             Button earlier = Parts.button(
                     "question.earlier", () -> question.madeWithEarlier(table), "compact", "question-answer");
-            earlier.setText(
-                    with.isEmpty()
-                            ? Words.of("question.earlier")
-                            : Words.of("question.earlier.of", String.join(", ", with)));
+            earlier.setText(Parts.capital(question.words(table)));
             earlier.setAccessibleText(earlier.getText());
             answers.getChildren().add(earlier);
         }
         answers.getChildren()
                 .addAll(Parts.button("question.open", () -> AskFiles.choose(box, session::open), "compact"));
+        Button leave = Parts.button("question.leave", question::leaveOut, "compact");
+        leave.setText(Words.of("question.leave", rides.size()));
+        leave.setAccessibleText(leave.getText());
+        leave.setId("question-leave");
+        answers.getChildren().add(leave);
         asked.getChildren().add(answers);
         box.getChildren().add(asked);
     }

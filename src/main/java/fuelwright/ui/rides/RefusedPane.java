@@ -7,13 +7,13 @@ import fuelwright.ui.session.RefusedLogs.Refused;
 import fuelwright.ui.session.Stage;
 import fuelwright.ui.theme.Parts;
 import fuelwright.ui.theme.Words;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.TreeSet;
 import javafx.collections.ListChangeListener;
 import javafx.scene.Node;
-import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.FlowPane;
@@ -44,8 +44,10 @@ final class RefusedPane {
     }
 
     private VBox form(Refused log) {
-        ComboBox<String> time = columns(log, "rides.refused.time", Role.TIME);
-        ComboBox<String> speed = columns(log, "rides.refused.speed", Role.ENGINE_SPEED);
+        List<ColumnField> fields = asked(log).stream()
+                .map(role -> new ColumnField(
+                        role, log.columns().columns(), Words.of("rides.refused.found"), said(log, role)))
+                .toList();
         TextField rate = new TextField(
                 log.options().sampleRateHz().isPresent()
                         ? fuelwright.ui.theme.Figures.shortest(
@@ -62,8 +64,12 @@ final class RefusedPane {
                 message.setText(Words.of("rides.refused.rate.wrong", MOST_HZ));
                 return;
             }
-            RideOptions said = said(log.options(), time.getValue(), Role.TIME);
-            said = said(said, speed.getValue(), Role.ENGINE_SPEED);
+            RideOptions said = log.options();
+            for (ColumnField field : fields) {
+                // A rate that was typed goes before a column that was only guessed.
+                boolean told = hz.isEmpty() || field.role() != Role.TIME || !field.isGuess();
+                said = told ? field.said(said) : said;
+            }
             logs.again(log, hz.isPresent() ? said.withSampleRate(hz.getAsDouble()) : said);
         };
         rate.setOnAction(e -> again.run());
@@ -77,15 +83,12 @@ final class RefusedPane {
                                 Parts.text(Words.of("rides.refused", log.name()), "callout-heading")),
                         Parts.text(
                                 Parts.sentence(Words.onStage(Stage.RIDES.number(), Stage.RIDES.words(), log.why()))));
-        FlowPane fields = new FlowPane(
-                12,
-                6,
-                field("rides.refused.time", time),
-                field("rides.file.rate", rate),
-                field("rides.refused.speed", speed));
+        FlowPane flow = new FlowPane(12, 6);
+        fields.forEach(f -> flow.getChildren().add(f.node()));
+        flow.getChildren().add(Math.min(1, fields.size()), field("rides.file.rate", rate));
         form.getChildren()
                 .addAll(
-                        fields,
+                        flow,
                         Parts.text(Words.of("rides.refused.how"), "muted", "small"),
                         message,
                         Parts.row(
@@ -101,29 +104,21 @@ final class RefusedPane {
         return Parts.row(6, name, control);
     }
 
-    /** The columns of a log; the first choice leaves it to the reader. */
-    private static ComboBox<String> columns(Refused log, String key, Role role) {
-        ComboBox<String> box = new ComboBox<>();
-        List<String> choices = new ArrayList<>();
-        choices.add(Words.of("rides.refused.found"));
-        choices.addAll(log.headings());
-        box.getItems().setAll(choices);
-        Optional<String> said = log.options().roles().entrySet().stream()
-                .filter(e -> e.getValue() == role && choices.contains(e.getKey()))
-                .map(java.util.Map.Entry::getKey)
-                .findFirst();
-        box.setValue(said.orElse(choices.get(0)));
-        box.getStyleClass().add("compact");
-        box.setMaxWidth(220);
-        box.setId("refused-" + role.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-'));
-        box.setAccessibleText(Words.of(key));
-        return box;
+    /** All that isn't found, at once; time and engine speed too where they are found wrong. */
+    private static List<Role> asked(Refused log) {
+        Set<Role> roles = new TreeSet<>(Set.of(Role.TIME, Role.ENGINE_SPEED));
+        roles.addAll(log.missing());
+        return List.copyOf(roles);
     }
 
-    private static RideOptions said(RideOptions options, String heading, Role role) {
-        return heading == null || heading.equals(Words.of("rides.refused.found"))
-                ? options
-                : options.withRole(heading, role);
+    /** The column that was said to be the role; what is found by itself needs no saying. */
+    private static Optional<String> said(Refused log, Role role) {
+        return log.options().roles().entrySet().stream()
+                .filter(e -> e.getValue() == role)
+                .map(java.util.Map.Entry::getKey)
+                .findFirst()
+                .or(() ->
+                        log.missing().contains(role) ? Optional.empty() : Optional.of(Words.of("rides.refused.found")));
     }
 
     private static OptionalDouble rateOf(String typed) {

@@ -8,6 +8,7 @@ import fuelwright.ui.theme.Words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 
 /** The rides of the job as a list: their order, taking one out, and the table that each was made with. */
 public final class RideOrder {
@@ -52,15 +53,19 @@ public final class RideOrder {
 
     /** What a table of {@link #tables} is called. */
     String tableWords(Optional<Table> table) {
-        if (table.isEmpty()) {
-            return Words.of(model.session().job().fuelTable().isPresent() ? "rides.made.now" : "rides.made.none");
+        Optional<Table> fuel = model.session().job().fuelTable();
+        if (table.isEmpty() && fuel.isEmpty()) {
+            return Words.of("rides.made.none");
         }
-        for (int i = model.session().job().past().size() - 1; i >= 0; i--) {
-            if (model.session().job().past().get(i).table().equals(table.get())) {
-                return Words.of("rides.made.past", i + 1);
-            }
+        boolean alone = model.session().job().past().isEmpty();
+        if (table.isEmpty() && alone) {
+            return Words.of("rides.made.now");
         }
-        return Words.of("rides.made.other");
+        OptionalInt number =
+                model.session().question().number(table.or(() -> fuel).orElseThrow());
+        return number.isEmpty()
+                ? Words.of("rides.made.other")
+                : Words.of(table.isEmpty() ? "rides.made.newest" : "rides.made.past", number.getAsInt());
     }
 
     /** The table that a ride of the job was made with. */

@@ -6,6 +6,7 @@ import fuelwright.ui.theme.AskFiles;
 import fuelwright.ui.theme.Parts;
 import fuelwright.ui.theme.StagePane;
 import fuelwright.ui.theme.Words;
+import javafx.beans.binding.Bindings;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
@@ -26,6 +27,7 @@ public final class RidesView implements StagePane {
     private final Timeline timeline = new Timeline();
     private final ToggleButton overTime = new ToggleButton(Words.of("rides.view.time"));
     private final ToggleButton overTable = new ToggleButton(Words.of("rides.view.table"));
+    private final VBox questions = new VBox(10);
     private final VBox root = new VBox(10);
     private final Node work = Parts.work(root);
     private final Node explanation;
@@ -60,11 +62,21 @@ public final class RidesView implements StagePane {
         empty.visibleProperty().bind(model.anyProperty().not());
         StackPane either = new StackPane(content, empty);
         VBox.setVgrow(either, Priority.ALWAYS);
-        root.getChildren()
+        root.getChildren().addAll(questions, either);
+        questions
+                .getChildren()
                 .addAll(
                         new RefusedPane(model.session().refused()).node(),
                         new QuestionPane(model.session()).node(),
-                        either);
+                        new LacksPane(model.session()).node());
+        questions
+                .visibleProperty()
+                .bind(Bindings.createBooleanBinding(
+                        () -> questions.getChildren().stream().anyMatch(Node::isVisible),
+                        questions.getChildren().stream()
+                                .map(Node::visibleProperty)
+                                .toArray(javafx.beans.Observable[]::new)));
+        questions.managedProperty().bind(questions.visibleProperty());
         root.getStyleClass().add("work");
         explanation = new ChannelsPane(model).node();
         model.session().momentProperty().addListener((p, old, now) -> moment(now));
@@ -115,6 +127,10 @@ public final class RidesView implements StagePane {
 
     @Override
     public Node first() {
-        return timeline;
+        return questions.getChildren().stream()
+                .map(Parts::firstIn)
+                .flatMap(java.util.Optional::stream)
+                .findFirst()
+                .orElse(timeline);
     }
 }

@@ -3,6 +3,7 @@ package fuelwright.ui.session;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.Objects;
+import java.util.Optional;
 
 /**
  * A value with undo and redo: a stack of values, at most {@value #MOST} deep. Values that came from each other by changes are of one line; one
@@ -68,6 +69,22 @@ final class History<T> {
 
     boolean canRedo() {
         return !future.isEmpty();
+    }
+
+    /** The value of another line that undo would go back to; empty where it stays in this one. */
+    Optional<T> otherBefore() {
+        return other(past);
+    }
+
+    /** The value of another line that redo would go on to; empty where it stays in this one. */
+    Optional<T> otherAfter() {
+        return other(future);
+    }
+
+    private Optional<T> other(Deque<Entry<T>> entries) {
+        return Optional.ofNullable(entries.peek())
+                .filter(e -> e.line != now.line)
+                .map(Entry::value);
     }
 
     void undo() {

@@ -114,7 +114,7 @@ public final class JobDesk {
      * @param then told once it is saved
      */
     public void saveAs(Path chosen, Consumer<Path> then) {
-        Path target = isJob(chosen) ? chosen : chosen.resolveSibling(chosen.getFileName() + JobFile.SUFFIX);
+        Path target = withSuffix(chosen);
         Job job = session.job();
         Job sourced = book.sourced(job);
         if (!SaveJob.canSave(sourced)) {
@@ -148,6 +148,15 @@ public final class JobDesk {
                             + (waiting == 0 ? "" : " " + Words.of("job.saved.waiting", waiting)));
                     then.accept(target);
                 });
+    }
+
+    /** With the ending of a job's file, once. */
+    private static Path withSuffix(Path chosen) {
+        String name = String.valueOf(chosen.getFileName());
+        while (name.toLowerCase(Locale.ROOT).endsWith(JobFile.SUFFIX)) {
+            name = name.substring(0, name.length() - JobFile.SUFFIX.length());
+        }
+        return chosen.resolveSibling(name + JobFile.SUFFIX);
     }
 
     /** What another window works on must not be written over under its hands. */
@@ -287,6 +296,23 @@ public final class JobDesk {
     void begin() {
         belongsTo(Optional.empty());
         settled(session.job());
+    }
+
+    /**
+     * A job's file, and what of it is saved there.
+     *
+     * @param saved the job as it was saved last
+     */
+    record State(Optional<Path> file, Job saved) {}
+
+    State state() {
+        return new State(file.get(), saved);
+    }
+
+    /** The job that this was of is shown again. */
+    void bring(State state) {
+        belongsTo(state.file());
+        saved = state.saved();
     }
 
     /** Another job is shown than the one that the file is of. */

@@ -3,10 +3,13 @@ package fuelwright.ui.session;
 import fuelwright.airflow.Machine;
 import fuelwright.job.Answer;
 import fuelwright.job.Job;
+import fuelwright.ride.Role;
 import fuelwright.safety.Caution;
+import fuelwright.table.Axis;
 import fuelwright.ui.theme.Words;
 import fuelwright.work.Analysis;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -15,14 +18,18 @@ import java.util.Optional;
  * @param stage where it is done
  * @param inCheck whether it is done in the handover's check of what was typed
  * @param opens whether it is done by opening a file
+ * @param table the table on stage Tables that it is about
  */
-public record NextStep(Stage stage, String words, boolean inCheck, boolean opens) {
+public record NextStep(Stage stage, String words, boolean inCheck, boolean opens, Optional<ShownTable> table) {
 
     /** The next step; empty while it is being worked out. */
     public static Optional<NextStep> of(Session session) {
         Job job = session.job();
         if (!session.question().waitingProperty().get().isEmpty()) {
             return step(Stage.RIDES, "next.which");
+        }
+        if (!session.refused().all().isEmpty()) {
+            return refusedLog(session.refused().all().get(0));
         }
         boolean atMachine = session.stageProperty().get() == Stage.MACHINE;
         if (job.fuelTable().isEmpty() && !atMachine && job.machine().equals(Machine.unknown())) {
@@ -32,10 +39,10 @@ public record NextStep(Stage stage, String words, boolean inCheck, boolean opens
             return working(session) ? Optional.empty() : opening(Stage.TABLES, "next.fuel");
         }
         if (job.targetTable().isEmpty()) {
-            return opening(Stage.TABLES, "next.target");
+            return table(ShownTable.TARGET, "next.target");
         }
         if (job.rides().isEmpty()) {
-            return working(session) ? Optional.empty() : opening(Stage.RIDES, "next.ride");
+            return working(session) ? Optional.empty() : beforeTheFirstRide(session);
         }
         if (!session.refusalProperty().get().isEmpty()) {
             return refused(session);
@@ -46,12 +53,43 @@ public record NextStep(Stage stage, String words, boolean inCheck, boolean opens
         return finished(session);
     }
 
+    /** Where the bodies were changed nobody shall ride on the old table unasked. */
+    private static Optional<NextStep> beforeTheFirstRide(Session session) {
+        Job job = session.job();
+        boolean forecast = job.machine().hasBodyChange()
+                && job.fuelTable()
+                        .filter(t -> t.load().kind() == Axis.Kind.THROTTLE)
+                        .isPresent();
+        if (!forecast || session.outputs().isFirstRideWritten()) {
+            return opening(Stage.RIDES, "next.ride");
+        }
+        int checks = job.beforeFirstStart().size();
+        return checks > 0
+                ? Optional.of(
+                        new NextStep(Stage.MACHINE, Words.of("next.checks", checks), false, false, Optional.empty()))
+                : table(ShownTable.FIRST_RIDE, "next.first");
+    }
+
+    private static Optional<NextStep> refusedLog(RefusedLogs.Refused log) {
+        return log.missing().isEmpty()
+                ? step(Stage.RIDES, "next.log", log.name())
+                : step(Stage.RIDES, roleKey(log.missing().get(0)));
+    }
+
+    private static String roleKey(Role role) {
+        return "next.role." + (role.isMixture() ? "mixture" : role.name().toLowerCase(Locale.ROOT));
+    }
+
     private static boolean working(Session session) {
         return session.workingProperty().get();
     }
 
     /** To where the analysis was refused for; there, to another log, or nowhere. */
     private static Optional<NextStep> refused(Session session) {
+        List<RideLacks.Lack> lacks = RideLacks.lacks(session);
+        if (!lacks.isEmpty()) {
+            return step(Stage.RIDES, roleKey(lacks.get(0).roles().get(0)));
+        }
         Stage place = Unsettled.placeOf(session.refusalProperty().get().get(0));
         if (session.stageProperty().get() != place) {
             return step(place, "next.refused");
@@ -76,7 +114,11 @@ public record NextStep(Stage stage, String words, boolean inCheck, boolean opens
         if (stage == Stage.HANDOVER) {
             session.outputs().checkingProperty().set(inCheck);
         }
+        table.ifPresent(session.selection().shownTableProperty()::set);
         session.stageProperty().set(stage);
+        if (stage == Stage.MACHINE) {
+            session.selection().wantChecks();
+        }
     }
 
     /** The Stop cautions that have no answer yet. */
@@ -100,7 +142,7 @@ public record NextStep(Stage stage, String words, boolean inCheck, boolean opens
             return opening(Stage.RIDES, stops ? "next.again.stops" : "next.again");
         }
         if (session.outputs().isHandedOver()) {
-            return Optional.of(new NextStep(Stage.HANDOVER, Words.of("next.check"), true, false));
+            return Optional.of(new NextStep(Stage.HANDOVER, Words.of("next.check"), true, false, Optional.empty()));
         }
         if (now == Stage.HANDOVER) {
             return step(Stage.HANDOVER, "next.write");
@@ -122,10 +164,14 @@ public record NextStep(Stage stage, String words, boolean inCheck, boolean opens
     }
 
     private static Optional<NextStep> opening(Stage stage, String key) {
-        return Optional.of(new NextStep(stage, Words.of(key), false, true));
+        return Optional.of(new NextStep(stage, Words.of(key), false, true, Optional.empty()));
+    }
+
+    private static Optional<NextStep> table(ShownTable table, String key) {
+        return Optional.of(new NextStep(Stage.TABLES, Words.of(key), false, false, Optional.of(table)));
     }
 
     private static Optional<NextStep> step(Stage stage, String key, Object... values) {
-        return Optional.of(new NextStep(stage, Words.of(key, values), false, false));
+        return Optional.of(new NextStep(stage, Words.of(key, values), false, false, Optional.empty()));
     }
 }

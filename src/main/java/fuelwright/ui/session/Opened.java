@@ -4,9 +4,9 @@ import fuelwright.issue.Issue;
 import fuelwright.issue.Loaded;
 import fuelwright.job.Job;
 import fuelwright.job.JobRide;
+import fuelwright.ride.LogColumns;
 import fuelwright.ride.Ride;
 import fuelwright.ride.RideOptions;
-import fuelwright.ride.RideReader;
 import fuelwright.ride.Role;
 import fuelwright.table.Quantity;
 import fuelwright.table.Table;
@@ -30,6 +30,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 
 /**
@@ -85,17 +86,25 @@ public record Opened(
      * Reads files, each as what it is and as was said of a log with the same headings. Whatever can't be used is an issue.
      *
      * @param tables whether tables are expected: what is no ride is judged as one
+     * @param needed what a log must have a column for
      */
     static Opened read(
             List<Path> files,
             boolean tables,
             ToldRatios told,
+            Set<Role> needed,
             Services services,
             Progress progress,
             Cancellation cancellation)
             throws IOException {
         Opened found = readAs(
-                files, tables, file -> services.remembered(file, told.of(file)), services, progress, cancellation);
+                files,
+                tables,
+                needed,
+                file -> services.remembered(file, told.of(file)),
+                services,
+                progress,
+                cancellation);
         List<Ride> rides = new ArrayList<>();
         for (int i = 0; i < found.rides().size(); i++) {
             Ride ride = found.rides().get(i);
@@ -125,10 +134,15 @@ public record Opened(
                 : words;
     }
 
-    /** The same, each log as it is said. */
+    /**
+     * The same, each log as it is said.
+     *
+     * @param needed what a log must have a column for
+     */
     static Opened readAs(
             List<Path> files,
             boolean expectTables,
+            Set<Role> needed,
             Function<Path, RideOptions> said,
             Services services,
             Progress progress,
@@ -176,7 +190,7 @@ public record Opened(
                     continue;
                 }
                 if (loaded.value().isEmpty()) {
-                    refused(file, used, loaded.issues()).ifPresent(refused::add);
+                    refused(file, used, needed, loaded.issues()).ifPresent(refused::add);
                 }
                 loaded.issues().stream()
                         .filter(x -> x.severity() != Issue.Severity.NOTE)
@@ -194,17 +208,17 @@ public record Opened(
     }
 
     /** A log that holds a table of figures might be read if more were said about it. */
-    private static Optional<RefusedLogs.Refused> refused(Path file, RideOptions used, List<Issue> issues)
-            throws IOException {
+    private static Optional<RefusedLogs.Refused> refused(
+            Path file, RideOptions used, Set<Role> needed, List<Issue> issues) throws IOException {
         if (!Files.isRegularFile(file)) {
             return Optional.empty();
         }
-        List<String> headings = RideReader.headings(file, used);
+        LogColumns columns = LogColumns.of(file, used, needed);
         return issues.stream()
                 .filter(i -> i.severity() == Issue.Severity.ERROR)
                 .findFirst()
-                .filter(i -> headings.size() > 1)
-                .map(i -> new RefusedLogs.Refused(file, used, headings, i.what()));
+                .filter(i -> columns.columns().size() > 1)
+                .map(i -> new RefusedLogs.Refused(file, used, columns, i.what()));
     }
 
     /** Whether nothing could be used. */

@@ -32,6 +32,9 @@ public final class Outputs {
     private final ReadOnlyObjectWrapper<Job> handedOver = new ReadOnlyObjectWrapper<>();
     private final ReadOnlyObjectWrapper<Job> checked = new ReadOnlyObjectWrapper<>();
     private final ReadOnlyObjectWrapper<Job> mistyped = new ReadOnlyObjectWrapper<>();
+    /** The fuel table of which a first-ride table was written last; null where none was. */
+    private final ReadOnlyObjectWrapper<Table> firstWritten = new ReadOnlyObjectWrapper<>();
+
     private final BooleanProperty checking = new SimpleBooleanProperty();
 
     Outputs(Session session, Services services, Errand errand, Notices notices) {
@@ -140,8 +143,22 @@ public final class Outputs {
                 (p, c) -> services.writeFirstRide(outcome, folder, false),
                 files -> {
                     session.question().left(outcome.after());
+                    firstWritten.set(outcome.before());
                     done.accept(files);
                 });
+    }
+
+    /** The fuel table of which a first-ride table was written last; null where none was. */
+    public ReadOnlyObjectProperty<Table> firstWrittenProperty() {
+        return firstWritten.getReadOnlyProperty();
+    }
+
+    /** Whether the first-ride table of the job's fuel table was written. */
+    public boolean isFirstRideWritten() {
+        return session.job()
+                .fuelTable()
+                .filter(t -> t.equals(firstWritten.get()))
+                .isPresent();
     }
 
     /** The job that was last handed over; null where none was. */

@@ -1,11 +1,16 @@
 package fuelwright.ui.session;
 
+import fuelwright.ride.LogColumn;
+import fuelwright.ride.LogColumns;
 import fuelwright.ride.RideOptions;
+import fuelwright.ride.Role;
 import fuelwright.ui.theme.Words;
+import fuelwright.work.RideNeeds;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
 
@@ -16,12 +21,18 @@ public final class RefusedLogs {
      * A refused log.
      *
      * @param options how it was read
-     * @param headings of its columns
+     * @param columns of figures, and what wasn't found among them
      * @param why in words
      */
-    public record Refused(Path file, RideOptions options, List<String> headings, String why) {
-        public Refused {
-            headings = List.copyOf(headings);
+    public record Refused(Path file, RideOptions options, LogColumns columns, String why) {
+
+        public List<String> headings() {
+            return columns.columns().stream().map(LogColumn::heading).toList();
+        }
+
+        /** What the user can say. */
+        public List<Role> missing() {
+            return columns.missing();
         }
 
         public String name() {
@@ -61,18 +72,20 @@ public final class RefusedLogs {
         session.issues().removeIf(i -> i.file().equals(log.name()));
     }
 
-    void clear() {
-        all.clear();
+    /** Those of another job. */
+    void show(List<Refused> logs) {
+        all.setAll(logs);
     }
 
     /** Reads a log again with more said about it; what was said is remembered for logs with the same headings where it helped. */
     public void again(Refused log, RideOptions said) {
+        Set<Role> needed = RideNeeds.of(session.job());
         errand.run(
                 "open",
                 Duration.ZERO,
                 Words.of("doing.reading"),
                 (p, c) -> {
-                    Opened read = Opened.readAs(List.of(log.file()), false, file -> said, services, p, c);
+                    Opened read = Opened.readAs(List.of(log.file()), false, needed, file -> said, services, p, c);
                     if (!read.rides().isEmpty()) {
                         services.remember(log.headings(), said);
                     }

@@ -10,6 +10,8 @@ import java.util.SortedSet;
 import java.util.TreeSet;
 import javafx.beans.property.IntegerProperty;
 import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.ReadOnlyIntegerProperty;
+import javafx.beans.property.ReadOnlyIntegerWrapper;
 import javafx.beans.property.SimpleIntegerProperty;
 import javafx.beans.property.SimpleObjectProperty;
 
@@ -18,6 +20,8 @@ public final class Selection {
 
     private final IntegerProperty cell = new SimpleIntegerProperty(-1);
     private final ObjectProperty<Set<Integer>> block = new SimpleObjectProperty<>(Set.of());
+    private final ObjectProperty<ShownTable> shownTable = new SimpleObjectProperty<>(ShownTable.FUEL);
+    private final ReadOnlyIntegerWrapper checks = new ReadOnlyIntegerWrapper();
     private final ObjectProperty<Caution.Moment> moment = new SimpleObjectProperty<>();
 
     Selection() {
@@ -47,6 +51,21 @@ public final class Selection {
     public void select(SortedSet<Integer> cells) {
         cell.set(cells.isEmpty() ? -1 : cells.first());
         block.set(cells.size() > 1 ? Set.copyOf(cells) : Set.of());
+    }
+
+    /** The table that stage Tables shows. */
+    public ObjectProperty<ShownTable> shownTableProperty() {
+        return shownTable;
+    }
+
+    /** What is to be done before the first start shall be looked at. */
+    void wantChecks() {
+        checks.set(checks.get() + 1);
+    }
+
+    /** Changes each time what is to be done before the first start shall be looked at. */
+    public ReadOnlyIntegerProperty checksProperty() {
+        return checks.getReadOnlyProperty();
     }
 
     /** Selects the cell that needs most more fuel of those that were ridden; without an analysis or a ridden cell nothing changes. */

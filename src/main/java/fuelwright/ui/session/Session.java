@@ -5,21 +5,30 @@ import fuelwright.job.Job;
 import fuelwright.job.JobRide;
 import fuelwright.ride.Ride;
 import fuelwright.ride.RideOptions;
+import fuelwright.ride.Role;
 import fuelwright.safety.Caution;
+import fuelwright.table.Unsaid;
+import fuelwright.ui.theme.AskFiles;
 import fuelwright.ui.theme.Measures;
 import fuelwright.ui.theme.TextSize;
 import fuelwright.ui.theme.Theme;
 import fuelwright.ui.theme.Words;
 import fuelwright.work.Analysis;
 import fuelwright.work.OpenRide;
+import fuelwright.work.RideNeeds;
 import fuelwright.work.StateFolder;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.IntegerProperty;
 import javafx.beans.property.ObjectProperty;
@@ -51,6 +60,10 @@ public final class Session {
     private final UnsaidTables unsaid;
     private final JobDesk desk;
     private final History<Job> history = new History<>(Job.empty());
+    /** By the line of the job that it waits beside. */
+    private final Map<Integer, Beside> beside = new HashMap<>();
+
+    private BiConsumer<Job, Runnable> border = (other, step) -> step.run();
     private Job sample;
     private final ReadOnlyObjectWrapper<Job> job = new ReadOnlyObjectWrapper<>(history.now());
     private final ReadOnlyBooleanWrapper canUndo = new ReadOnlyBooleanWrapper();
@@ -108,6 +121,8 @@ public final class Session {
                     start(value);
                 } else {
                     if (before == null) {
+                        setAside();
+                        question.begin(false);
                         another(value);
                         desk.begin();
                     } else {
@@ -137,14 +152,51 @@ public final class Session {
     /** Shows another job in place of this one; one step of undo. */
     void replace(Job other) {
         selection.clear();
+        setAside();
         question.begin(true);
-        refused.clear();
-        unsaid.clear();
         another(other);
+    }
+
+    /**
+     * What is beside a job and belongs to no other: its file, and what waits.
+     *
+     * @param refused logs
+     * @param unsaid tables
+     */
+    private record Beside(
+            JobDesk.State desk, TableQuestion.State question, List<RefusedLogs.Refused> refused, List<Unsaid> unsaid) {}
+
+    private Beside beside() {
+        return new Beside(desk.state(), question.state(), List.copyOf(refused.all()), List.copyOf(unsaid.all()));
+    }
+
+    /** Puts what waits beside the job out of the way of the one that comes now. */
+    private void setAside() {
+        beside.put(history.line(), beside());
+        refused.show(List.of());
+        unsaid.show(List.of());
+    }
+
+    /** What waits beside the job that is shown again. */
+    private void bringBack() {
+        Beside waiting = beside.get(history.line());
+        if (waiting == null) {
+            question.begin(false);
+            refused.show(List.of());
+            unsaid.show(List.of());
+            // Another job is shown: saving must not write it into this one's file.
+            desk.leave();
+            return;
+        }
+        desk.bring(waiting.desk());
+        question.bring(waiting.question());
+        refused.show(waiting.refused());
+        unsaid.show(waiting.unsaid());
     }
 
     /** Reads files, each as what it is, and puts them into the job; a job file takes the job's place. */
     public void open(List<Path> files) {
+        files.stream().findFirst().ifPresent(AskFiles::startIn);
         Optional<Path> saved = files.stream().filter(JobDesk::isJob).findFirst();
         if (saved.isPresent()) {
             desk.open(saved.get(), files.stream().filter(f -> !JobDesk.isJob(f)).toList());
@@ -157,11 +209,12 @@ public final class Session {
     void open(List<Path> files, List<Issue> said) {
         ToldRatios told = ToldRatios.of(job(), book);
         boolean tables = stage.get() == Stage.TABLES;
+        Set<Role> needed = RideNeeds.of(job());
         errand.run(
                 "open",
                 Duration.ZERO,
                 Words.of("doing.reading"),
-                (p, c) -> Opened.read(files, tables, told, services, p, c),
+                (p, c) -> Opened.read(files, tables, told, needed, services, p, c),
                 found -> {
                     put(found, RideOptions.defaults());
                     notices.all().addAll(said);
@@ -195,7 +248,12 @@ public final class Session {
             notices.all().add(Issue.warning("", 0, 0, Words.of("open.sample"), Words.of("open.sample.todo")));
             selection.clear();
             base = ownMachine(base);
+            List<RefusedLogs.Refused> logs = List.copyOf(refused.all());
+            List<Unsaid> tables = List.copyOf(unsaid.all());
+            setAside();
             question.begin(false);
+            refused.show(logs);
+            unsaid.show(tables);
         }
         addTo(base, withoutTwins(base, found));
     }
@@ -224,7 +282,12 @@ public final class Session {
         Job before = job();
         List<Ride> waited = found.hasFuelTable() ? question.take() : List.of();
         Opened.Added added = now.addTo(base, question.handed(), waited);
-        edit(job -> added.job());
+        if (base == before) {
+            edit(job -> added.job());
+        } else {
+            another(added.job());
+            desk.leave();
+        }
         question.answered(before, waited, question.other());
         if (found.hasFuelTable()) {
             question.opened(added.job().fuelTable().orElseThrow());
@@ -236,6 +299,15 @@ public final class Session {
                     "", 0, 0, Words.of("question.waiting", found.rides().size()), Words.of("question.waiting.todo"))));
         }
         notices.add(added.issues());
+        List<Ride> came = found.rides();
+        RideNeeds.leftOut(job()).stream()
+                .map(JobRide::ride)
+                .filter(came::contains)
+                .forEach(ride -> notices.all()
+                        .add(
+                                0,
+                                Issue.warning(
+                                        ride.name(), 0, 0, Words.of("rides.useless"), Words.of("rides.useless.todo"))));
     }
 
     /** Logs that can be read once more is said about them. */
@@ -278,9 +350,8 @@ public final class Session {
         errand.cancel("", "open");
         notices.all().clear();
         selection.clear();
+        setAside();
         question.begin(false);
-        refused.clear();
-        unsaid.clear();
         another(Job.empty());
         desk.begin();
         stage.set(Stage.MACHINE);
@@ -304,21 +375,37 @@ public final class Session {
     }
 
     public void undo() {
-        step(history::undo, "change.back");
+        asked(history.otherBefore(), () -> step(history::undo, "change.back"));
     }
 
     public void redo() {
-        step(history::redo, "change.again");
+        asked(history.otherAfter(), () -> step(history::redo, "change.again"));
+    }
+
+    /** Takes a step; where it leaves the job for another one, that is asked first. */
+    private void asked(Optional<Job> other, Runnable step) {
+        if (other.isPresent() && !job().equals(Job.empty())) {
+            border.accept(other.get(), step);
+        } else {
+            step.run();
+        }
+    }
+
+    /** @param ask told to which other job undo or redo would go, and runs the step, now, later or never */
+    public void askAtBorder(BiConsumer<Job, Runnable> ask) {
+        border = ask;
     }
 
     private void step(Runnable step, String key) {
         Job before = history.now();
         int line = history.line();
+        Beside waiting = beside();
         step.run();
-        question.stepped(before, history.now());
-        if (history.line() != line) {
-            // Another job is shown: saving must not write it into this one's file.
-            desk.leave();
+        if (history.line() == line) {
+            question.stepped(before, history.now());
+        } else {
+            beside.put(line, waiting);
+            bringBack();
         }
         say(key, before);
         publish();
@@ -340,12 +427,22 @@ public final class Session {
 
     private void publish() {
         Job now = history.now();
+        forgetRidesThatWent(job.get(), now);
         selection.keepWithin(now.fuelTable().map(fuelwright.table.Table::cells).orElse(0));
         canUndo.set(history.canUndo());
         canRedo.set(history.canRedo());
         job.set(now);
         desk.follow(now);
         findings.follow(now);
+    }
+
+    /** What was said of a ride goes with it. */
+    private void forgetRidesThatWent(Job before, Job now) {
+        Set<String> there = now.rides().stream().map(r -> r.ride().name()).collect(Collectors.toSet());
+        before.rides().stream()
+                .map(r -> r.ride().name())
+                .filter(name -> !there.contains(name))
+                .forEach(name -> notices.all().removeIf(i -> i.file().equals(name)));
     }
 
     /**

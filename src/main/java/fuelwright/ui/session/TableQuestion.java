@@ -2,16 +2,22 @@ package fuelwright.ui.session;
 
 import fuelwright.job.Job;
 import fuelwright.job.JobRide;
+import fuelwright.job.PastTable;
 import fuelwright.ride.Ride;
 import fuelwright.table.Table;
 import fuelwright.ui.theme.Words;
 import fuelwright.work.Analysis;
 import fuelwright.work.AnotherTable;
 import fuelwright.work.TableInUnit;
+import java.time.LocalDateTime;
+import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 
@@ -41,10 +47,24 @@ public final class TableQuestion {
      */
     private record Given(Job before, Job after, List<Ride> rides, Other other) {}
 
+    /** What is asked, and what waits for the answer: it belongs to one job and to no other. */
+    record State(
+            List<Ride> waiting,
+            List<Given> given,
+            Other other,
+            Optional<LocalDateTime> leftAt,
+            Analysis handed,
+            Table firstRide,
+            Table opened) {}
+
+    private static final int MOST_NAMED = 3;
+    private static final DateTimeFormatter WHEN = DateTimeFormatter.ofPattern("d MMM, HH:mm", Locale.ENGLISH);
+
     private final Session session;
     private final List<Given> given = new ArrayList<>();
     private final ReadOnlyObjectWrapper<List<Ride>> waiting = new ReadOnlyObjectWrapper<>(List.of());
     private Other other;
+    private Optional<LocalDateTime> leftAt = Optional.empty();
     private Analysis handed;
     private Table firstRide;
     private Table opened;
@@ -64,6 +84,7 @@ public final class TableQuestion {
 
     private void left(Other what, Analysis analysis, Table first) {
         other = what;
+        leftAt = what == Other.HANDED || what == Other.FIRST_RIDE ? Optional.of(LocalDateTime.now()) : Optional.empty();
         handed = analysis;
         firstRide = first;
         opened = null;
@@ -74,6 +95,37 @@ public final class TableQuestion {
         left(fromFile ? Other.PROPOSED : null, null, null);
         waiting.set(List.of());
         given.clear();
+    }
+
+    /** What is asked now, to be asked again when its job is shown again. */
+    State state() {
+        return new State(waiting.get(), List.copyOf(given), other, leftAt, handed, firstRide, opened);
+    }
+
+    /** The job that this was asked of is shown again. */
+    void bring(State state) {
+        other = state.other();
+        leftAt = state.leftAt();
+        handed = state.handed();
+        firstRide = state.firstRide();
+        opened = state.opened();
+        given.clear();
+        given.addAll(state.given());
+        waiting.set(state.waiting());
+    }
+
+    /** The rides that wait don't come into the job. */
+    public void leaveOut() {
+        List<Ride> rides = take();
+        if (!rides.isEmpty()) {
+            unsay();
+            session.say(Words.of(
+                    "question.left", rides.stream().map(Ride::name).collect(Collectors.joining(", ")), rides.size()));
+        }
+    }
+
+    private void unsay() {
+        session.issues().removeIf(i -> i.todo().equals(Words.of("question.waiting.todo")));
     }
 
     /** A fuel table was opened: it is the newest, and nobody has to be asked whether new rides were made with it. */
@@ -130,10 +182,62 @@ public final class TableQuestion {
                 && !AnotherTable.sameFigures(fuel, table);
     }
 
-    /** Rides of the job that were made with an earlier table, by which it is known. */
+    /** The tables that were in the control unit, in their order, the job's fuel table last. */
+    private List<Table> numbered() {
+        Job job = session.job();
+        List<Table> tables = new ArrayList<>();
+        job.past().stream()
+                .map(PastTable::table)
+                .filter(t -> tables.stream().noneMatch(n -> AnotherTable.sameFigures(n, t)))
+                .forEach(tables::add);
+        job.fuelTable()
+                .filter(t -> tables.stream().noneMatch(n -> AnotherTable.sameFigures(n, t)))
+                .ifPresent(tables::add);
+        return tables;
+    }
+
+    /** Which of the tables that were in the control unit it is, from 1; empty where it is none of them. */
+    public OptionalInt number(Table table) {
+        List<Table> numbered = numbered();
+        return IntStream.range(0, numbered.size())
+                .filter(i -> AnotherTable.sameFigures(numbered.get(i), table))
+                .map(i -> i + 1)
+                .findFirst();
+    }
+
+    /** A table of this job by its number and the rides that used it. */
+    public String words(Table table) {
+        OptionalInt number = number(table);
+        boolean now = session.job()
+                .fuelTable()
+                .filter(t -> AnotherTable.sameFigures(t, table))
+                .isPresent();
+        String name = Words.of(
+                now ? "question.number.now" : number.isPresent() ? "question.number" : "question.number.none",
+                number.orElse(0));
+        List<String> rides = ridesWith(table);
+        return name + " "
+                + (rides.isEmpty()
+                        ? Words.of("question.unridden")
+                        : Words.of(
+                                "question.ridden",
+                                rides.stream().limit(MOST_NAMED).collect(Collectors.joining(", ")),
+                                Math.max(0, rides.size() - MOST_NAMED)));
+    }
+
+    /** The other table: the number it would have, what it is, and when it left. */
+    public String otherWords() {
+        String what = Words.of("question." + other.key());
+        return Words.of("question.number.of", numbered().size() + 1, what)
+                + leftAt.map(t -> " " + Words.of("question.left.at", t.format(WHEN)))
+                        .orElse("");
+    }
+
+    /** Rides of the job that were made with a table, by which it is known. */
     public List<String> ridesWith(Table table) {
         return session.job().rides().stream()
                 .filter(r -> r.madeWith()
+                        .or(() -> session.job().fuelTable())
                         .filter(t -> AnotherTable.sameFigures(t, table))
                         .isPresent())
                 .map(r -> r.ride().name())
@@ -236,7 +340,7 @@ public final class TableQuestion {
             job = job.withRide(new JobRide(ride, madeWith));
         }
         Job all = job;
-        session.issues().removeIf(i -> i.todo().equals(Words.of("question.waiting.todo")));
+        unsay();
         session.edit(old -> all);
         answered(before, rides, asked);
     }

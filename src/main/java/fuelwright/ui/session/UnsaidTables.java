@@ -40,8 +40,9 @@ public final class UnsaidTables {
         all.setAll(now);
     }
 
-    void clear() {
-        all.clear();
+    /** Those of another job. */
+    void show(List<Unsaid> tables) {
+        all.setAll(tables);
     }
 
     /** The user doesn't want it. */

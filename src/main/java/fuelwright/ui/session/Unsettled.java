@@ -67,7 +67,10 @@ public final class Unsettled {
         if (refusedLogs > 0) {
             return said("unsettled.logs", refusedLogs);
         }
-        long questions = questions(session);
+        long questions = questions(session)
+                + RideLacks.lacks(session).size()
+                + RideLacks.useless(session).size()
+                + RideLacks.doubts(session).size();
         if (questions > 0) {
             return said("unsettled.questions", questions);
         }

@@ -1,6 +1,8 @@
 package fuelwright.ui.shell;
 
+import fuelwright.job.Job;
 import fuelwright.ui.session.JobDesk;
+import fuelwright.ui.session.Runner;
 import fuelwright.ui.session.Session;
 import fuelwright.ui.theme.AskFiles;
 import fuelwright.ui.theme.Words;
@@ -31,10 +33,14 @@ final class JobActions {
         STAY
     }
 
+    private static final String FOLDER = "folder";
+
     private final Session session;
     private final JobDesk desk;
     private final Node owner;
     private final Function<String, Unsaved> question;
+    /** The same where undo or redo would go to another job. */
+    private final Function<Job, Unsaved> atBorder;
 
     JobActions(Session session, Node owner) {
         this(session, owner, null);
@@ -46,8 +52,35 @@ final class JobActions {
         this.desk = session.desk();
         this.owner = owner;
         this.question = question == null ? this::ask : question;
+        this.atBorder = question == null
+                ? other -> ask(
+                        Words.of("job.back.title", other.title()),
+                        Words.of("job.back.text", session.job().title()),
+                        "job.back.go",
+                        "job.back.unsaved")
+                : other -> question.apply("job.back.title");
+        startFolder();
         desk.askForLogs(this::locate);
         desk.askBeforeAnother(other -> inPlace("job.other.title", other));
+        session.askAtBorder((other, go) -> answered(atBorder.apply(other), go));
+    }
+
+    /** Dialogues start where they were left, else beside the job that was opened last. */
+    private void startFolder() {
+        session.state()
+                .get(FOLDER)
+                .map(Path::of)
+                .or(() -> desk.recent().stream().findFirst())
+                .ifPresent(AskFiles::startIn);
+        AskFiles.onStart(folder -> session.look(
+                Runner.LOOK + "-folder",
+                (p, c) -> {
+                    session.state().put(FOLDER, folder.toString());
+                    return folder;
+                },
+                kept -> {
+                    // nobody waits for it
+                }));
     }
 
     /** Asks for a log that isn't where it was. */
@@ -114,7 +147,10 @@ final class JobActions {
 
     /** Lets another job take this one's place. */
     private void inPlace(String title, Runnable other) {
-        Unsaved answer = asks() ? question.apply(title) : Unsaved.LEAVE;
+        answered(asks() ? question.apply(title) : Unsaved.LEAVE, other);
+    }
+
+    private void answered(Unsaved answer, Runnable other) {
         if (answer == Unsaved.SAVE) {
             save(other);
         } else if (answer == Unsaved.LEAVE) {
@@ -163,12 +199,24 @@ final class JobActions {
     }
 
     private Unsaved ask(String title) {
+        return ask(Words.of(title), "", "job.close.leave", "job.close.leave");
+    }
+
+    /**
+     * @param more what is said before what would be lost
+     * @param go key of what goes on where nothing would be lost
+     * @param unsaved key of what goes on without saving
+     */
+    private Unsaved ask(String title, String more, String go, String unsaved) {
         ButtonType save = new ButtonType(Words.of("job.close.save"), ButtonBar.ButtonData.YES);
-        ButtonType leave = new ButtonType(Words.of("job.close.leave"), ButtonBar.ButtonData.NO);
+        ButtonType leave = new ButtonType(Words.of(asks() ? unsaved : go), ButtonBar.ButtonData.NO);
         ButtonType stay = new ButtonType(Words.of("job.close.stay"), ButtonBar.ButtonData.CANCEL_CLOSE);
-        Alert alert = new Alert(Alert.AlertType.CONFIRMATION, lost(), save, leave, stay);
+        Alert alert = new Alert(Alert.AlertType.CONFIRMATION, (more + " " + lost()).strip(), leave, stay);
+        if (asks()) {
+            alert.getButtonTypes().add(0, save);
+        }
         alert.initOwner(owner.getScene().getWindow());
-        alert.setHeaderText(Words.of(title));
+        alert.setHeaderText(title);
         alert.getDialogPane().getStylesheets().setAll(owner.getScene().getStylesheets());
         ButtonType answer = alert.showAndWait().orElse(stay);
         return answer == save ? Unsaved.SAVE : answer == leave ? Unsaved.LEAVE : Unsaved.STAY;

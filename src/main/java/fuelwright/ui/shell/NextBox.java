@@ -1,12 +1,14 @@
 package fuelwright.ui.shell;
 
 import fuelwright.ui.session.NextStep;
+import fuelwright.ui.session.RefusedLogs;
 import fuelwright.ui.session.Session;
 import fuelwright.ui.theme.Parts;
 import fuelwright.ui.theme.Words;
 import java.util.List;
 import java.util.Optional;
 import javafx.beans.value.ObservableValue;
+import javafx.collections.ListChangeListener;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
@@ -45,7 +47,9 @@ final class NextBox extends VBox {
                 session.stageProperty(),
                 session.outputs().handedOverProperty(),
                 session.outputs().checkedProperty(),
+                session.outputs().firstWrittenProperty(),
                 session.question().waitingProperty());
+        session.refused().all().addListener((ListChangeListener<RefusedLogs.Refused>) c -> refresh());
         watched.forEach(v -> v.addListener((p, old, now) -> refresh()));
         refresh();
     }

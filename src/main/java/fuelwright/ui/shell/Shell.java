@@ -25,6 +25,7 @@ import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.Scene;
+import javafx.scene.input.InputEvent;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyCodeCombination;
 import javafx.scene.input.KeyCombination;
@@ -61,6 +62,8 @@ public final class Shell {
     private final Scene scene;
     /** What had the keyboard before nothing had. */
     private Node lost;
+    /** Whether what had the keyboard went away and nobody has touched anything since. */
+    private boolean went;
 
     /** @param makers what makes each stage's pane, called when it is first shown */
     public Shell(Session session, Map<Stage, Supplier<StagePane>> makers) {
@@ -101,22 +104,30 @@ public final class Shell {
         drops();
         enter(session.stageProperty().get());
         scene.focusOwnerProperty().addListener((p, old, now) -> keepOnStage(old, now));
+        scene.addEventFilter(InputEvent.ANY, e -> went = false);
     }
 
     /** What had the keyboard may go away, such as the button of an empty stage: the keyboard then stays on the stage. */
     private void keepOnStage(Node old, Node now) {
         if (now == null) {
             lost = old;
-            if (old != null && !isSeen(old)) {
+            if (old != null && !canBeUsed(old)) {
+                went = true;
                 focusStage();
             }
             return;
         }
         Node before = old == null ? lost : old;
         lost = null;
-        if (before != null && !isSeen(before) && within(now, top)) {
+        // The scene itself then looks for the first button there is.
+        if (within(now, top) && (went || before != null && !canBeUsed(before))) {
+            went = false;
             focusStage();
         }
+    }
+
+    private static boolean canBeUsed(Node node) {
+        return isSeen(node) && !node.isDisabled();
     }
 
     private static boolean isSeen(Node node) {

@@ -3,12 +3,15 @@ package fuelwright.ui.shell;
 import fuelwright.ui.session.Session;
 import fuelwright.ui.theme.Parts;
 import fuelwright.ui.theme.Words;
+import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import javafx.beans.binding.Bindings;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.MenuButton;
 import javafx.scene.control.MenuItem;
+import javafx.scene.control.SeparatorMenuItem;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
 import javafx.scene.control.Tooltip;
@@ -22,11 +25,15 @@ final class TopBar extends HBox {
 
     private static final double NARROW = 1100;
 
+    private static final int MOST_RECENT = 8;
+
     private final ViewMenu view;
+    private List<Path> recentJobs;
 
     TopBar(Session session, Runnable find, Runnable begin, Runnable open, Runnable save) {
         super(8);
         view = new ViewMenu(session);
+        recentJobs = session.desk().recent();
         getStyleClass().add("top-bar");
         setAlignment(javafx.geometry.Pos.CENTER_LEFT);
         Label name = Parts.label("", "muted");
@@ -50,7 +57,13 @@ final class TopBar extends HBox {
         file.getStyleClass().add("compact");
         file.setMinWidth(USE_PREF_SIZE);
         file.setId("top-job");
-        file.getItems().addAll(item("top.new", begin), item("top.open", open), item("top.save", save));
+        List<MenuItem> always = List.of(item("top.new", begin), item("top.open", open), item("top.save", save));
+        MenuButton recent = new MenuButton(Words.of("top.recent.short"));
+        recent.getStyleClass().add("compact");
+        recent.setId("top-recent");
+        recent.setAccessibleText(Words.of("top.recent"));
+        recent.setTooltip(new Tooltip(Words.of("top.recent")));
+        recent.setMinWidth(USE_PREF_SIZE);
         List<Button> apart = List.of(
                 Parts.button("top.new", begin, "compact"),
                 Parts.button("top.open", open, "compact"),
@@ -58,17 +71,50 @@ final class TopBar extends HBox {
         Button finding = Parts.button("top.find", find, "compact");
         getChildren().addAll(brand, name, Parts.gap(), file);
         getChildren().addAll(apart);
+        getChildren().add(getChildren().indexOf(apart.get(1)) + 1, recent);
         getChildren().addAll(finding, undo, redo, notation(session), view);
         Runnable fit = () -> {
             double width = getWidth() / session.textSizeProperty().get().factor();
             boolean narrow = width > 0 && width < NARROW;
             Parts.show(file, narrow);
             apart.forEach(b -> Parts.show(b, !narrow));
+            List<MenuItem> jobs = recent(session, recentJobs);
+            Parts.show(recent, !narrow && !jobs.isEmpty());
+            recent.getItems().setAll(jobs);
+            file.getItems().setAll(always);
+            if (!jobs.isEmpty()) {
+                MenuItem heading = new MenuItem(Words.of("top.recent"));
+                heading.getStyleClass().add("menu-heading");
+                heading.setDisable(true);
+                file.getItems().addAll(new SeparatorMenuItem(), heading);
+                file.getItems().addAll(recent(session, recentJobs));
+            }
             finding.setText(Words.of(width > 0 && width < WIDE ? "top.find.short" : "top.find"));
         };
         widthProperty().addListener((p, old, now) -> fit.run());
         session.textSizeProperty().addListener((p, old, now) -> fit.run());
+        session.desk().fileProperty().addListener((p, old, now) -> {
+            recentJobs = session.desk().recent();
+            fit.run();
+        });
         fit.run();
+    }
+
+    /** The jobs opened last, the one that is open aside. */
+    private static List<MenuItem> recent(Session session, List<Path> jobs) {
+        Optional<Path> now =
+                session.desk().fileProperty().get().map(f -> f.toAbsolutePath().normalize());
+        return jobs.stream()
+                .filter(f -> !now.equals(Optional.of(f)))
+                .limit(MOST_RECENT)
+                .map(f -> {
+                    MenuItem item = new MenuItem(Words.of(
+                            "top.recent.of", f.getFileName(), f.toAbsolutePath().getParent()));
+                    item.setMnemonicParsing(false);
+                    item.setOnAction(e -> session.open(List.of(f)));
+                    return item;
+                })
+                .toList();
     }
 
     private static MenuItem item(String key, Runnable action) {

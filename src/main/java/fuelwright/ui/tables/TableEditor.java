@@ -7,6 +7,7 @@ import fuelwright.table.Pasted;
 import fuelwright.table.Table;
 import fuelwright.table.TableEdit;
 import fuelwright.ui.plot.GridShape;
+import fuelwright.ui.session.ShownTable;
 import fuelwright.ui.theme.Words;
 import java.util.HashSet;
 import java.util.List;
@@ -51,7 +52,7 @@ public final class TableEditor {
 
     /** Whether there is a table that can be edited by hand. */
     public boolean isEditable() {
-        return model.shownProperty().get() != TablesModel.Shown.FIRST_RIDE
+        return model.shownProperty().get() != ShownTable.FIRST_RIDE
                 && model.previewProperty().get() == null
                 && model.table().isPresent();
     }

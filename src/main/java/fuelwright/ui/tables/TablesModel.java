@@ -14,6 +14,7 @@ import fuelwright.ui.plot.HeatMap;
 import fuelwright.ui.plot.Surface;
 import fuelwright.ui.session.Mixture;
 import fuelwright.ui.session.Session;
+import fuelwright.ui.session.ShownTable;
 import fuelwright.ui.session.TableWords;
 import fuelwright.ui.theme.Figures;
 import fuelwright.ui.theme.Palette;
@@ -43,13 +44,6 @@ import javafx.beans.property.SimpleObjectProperty;
 /** The stage Tables without its looks. */
 public final class TablesModel {
 
-    /** Which table is looked at. */
-    public enum Shown {
-        FUEL,
-        TARGET,
-        FIRST_RIDE
-    }
-
     /** How it is looked at. */
     public enum Form {
         MAP,
@@ -69,7 +63,7 @@ public final class TablesModel {
 
     private final Session session;
     private Job asked;
-    private final ObjectProperty<Shown> shown = new SimpleObjectProperty<>(Shown.FUEL);
+    private final ObjectProperty<ShownTable> shown;
     private final BooleanProperty asFile = new SimpleBooleanProperty();
     private final IntegerProperty cell = new SimpleIntegerProperty(-1);
     private final ObjectProperty<Set<Integer>> block = new SimpleObjectProperty<>(Set.of());
@@ -85,6 +79,7 @@ public final class TablesModel {
 
     public TablesModel(Session session) {
         this.session = session;
+        this.shown = session.selection().shownTableProperty();
         this.target = new TargetModel(this);
         session.jobProperty().addListener((p, old, now) -> {
             forgetFirstRide(old, now);
@@ -127,7 +122,7 @@ public final class TablesModel {
      * are given up: they were about other figures.
      */
     void put(Table changed) {
-        if (shown.get() == Shown.TARGET) {
+        if (shown.get() == ShownTable.TARGET) {
             session.edit(job -> job.withTargetTable(changed));
             return;
         }
@@ -152,7 +147,7 @@ public final class TablesModel {
 
     /** Whether rides were made with another fuel table than the one that is shown, by hand or otherwise. */
     public boolean ridesKeepAnotherTable() {
-        return shown.get() == Shown.FUEL
+        return shown.get() == ShownTable.FUEL
                 && session.job().rides().stream()
                         .anyMatch(r -> r.madeWith().isPresent()
                                 && !r.madeWith().equals(session.job().fuelTable()));
@@ -199,7 +194,7 @@ public final class TablesModel {
 
     /** What curves and landscape show: the table, for the first ride its change. */
     private Optional<Table> pictured() {
-        return shown.get() == Shown.FIRST_RIDE
+        return shown.get() == ShownTable.FIRST_RIDE
                 ? Optional.ofNullable(firstRide.get()).map(FirstRide.Outcome::change)
                 : table();
     }
@@ -269,7 +264,7 @@ public final class TablesModel {
     /** The Stop cautions that stand against the table that is shown, each in one line. */
     List<String> stops() {
         FirstRide.Outcome first = firstRide.get();
-        return shown.get() == Shown.FIRST_RIDE && first != null
+        return shown.get() == ShownTable.FIRST_RIDE && first != null
                 ? StopNotes.texts(first.cautions())
                 : session.outputs().stops();
     }
@@ -289,7 +284,7 @@ public final class TablesModel {
 
     /** Cells that stand alone among their neighbours, as a slip of the finger leaves them: place and figures. */
     public List<Fact> oddCells() {
-        if (shown.get() == Shown.FIRST_RIDE) {
+        if (shown.get() == ShownTable.FIRST_RIDE) {
             return List.of();
         }
         return table().map(t -> OddCells.of(t).stream()
@@ -300,7 +295,7 @@ public final class TablesModel {
 
     /** Whether the target that is shown is AFR, so that its figures rest on a ratio. */
     public boolean isTargetRatioNeeded() {
-        return shown.get() == Shown.TARGET
+        return shown.get() == ShownTable.TARGET
                 && table().filter(t -> t.quantity() == Quantity.AFR).isPresent();
     }
 
@@ -324,7 +319,7 @@ public final class TablesModel {
 
     /** Whether the dead time of the injectors has to be asked for. */
     public boolean asksForDeadTime() {
-        return shown.get() != Shown.TARGET
+        return shown.get() != ShownTable.TARGET
                 && session.job()
                         .fuelTable()
                         .filter(t -> t.quantity() == Quantity.INJECTOR_PULSE)
@@ -366,7 +361,7 @@ public final class TablesModel {
     }
 
     private void update() {
-        if (shown.get() == Shown.FIRST_RIDE) {
+        if (shown.get() == ShownTable.FIRST_RIDE) {
             workOutFirstRide();
         }
         outcome.set("");
@@ -377,7 +372,7 @@ public final class TablesModel {
                         : GridShape.View.LOAD_DOWN)
                 .orElse(GridShape.View.CHART));
         Palette palette = session.themeProperty().get().palette();
-        map.set(table.map(t -> shown.get() == Shown.FIRST_RIDE
+        map.set(table.map(t -> shown.get() == ShownTable.FIRST_RIDE
                         ? TableMap.firstRide(firstRide.get(), palette)
                         : TableMap.of(t, notation(t), palette))
                 .orElse(null));
@@ -391,7 +386,7 @@ public final class TablesModel {
 
     /** What the colours of the map go from and to; empty where there is none. */
     List<String> scale() {
-        if (shown.get() == Shown.FIRST_RIDE) {
+        if (shown.get() == ShownTable.FIRST_RIDE) {
             int range = firstRide.get() == null ? 0 : TableMap.firstRideRange(firstRide.get());
             return range == 0 ? List.of() : List.of("−" + range + "\u202f%", "0", "+" + range + "\u202f%");
         }
@@ -407,7 +402,7 @@ public final class TablesModel {
     }
 
     private void updateFacts() {
-        facts.set(table().map(shown.get() == Shown.FIRST_RIDE ? t -> firstRideFacts() : this::facts)
+        facts.set(table().map(shown.get() == ShownTable.FIRST_RIDE ? t -> firstRideFacts() : this::facts)
                 .orElse(List.of()));
     }
 
@@ -491,7 +486,7 @@ public final class TablesModel {
         return alongLoad;
     }
 
-    public ObjectProperty<Shown> shownProperty() {
+    public ObjectProperty<ShownTable> shownProperty() {
         return shown;
     }
 

@@ -3,6 +3,7 @@ package fuelwright.ui.tables;
 import fuelwright.ui.plot.CurvesPlot;
 import fuelwright.ui.plot.ScaleBar;
 import fuelwright.ui.plot.SurfacePlot;
+import fuelwright.ui.session.ShownTable;
 import fuelwright.ui.theme.AskFiles;
 import fuelwright.ui.theme.Parts;
 import fuelwright.ui.theme.SideBySide;
@@ -38,6 +39,7 @@ public final class TablesView implements StagePane {
     private final CurvesPlot curves;
     private final SurfacePlot surface;
     private final VBox root;
+    private final Node unsaid;
     private final VBox facts = new VBox(12);
     private final Node explanation = Parts.scroll(facts);
     private EditPane edit;
@@ -58,18 +60,13 @@ public final class TablesView implements StagePane {
         shownAs(curvesKeys, TablesModel.Form.CURVES);
         shownAs(surface, TablesModel.Form.SURFACE);
         StackPane place = new StackPane(grid, curvesKeys, surface);
-        for (TablesModel.Shown shown : TablesModel.Shown.values()) {
+        for (ShownTable shown : ShownTable.values()) {
             place.getChildren().add(empty(shown));
         }
         VBox.setVgrow(place, Priority.ALWAYS);
         Label below = new Label(Words.of("tables.below"));
-        root = new VBox(
-                12,
-                Parts.heading(new Label(Words.of("tables.title")), below),
-                toolbar(),
-                new UnsaidPane(model.session().unsaid()).node(),
-                place,
-                bar);
+        unsaid = new UnsaidPane(model.session().unsaid()).node();
+        root = new VBox(12, Parts.heading(new Label(Words.of("tables.title")), below), toolbar(), unsaid, place, bar);
         root.getStyleClass().add("work");
         facts.getStyleClass().add("explanation-inner");
         model.mapProperty().addListener((p, old, now) -> scale());
@@ -107,7 +104,7 @@ public final class TablesView implements StagePane {
         boolean map = model.mapProperty().get() != null && model.formProperty().get() == TablesModel.Form.MAP;
         Parts.show(bar, map && !labels.isEmpty());
         if (bar.isVisible()) {
-            boolean first = model.shownProperty().get() == TablesModel.Shown.FIRST_RIDE;
+            boolean first = model.shownProperty().get() == ShownTable.FIRST_RIDE;
             Theme theme = model.session().themeProperty().get();
             bar.show(
                     theme,
@@ -209,7 +206,7 @@ public final class TablesView implements StagePane {
         }
     }
 
-    private static String key(TablesModel.Shown shown) {
+    private static String key(ShownTable shown) {
         switch (shown) {
             case TARGET:
                 return "tables.empty.target";
@@ -220,7 +217,7 @@ public final class TablesView implements StagePane {
         }
     }
 
-    private Node empty(TablesModel.Shown shown) {
+    private Node empty(ShownTable shown) {
         VBox empty = Parts.empty(
                 Words.of(key(shown) + ".title"),
                 Words.of(key(shown)),
@@ -237,10 +234,10 @@ public final class TablesView implements StagePane {
         return empty;
     }
 
-    private Node makeButton(TablesModel.Shown shown) {
+    private Node makeButton(ShownTable shown) {
         Button make =
                 Parts.button("tables.make", () -> model.target().openProperty().set(true));
-        Parts.show(make, shown == TablesModel.Shown.TARGET);
+        Parts.show(make, shown == ShownTable.TARGET);
         make.disableProperty()
                 .bind(Bindings.createBooleanBinding(
                         () -> !model.target().isPossible(), model.session().jobProperty()));
@@ -252,9 +249,9 @@ public final class TablesView implements StagePane {
     }
 
     private Node toolbar() {
-        ToggleButton fuel = shows("tables.fuel", TablesModel.Shown.FUEL);
-        ToggleButton target = shows("tables.target", TablesModel.Shown.TARGET);
-        ToggleButton first = shows("tables.first", TablesModel.Shown.FIRST_RIDE);
+        ToggleButton fuel = shows("tables.fuel", ShownTable.FUEL);
+        ToggleButton target = shows("tables.target", ShownTable.TARGET);
+        ToggleButton first = shows("tables.first", ShownTable.FIRST_RIDE);
         ToggleButton chart =
                 toggle("tables.chart", true, () -> model.asFileProperty().set(false));
         ToggleButton file =
@@ -283,11 +280,17 @@ public final class TablesView implements StagePane {
         return choice;
     }
 
-    private ToggleButton shows(String key, TablesModel.Shown shown) {
-        return toggle(
+    private ToggleButton shows(String key, ShownTable shown) {
+        ToggleButton toggle = toggle(
                 key,
                 model.shownProperty().get() == shown,
                 () -> model.shownProperty().set(shown));
+        model.shownProperty().addListener((p, old, now) -> {
+            if (now == shown) {
+                toggle.setSelected(true);
+            }
+        });
+        return toggle;
     }
 
     private static ToggleButton toggle(String key, boolean on, Runnable action) {
@@ -309,8 +312,8 @@ public final class TablesView implements StagePane {
                         .add(new VBox(
                                 4, Parts.text(cell.words(), "section"), Parts.label(cell.figure(), "big-figure"))));
         boolean editable = model.editor().isEditable();
-        if (model.shownProperty().get() == TablesModel.Shown.TARGET) {
-            Node button = makeButton(TablesModel.Shown.TARGET);
+        if (model.shownProperty().get() == ShownTable.TARGET) {
+            Node button = makeButton(ShownTable.TARGET);
             button.setId("target-make");
             facts.getChildren().add(button);
         }
@@ -350,7 +353,7 @@ public final class TablesView implements StagePane {
             boolean untold = model.isDeadTimeUntold();
             facts.getChildren().add(untold ? 0 : facts.getChildren().size(), new DeadTimePane(model));
         }
-        if (model.shownProperty().get() == TablesModel.Shown.FIRST_RIDE
+        if (model.shownProperty().get() == ShownTable.FIRST_RIDE
                 && model.firstRideProperty().get() != null) {
             facts.getChildren().add(new FirstRidePane(model, root));
         }
@@ -403,6 +406,10 @@ public final class TablesView implements StagePane {
 
     @Override
     public Node first() {
+        return Parts.firstIn(unsaid).orElseGet(this::table);
+    }
+
+    private Node table() {
         switch (model.formProperty().get()) {
             case CURVES:
                 return curves;

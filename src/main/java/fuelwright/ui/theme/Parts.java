@@ -2,6 +2,7 @@ package fuelwright.ui.theme;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.regex.Pattern;
 import javafx.beans.binding.Bindings;
@@ -13,13 +14,13 @@ import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.geometry.VPos;
 import javafx.scene.Node;
+import javafx.scene.Parent;
 import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
-import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
@@ -70,6 +71,22 @@ public final class Parts {
         button.setAccessibleText(Words.of(key));
         button.setMinWidth(Region.USE_PREF_SIZE);
         return button;
+    }
+
+    /** What takes the keyboard first in a node that is shown; empty where it isn't, or nothing does. */
+    public static Optional<Node> firstIn(Node node) {
+        if (!node.isVisible() || node.isDisabled()) {
+            return Optional.empty();
+        }
+        if (node.isFocusTraversable()) {
+            return Optional.of(node);
+        }
+        return node instanceof Parent parent
+                ? parent.getChildrenUnmodifiable().stream()
+                        .map(Parts::firstIn)
+                        .flatMap(Optional::stream)
+                        .findFirst()
+                : Optional.empty();
     }
 
     /** Toggles of which exactly one is on. */
@@ -159,8 +176,8 @@ public final class Parts {
     }
 
     /**
-     * A list whose entry counts when it is closed again: going through it by keys changes nothing on the way, Escape leaves it as it was. A letter
-     * typed goes to the next entry that begins with it.
+     * A list whose entry counts when it is closed again: going through it by keys changes nothing on the way. A letter typed goes to the next entry
+     * that begins with it.
      */
     public static <T> void takeWhenClosed(ComboBox<T> box, T now, Consumer<T> take) {
         Runnable taken = () -> {
@@ -170,11 +187,6 @@ public final class Parts {
         };
         box.setOnAction(e -> taken.run());
         box.setOnHidden(e -> taken.run());
-        box.addEventFilter(KeyEvent.KEY_PRESSED, e -> {
-            if (e.getCode() == KeyCode.ESCAPE) {
-                box.setValue(now);
-            }
-        });
         box.addEventHandler(KeyEvent.KEY_TYPED, e -> {
             String typed = e.getCharacter().toLowerCase(Locale.ROOT);
             if (typed.isBlank() || !Character.isLetter(typed.charAt(0)) || e.isShortcutDown() || e.isAltDown()) {

@@ -371,7 +371,7 @@ class RideReadingTest {
         assertEquals(2, model.order().tables().size());
         model.order().madeWith(Optional.of(earlier));
         assertEquals(Optional.of(earlier), session.job().rides().get(1).madeWith());
-        assertEquals("made with table 1 before it", model.order().tableWords(Optional.of(earlier)));
+        assertEquals("made with table 1", model.order().tableWords(Optional.of(earlier)));
         JobRide other = session.job().rides().get(0);
         assertEquals(Optional.empty(), other.madeWith());
     }

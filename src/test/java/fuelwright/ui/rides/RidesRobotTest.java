@@ -229,6 +229,45 @@ class RidesRobotTest {
         assertEquals(1, session.job().rides().size());
     }
 
+    private static boolean isOnThePage(FxRobot robot) {
+        Node owner = robot.window(0).getScene().getFocusOwner();
+        for (Node at = owner; at != null; at = at.getParent()) {
+            if (at.getStyleClass().contains("top-bar")) {
+                return false;
+            }
+        }
+        return owner != null;
+    }
+
+    @Test
+    void afterAnAnswerTheKeyboardStaysOnThePage(FxRobot robot) throws IOException {
+        String odd = Files.readString(log("odd.csv", "lambda", 1)).replace("rpm", "kanal 7");
+        open(robot, Files.writeString(folder.resolve("odd.csv"), odd));
+        robot.interact(
+                () -> robot.lookup("#refused-engine-speed").queryComboBox().requestFocus());
+        ComboBox<String> speed = robot.lookup("#refused-engine-speed").queryComboBox();
+        robot.interact(() -> speed.setValue("kanal 7"));
+        press(robot, "Read it again");
+        assertEquals(1, session.job().rides().size());
+        assertTrue(isOnThePage(robot), "after a log was read again");
+        openTwo(robot);
+        robot.interact(() -> session.outputs().tableText());
+        open(robot, log("three.csv", "lambda", 1.01), log("four.csv", "lambda", 1.02));
+        press(robot, "Leave them out");
+        assertTrue(isOnThePage(robot), "after rides were left out");
+        open(robot, log("five.csv", "lambda", 1.01));
+        press(robot, "#question-same");
+        assertTrue(isOnThePage(robot), "after a table was said");
+    }
+
+    /** With the keyboard, as somebody does who doesn't use the mouse. */
+    private static void press(FxRobot robot, String words) {
+        robot.interact(() -> robot.lookup(words).query().requestFocus());
+        robot.type(javafx.scene.input.KeyCode.SPACE);
+        WaitForAsyncUtils.waitForFxEvents();
+        robot.interact(() -> {});
+    }
+
     @Test
     void aNewRideAfterAHandoverAsksForItsTableAboveTheRides(FxRobot robot) throws IOException {
         openTwo(robot);

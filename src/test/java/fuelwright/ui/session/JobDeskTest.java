@@ -80,6 +80,26 @@ class JobDeskTest {
     }
 
     @Test
+    void aJobThatUndoBringsBackHasItsFileAgain() {
+        session.edit(job -> job.withName("mine"));
+        Path file = folder.resolve("mine.fwjob");
+        session.desk().saveAs(file, done -> {});
+        session.startNew();
+        session.edit(job -> job.withName("other"));
+        assertTrue(session.desk().fileProperty().get().isEmpty());
+        session.undo();
+        session.undo();
+        assertEquals("mine", session.job().name());
+        assertEquals(Optional.of(file), session.desk().fileProperty().get());
+        assertFalse(session.desk().unsavedProperty().get());
+        session.redo();
+        session.redo();
+        assertEquals("other", session.job().name());
+        assertTrue(session.desk().fileProperty().get().isEmpty());
+        assertTrue(session.desk().unsavedProperty().get());
+    }
+
+    @Test
     void whatIsChangedIsUnsavedUntilItIsSaved() {
         assertFalse(session.desk().unsavedProperty().get());
         session.edit(job -> job.withName("mine"));
@@ -101,6 +121,26 @@ class JobDeskTest {
         assertEquals(2, later.job().rides().size());
         assertFalse(later.desk().unsavedProperty().get());
         later.close();
+    }
+
+    @Test
+    void aJobsFileHasItsEndingOnce() {
+        session = start();
+        session.openSample();
+        session.edit(job -> job.withRides(List.of()));
+        session.desk().saveAs(folder.resolve("mine.fwjob.FWJOB"), done -> {});
+        assertEquals(
+                "mine.fwjob",
+                session.desk().fileProperty().get().orElseThrow().getFileName().toString());
+        assertEquals("my bike.fwjob", SaveJob.fileName("my bike.fwjob"));
+    }
+
+    @Test
+    void dialoguesStartWhereTheLastFileWas() throws Exception {
+        session = start();
+        Path elsewhere = Files.createDirectories(folder.resolve("logs"));
+        session.open(List.of(Files.writeString(elsewhere.resolve("r.csv"), "time [s],rpm\n0,1000\n")));
+        assertEquals(Optional.of(elsewhere.toAbsolutePath()), fuelwright.ui.theme.AskFiles.start());
     }
 
     /** Its last work is still being done when it is closed. */

@@ -244,7 +244,7 @@ class SessionTest {
         session.openSample();
         assertEquals(Stage.CAUTIONS, NextStep.of(session).orElseThrow().stage());
         session.edit(job -> job.withRides(List.of()));
-        assertEquals(Stage.RIDES, NextStep.of(session).orElseThrow().stage());
+        assertEquals(Stage.MACHINE, NextStep.of(session).orElseThrow().stage(), "what comes before the first start");
     }
 
     private String next() {

@@ -166,6 +166,9 @@ class TableQuestionTest {
         session.open(List.of(log("ride-2.csv")));
         assertEquals(1, session.question().waitingProperty().get().size(), "the same log again");
         assertEquals(TableQuestion.Other.HANDED, session.question().other());
+        String words = session.question().otherWords();
+        assertTrue(
+                words.matches("table 2: the corrected one that was handed over \\(\\d+ \\w+, \\d\\d:\\d\\d\\)"), words);
         session.question().madeWithOther();
         assertFalse(said().contains("waits"), said());
         assertEquals(List.of(Optional.of(fuel), Optional.empty()), tables());
@@ -208,8 +211,87 @@ class TableQuestionTest {
         session.undo();
         assertEquals(List.of("ride-2.csv"), waiting());
         session.startNew();
+        assertEquals(List.of(), waiting(), "a new job was begun");
         session.undo();
-        assertEquals(List.of(), waiting(), "a new job was begun, and that was asked");
+        assertEquals(List.of("ride-2.csv"), waiting());
+    }
+
+    @Test
+    void whatWaitsBelongsToItsJobAndToNoOther() throws IOException {
+        session.outputs().export(folder, true, false, files -> {});
+        session.open(List.of(log("ride-2.csv")));
+        Job mine = session.job();
+        session.openSample();
+        assertEquals(List.of(), waiting(), "the sample's job was never asked that");
+        session.edit(job -> job.withName("another"));
+        session.undo();
+        assertEquals(List.of(), waiting());
+        session.undo();
+        assertEquals(mine, session.job());
+        assertEquals(List.of("ride-2.csv"), waiting(), "nothing is lost");
+        session.redo();
+        assertEquals(List.of(), waiting());
+        session.undo();
+        session.question().madeWithOther();
+        session.undo();
+        assertEquals(List.of("ride-2.csv"), waiting());
+    }
+
+    @Test
+    void aQuestionOfOnesOwnJobNeverComesToTheSample() throws IOException {
+        Session own = new Session(new FixtureServices(), new SameThreadRunner());
+        own.openSample();
+        Job sample = own.job();
+        double[] richer = fuel.toArray();
+        richer[5] += 3;
+        double[] target = Fixture.job().targetTable().orElseThrow().toArray();
+        target[5] -= 0.01;
+        own.open(List.of(
+                file("fuel.csv", fuel.withValues(richer)),
+                file("target.csv", Fixture.job().targetTable().orElseThrow().withValues(target)),
+                log("mine.csv")));
+        own.outputs().export(folder, true, false, files -> {});
+        own.open(List.of(log("ride-2.csv")));
+        assertEquals(1, own.question().waitingProperty().get().size());
+        while (own.canUndoProperty().get()) {
+            own.undo();
+        }
+        assertEquals(sample, own.job());
+        assertEquals(List.of(), own.question().waitingProperty().get());
+        while (own.canRedoProperty().get()) {
+            own.redo();
+        }
+        assertEquals(1, own.question().waitingProperty().get().size());
+    }
+
+    @Test
+    void refusedLogsStayWithTheirJobToo() throws IOException {
+        session.refused()
+                .add(List.of(new RefusedLogs.Refused(
+                        folder.resolve("odd.csv"),
+                        fuelwright.ride.RideOptions.defaults(),
+                        new fuelwright.ride.LogColumns(List.of(), List.of()),
+                        "")));
+        session.startNew();
+        assertEquals(List.of(), session.refused().all());
+        session.undo();
+        assertEquals(1, session.refused().all().size());
+    }
+
+    @Test
+    void aRideThatNobodyKnowsTheTableOfCanBeLeftOut() throws IOException {
+        session.outputs().export(folder, true, false, files -> {});
+        Job before = session.job();
+        session.open(List.of(log("ride-2.csv")));
+        session.question().leaveOut();
+        assertEquals(List.of(), waiting());
+        assertEquals(before, session.job());
+        assertFalse(said().contains("waits"), said());
+        assertEquals(
+                "Left out: ride-2.csv. Open it again where it should count after all.",
+                session.saidProperty().get());
+        session.open(List.of(log("ride-2.csv")));
+        assertEquals(List.of("ride-2.csv"), waiting(), "asked again");
     }
 
     @Test
@@ -258,6 +340,11 @@ class TableQuestionTest {
         assertEquals(2, earlier.size());
         assertTrue(AnotherTable.sameFigures(corrected, earlier.get(0)));
         assertEquals(List.of("ride-2.csv"), session.question().ridesWith(earlier.get(0)));
+        assertEquals("table 2 (ridden in ride-2.csv)", session.question().words(earlier.get(0)));
+        assertEquals("table 1 (ridden in ride-1.csv)", session.question().words(earlier.get(1)));
+        assertEquals(
+                "table 3, the fuel table of this job (no ride yet)",
+                session.question().words(session.job().fuelTable().orElseThrow()));
         session.question().madeWithEarlier(earlier.get(0));
         assertEquals(3, session.job().rides().size());
         assertTrue(AnotherTable.sameFigures(

@@ -8,6 +8,7 @@ import fuelwright.issue.Loaded;
 import fuelwright.job.Answer;
 import fuelwright.job.FirstStart;
 import fuelwright.job.Job;
+import fuelwright.ride.LogColumns;
 import fuelwright.ride.RideOptions;
 import fuelwright.ui.FixtureServices;
 import fuelwright.work.Analysis;
@@ -68,7 +69,8 @@ class UnsettledTest {
     void ridesWaitForARefusedLog() {
         session.openSample();
         session.refused()
-                .add(List.of(new RefusedLogs.Refused(Path.of("x.csv"), RideOptions.defaults(), List.of(), "no time")));
+                .add(List.of(new RefusedLogs.Refused(
+                        Path.of("x.csv"), RideOptions.defaults(), new LogColumns(List.of(), List.of()), "no time")));
         assertEquals(Optional.of("1 log refused"), waits(Stage.RIDES));
         session.issues().add(Issue.error("x.csv", 1, 1, "no time", ""));
         session.refused().leave(session.refused().all().get(0));

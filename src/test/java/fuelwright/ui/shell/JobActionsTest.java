@@ -146,6 +146,29 @@ class JobActionsTest {
     }
 
     @Test
+    void undoAsksBeforeItLeavesTheJobForAnother() {
+        session.desk().saveAs(folder.resolve("first"), done -> {});
+        Job first = session.job();
+        actions.startNew();
+        change();
+        session.undo();
+        assertEquals(List.of(), asked, "within the job");
+        session.redo();
+        session.edit(job -> job.withDisplayRatio(14.2));
+        session.undo();
+        session.undo();
+        session.undo();
+        assertEquals(first.name(), session.job().name(), "an empty job is left unasked");
+        session.redo();
+        assertEquals(List.of("job.back.title"), asked);
+        assertEquals(first.name(), session.job().name(), "stays");
+        answer = JobActions.Unsaved.LEAVE;
+        session.redo();
+        session.redo();
+        assertEquals("mine", session.job().name());
+    }
+
+    @Test
     void workThatWasLeftAsksBeforeItTakesThePlaceOfAJob() {
         String left = session.job().name();
         session.desk().saveAs(folder.resolve("left"), done -> {});

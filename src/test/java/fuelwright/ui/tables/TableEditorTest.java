@@ -15,6 +15,7 @@ import fuelwright.ui.FixtureServices;
 import fuelwright.ui.plot.Curves;
 import fuelwright.ui.session.SameThreadRunner;
 import fuelwright.ui.session.Session;
+import fuelwright.ui.session.ShownTable;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -85,7 +86,7 @@ class TableEditorTest {
         assertFalse(editor.soften());
         assertTrue(editor.refusedProperty().get());
         assertEquals(before, fuel());
-        model.shownProperty().set(TablesModel.Shown.TARGET);
+        model.shownProperty().set(ShownTable.TARGET);
         select(3);
         assertFalse(editor.type("14.7"));
         assertTrue(said().contains("0.50 to 2.00"), said());
@@ -93,7 +94,7 @@ class TableEditorTest {
 
     @Test
     void aTargetIsTypedAsItIsShown() {
-        model.shownProperty().set(TablesModel.Shown.TARGET);
+        model.shownProperty().set(ShownTable.TARGET);
         session.afrProperty().set(true);
         select(3);
         assertTrue(editor.type("13.23"));
@@ -200,7 +201,7 @@ class TableEditorTest {
 
     @Test
     void theFirstRideTableIsNotEditedByHand() {
-        model.shownProperty().set(TablesModel.Shown.FIRST_RIDE);
+        model.shownProperty().set(ShownTable.FIRST_RIDE);
         select(20);
         assertFalse(editor.isEditable());
         assertFalse(editor.type("40"));
@@ -224,7 +225,7 @@ class TableEditorTest {
 
     @Test
     void aTargetIsSeenBeforeItIsTakenAndTakenAsOneStep() {
-        model.shownProperty().set(TablesModel.Shown.TARGET);
+        model.shownProperty().set(ShownTable.TARGET);
         Table before = target();
         TargetModel making = model.target();
         making.openProperty().set(true);
@@ -252,7 +253,7 @@ class TableEditorTest {
 
     @Test
     void aTargetBeingMadeStaysTheSameInTheOtherNotation() {
-        model.shownProperty().set(TablesModel.Shown.TARGET);
+        model.shownProperty().set(ShownTable.TARGET);
         TargetModel making = model.target();
         making.openProperty().set(true);
         making.idleProperty().set("0.93");

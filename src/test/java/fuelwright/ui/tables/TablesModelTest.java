@@ -15,6 +15,7 @@ import fuelwright.ui.FixtureServices;
 import fuelwright.ui.plot.GridShape;
 import fuelwright.ui.session.SameThreadRunner;
 import fuelwright.ui.session.Session;
+import fuelwright.ui.session.ShownTable;
 import fuelwright.ui.session.Stage;
 import fuelwright.ui.session.StageState;
 import java.util.Arrays;
@@ -31,14 +32,14 @@ class TablesModelTest {
     @Test
     void nothingIsShownWhereThereIsNoTable() {
         assertNull(model.mapProperty().get());
-        model.shownProperty().set(TablesModel.Shown.FIRST_RIDE);
+        model.shownProperty().set(ShownTable.FIRST_RIDE);
         assertNull(model.mapProperty().get());
     }
 
     @Test
     void aTargetIsShownInTheChosenNotation() {
         session.openSample();
-        model.shownProperty().set(TablesModel.Shown.TARGET);
+        model.shownProperty().set(ShownTable.TARGET);
         model.cellProperty().set(0);
         assertEquals("λ 0.98", model.selected().orElseThrow().figure());
         session.afrProperty().set(true);
@@ -57,7 +58,7 @@ class TablesModelTest {
     @Test
     void theFirstRideTableIsAllHatchedAndFollowsTheMachine() {
         session.openSample();
-        model.shownProperty().set(TablesModel.Shown.FIRST_RIDE);
+        model.shownProperty().set(ShownTable.FIRST_RIDE);
         assertNotNull(model.firstRideProperty().get());
         assertTrue(model.mapProperty().get().cells().stream().allMatch(c -> c.hatched()));
         var before = model.firstRideProperty().get();
@@ -78,7 +79,7 @@ class TablesModelTest {
     @Test
     void theFirstRideTableFollowsTheTarget() {
         session.openSample();
-        model.shownProperty().set(TablesModel.Shown.FIRST_RIDE);
+        model.shownProperty().set(ShownTable.FIRST_RIDE);
         assertEquals(List.of(), model.stops());
         var before = model.firstRideProperty().get();
         target(Quantity.LAMBDA, 1.2);
@@ -89,18 +90,18 @@ class TablesModelTest {
         session.undo();
         assertEquals(List.of(), model.stops());
         // A target typed while another table is looked at.
-        model.shownProperty().set(TablesModel.Shown.TARGET);
+        model.shownProperty().set(ShownTable.TARGET);
         target(Quantity.LAMBDA, 1.2);
         assertNull(model.firstRideProperty().get());
         session.undo();
-        model.shownProperty().set(TablesModel.Shown.FIRST_RIDE);
+        model.shownProperty().set(ShownTable.FIRST_RIDE);
         assertNotNull(model.firstRideProperty().get(), "also where the job is again what it was");
     }
 
     @Test
     void whereRidesAreOpenNothingSaysThatThereIsNone() {
         session.openSample();
-        model.shownProperty().set(TablesModel.Shown.FIRST_RIDE);
+        model.shownProperty().set(ShownTable.FIRST_RIDE);
         var rules = model.firstRideProperty().get().cautions().stream()
                 .map(c -> c.rule())
                 .toList();
@@ -119,8 +120,8 @@ class TablesModelTest {
         TablesModel late = new TablesModel(slow);
         slow.openSample();
         runner.hold();
-        late.shownProperty().set(TablesModel.Shown.FIRST_RIDE);
-        late.shownProperty().set(TablesModel.Shown.TARGET);
+        late.shownProperty().set(ShownTable.FIRST_RIDE);
+        late.shownProperty().set(ShownTable.TARGET);
         slow.edit(job -> job.withTargetTable(job.targetTable()
                 .orElseThrow()
                 .withValues(Arrays.stream(job.targetTable().orElseThrow().toArray())
@@ -128,14 +129,14 @@ class TablesModelTest {
                         .toArray())));
         runner.release();
         assertNull(late.firstRideProperty().get());
-        late.shownProperty().set(TablesModel.Shown.FIRST_RIDE);
+        late.shownProperty().set(ShownTable.FIRST_RIDE);
         assertFalse(late.stops().isEmpty());
     }
 
     @Test
     void theRatioOfAnAfrTargetIsItsOwnAskedForAndGoesWithIt() {
         session.openSample();
-        model.shownProperty().set(TablesModel.Shown.TARGET);
+        model.shownProperty().set(ShownTable.TARGET);
         assertFalse(model.isTargetRatioNeeded());
         target(Quantity.AFR, 14.1);
         assertTrue(model.isTargetRatioNeeded());
@@ -174,7 +175,7 @@ class TablesModelTest {
         session.edit(job -> job.withFuelTable(fuel.withValues(cells)));
         assertEquals(1, model.oddCells().size());
         assertEquals(model.placeOf(slip), model.oddCells().get(0).words());
-        model.shownProperty().set(TablesModel.Shown.TARGET);
+        model.shownProperty().set(ShownTable.TARGET);
         assertEquals(List.of(), model.oddCells());
     }
 
@@ -207,7 +208,7 @@ class TablesModelTest {
         session.edit(job -> job.withFuelTable(table.with(Quantity.INJECTOR_PULSE, table.toArray())));
         assertTrue(model.isDeadTimeUntold(), "nobody has said what the pulses contain");
         assertEquals(0.85, model.injectorDeadTimeMs().orElseThrow());
-        model.shownProperty().set(TablesModel.Shown.FIRST_RIDE);
+        model.shownProperty().set(ShownTable.FIRST_RIDE);
         assertNull(model.firstRideProperty().get());
         assertEquals(List.of(), session.issues(), "a question is no error");
         assertTrue(model.deadTime("0"));
