@@ -225,12 +225,9 @@ final class EntrySheet {
             case VALUE ->
                 "These are the cells of your hardware. It has other breakpoints than the fuel table: the old figures are"
                         + " the fuel table's, read off there.";
-            case PERCENT_CHANGE ->
-                "These are the cells of your hardware: percent on top of the fuel table. The sheet takes it that"
-                        + " every cell held 0 before.";
-            case MULTIPLIER ->
-                "These are the cells of your hardware: what the fuel table is multiplied by. The sheet takes it that"
-                        + " every cell held 1 before.";
+            case PERCENT_CHANGE, MULTIPLIER ->
+                "These are the cells of your hardware. "
+                        + handed.hardware().map(HardwareTable::standsOn).orElse("");
         };
     }
 

@@ -16,6 +16,8 @@ import java.util.Optional;
  * @param load its own breakpoints of load; empty: those of the fuel table
  * @param orientation how it lays out its grid; empty: as the fuel table's file
  * @param decimalComma whether it writes a comma as decimal sign
+ * @param cells what its cells hold now, where that was said and they hold a change or a multiplier: typed figures stand on the table that the
+ *     control unit holds beneath them, never on each other
  */
 public record HardwareProfile(
         String name,
@@ -25,7 +27,8 @@ public record HardwareProfile(
         Optional<Axis> speed,
         Optional<Axis> load,
         Optional<Table.Orientation> orientation,
-        boolean decimalComma) {
+        boolean decimalComma,
+        Optional<Table> cells) {
 
     /** What a cell of the hardware's table means. */
     public enum Holds {
@@ -50,9 +53,28 @@ public record HardwareProfile(
         Objects.requireNonNull(speed, "speed");
         Objects.requireNonNull(load, "load");
         Objects.requireNonNull(orientation, "orientation");
+        Objects.requireNonNull(cells, "cells");
         if (!(least < most)) {
             throw new IllegalArgumentException("least " + least + " must be below most " + most);
         }
+    }
+
+    /** Without a word on what its cells hold now. */
+    public HardwareProfile(
+            String name,
+            Holds holds,
+            double least,
+            double most,
+            Optional<Axis> speed,
+            Optional<Axis> load,
+            Optional<Table.Orientation> orientation,
+            boolean decimalComma) {
+        this(name, holds, least, most, speed, load, orientation, decimalComma, Optional.empty());
+    }
+
+    /** @param now empty where it isn't known */
+    public HardwareProfile withCells(Optional<Table> now) {
+        return new HardwareProfile(name, holds, least, most, speed, load, orientation, decimalComma, now);
     }
 
     /** Whether it takes the table as it is, in every respect. */

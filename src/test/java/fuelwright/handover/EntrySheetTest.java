@@ -10,6 +10,7 @@ import fuelwright.estimate.MadeUpEstimates;
 import fuelwright.estimate.ProposalSettings;
 import fuelwright.estimate.Standing;
 import fuelwright.job.HardwareProfile;
+import fuelwright.job.Job;
 import fuelwright.safety.Caution;
 import fuelwright.safety.UsualCautions;
 import fuelwright.table.Axis;
@@ -253,15 +254,18 @@ class EntrySheetTest {
     private static Handed on(HardwareProfile profile, double step, List<Caution> cautions) {
         Handed made = handed("job", cautions);
         HighLoad rule = HighLoad.of(made.job().machine());
+        Job job = made.job()
+                .withHardware(profile)
+                .withProposal(made.job().proposal().withStep(step));
         return new Handed(
-                made.job().withHardware(profile),
+                job,
                 made.screened(),
                 made.estimate(),
                 made.proposal(),
                 made.validation(),
                 cautions,
                 List.of(),
-                HardwareTable.of(profile, made.proposal(), made.screened(), rule, step, 0));
+                HardwareTable.of(job, made.proposal(), made.screened(), rule));
     }
 
     @Test

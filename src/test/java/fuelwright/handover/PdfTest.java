@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fuelwright.airflow.HighLoad;
 import fuelwright.job.HardwareProfile;
+import fuelwright.job.Job;
 import fuelwright.table.Axis;
 import fuelwright.table.Table;
 import java.io.IOException;
@@ -77,21 +78,18 @@ class PdfTest {
                     Optional.empty(),
                     Optional.of(Table.Orientation.SPEED_DOWN),
                     false);
+            Job job = made.job()
+                    .withHardware(profile)
+                    .withProposal(made.job().proposal().withStep(1));
             Handed handed = new Handed(
-                    made.job().withHardware(profile),
+                    job,
                     made.screened(),
                     made.estimate(),
                     made.proposal(),
                     made.validation(),
                     made.cautions(),
                     List.of(),
-                    HardwareTable.of(
-                            profile,
-                            made.proposal(),
-                            made.screened(),
-                            HighLoad.of(made.job().machine()),
-                            1,
-                            0));
+                    HardwareTable.of(job, made.proposal(), made.screened(), HighLoad.of(job.machine())));
             try (PDDocument document = Loader.loadPDF(Exports.entrySheetPdf(handed))) {
                 int sums = 1;
                 while (!text(document, sums).contains(" whole ") || !hasSums(text(document, sums))) {
