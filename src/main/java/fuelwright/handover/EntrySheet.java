@@ -66,7 +66,7 @@ final class EntrySheet {
         this.sheet = ToType.of(handed.proposal(), handed.hardware(), handed.cautions());
         this.after = sheet.after();
         this.speedDown = after.orientation() == Table.Orientation.SPEED_DOWN;
-        this.comma = handed.job().hardware().decimalComma();
+        this.comma = handed.job().decimalComma();
         this.decimals = sheet.decimals();
     }
 

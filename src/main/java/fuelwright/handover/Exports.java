@@ -63,7 +63,7 @@ public final class Exports {
                                                         .before()
                                                         .cylinder()),
                                         handed.cautions()),
-                                handed.job().hardware().decimalComma()))));
+                                handed.job().decimalComma()))));
         files.put(CORRECTED, table(handed, handed.proposal().corrected()));
         return files;
     }

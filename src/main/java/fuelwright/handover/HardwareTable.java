@@ -75,9 +75,7 @@ public record HardwareTable(
      * @return empty where the profile is the plain one
      */
     public static Optional<HardwareTable> of(Job job, Proposal proposal, List<ScreenedRide> rides, HighLoad rule) {
-        return job.hardware().takesTableAsItIs()
-                ? Optional.empty()
-                : Optional.of(new Maker(job, proposal, rule).make(rides));
+        return job.takesTableAsItIs() ? Optional.empty() : Optional.of(new Maker(job, proposal, rule).make(rides));
     }
 
     /** What its figures stand on, where they are changes or multipliers, in a sentence or two; empty else. */

@@ -11,12 +11,12 @@ import java.util.TreeSet;
  * What the figures of hardware that holds changes or multipliers stand on, in words. What is typed takes the place of what the cells hold:
  * unless that is known, the sheet may be wrong in every cell.
  */
-final class StandsOn {
+public final class StandsOn {
 
     private StandsOn() {}
 
     /** In a sentence or two. */
-    static String words(CellsNow now) {
+    public static String words(CellsNow now) {
         boolean multiplier = isMultiplier(now);
         String what = multiplier
                 ? "what the table in the control unit itself is multiplied by"
@@ -67,7 +67,7 @@ final class StandsOn {
                 Caution.Level.CHECK,
                 title,
                 what,
-                "Read the cells back and say what they hold now: stage 7, Hardware (--cells-now)",
+                "Read the cells back and say what they hold now (--cells-now)",
                 new TreeSet<>(),
                 List.of());
     }

@@ -213,7 +213,8 @@ final class JobJson {
         h.speed().ifPresent(axis -> axis(axis, node.putObject("speed")));
         h.load().ifPresent(axis -> axis(axis, node.putObject("load")));
         h.orientation().ifPresent(o -> node.put("orientation", o.name()));
-        node.put("decimalComma", h.decimalComma());
+        h.comma().ifPresent(comma -> node.put("decimalComma", comma));
+        node.put("told", h.told());
         h.cells().ifPresent(t -> cells(t, node.putObject("cells")));
         return node;
     }
@@ -262,7 +263,7 @@ final class JobJson {
     }
 
     static HardwareProfile hardware(JsonNode node) {
-        return new HardwareProfile(
+        HardwareProfile read = new HardwareProfile(
                 node.path("name").asText(""),
                 HardwareProfile.Holds.valueOf(node.path("holds").asText(HardwareProfile.Holds.VALUE.name())),
                 number(node, "least").orElse(Double.NEGATIVE_INFINITY),
@@ -273,8 +274,20 @@ final class JobJson {
                         ? Optional.of(Table.Orientation.valueOf(
                                 node.get("orientation").asText()))
                         : Optional.empty(),
-                node.path("decimalComma").asBoolean(),
-                cells(node.path("cells")));
+                comma(node),
+                cells(node.path("cells")),
+                node.path("told").asBoolean());
+        // Older files have what was said without that it was.
+        boolean said =
+                !node.has("told") && (!read.takesTableAsItIs() || read.comma().isPresent());
+        return said ? read.asTold() : read;
+    }
+
+    /** A point of older files may be a choice or none: then it is as the logs have it. */
+    private static Optional<Boolean> comma(JsonNode node) {
+        boolean chosen = node.has("decimalComma")
+                && (node.has("told") || node.path("decimalComma").asBoolean());
+        return chosen ? Optional.of(node.path("decimalComma").asBoolean()) : Optional.empty();
     }
 
     private static Optional<Axis> axis(JsonNode node) {

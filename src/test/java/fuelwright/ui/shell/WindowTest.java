@@ -342,7 +342,8 @@ class WindowTest {
     @Test
     void theTableStaysUntilTheStopIsRead(FxRobot robot) {
         robot.clickOn("#rail-7");
-        Node export = robot.lookup(".primary").match(n -> n.isVisible()).query();
+        robot.clickOn("#hardware-done");
+        Node export = robot.lookup("#export-folder").query();
         assertTrue(export.isDisabled());
         CheckBox read = robot.lookup("#stops-read").queryAs(CheckBox.class);
         onWindow(read::fire);
