@@ -34,6 +34,8 @@ final class EntrySheet {
     private static final double AROUND_MM = 46;
 
     private static final double NOTE_MM = 9;
+    private static final double NOTE_LINE_MM = 4.4;
+    private static final double NOTE_LINE_LENGTH = 170;
     private static final double TABLE_HEAD_MM = 11;
     private static final double STOP_EDGES_MM = 8;
     private static final double STOP_LINE_MM = 4.8;
@@ -152,6 +154,7 @@ final class EntrySheet {
         map.put("ownCells", ownCells());
         map.put("bounded", !sheet.bounded().isEmpty());
         map.put("inferred", !sheet.inferred().isEmpty());
+        map.put("signed", sheet.isSigned());
         map.put("file", handed.hardware().isPresent() ? Exports.HARDWARE : Exports.CORRECTED);
         map.put("size", Figures.plain(size, 1));
         map.put("smallSize", Figures.plain(0.62 * size, 1));
@@ -176,8 +179,7 @@ final class EntrySheet {
         int sumLength = text(sum()).length();
         for (int cell = 0; cell < after.cells(); cell++) {
             length = Math.max(length, text(sheet.old(cell)).length());
-            length = Math.max(
-                    length, text(sheet.now(cell)).length() + (sheet.inferred().contains(cell) ? 1 : 0));
+            length = Math.max(length, text(sheet.now(cell)).length());
         }
         double sumsMm = 3 * (sumLength * CHARACTER * SUM_SIZE * PT_MM + CELL_EDGES_MM);
         double cellMm = (PAGE_MM - HEAD_MM - sumsMm) / columns - CELL_EDGES_MM;
@@ -192,8 +194,12 @@ final class EntrySheet {
                 .mapToDouble(c -> STOP_EDGES_MM
                         + STOP_LINE_MM * Math.ceil(StopNotes.text(c).length() / STOP_LINE_LENGTH))
                 .sum();
-        int notes = (ownCells().isEmpty() ? 0 : 1) + (sheet.bounded().isEmpty() ? 0 : 1);
-        return PAGE_HIGH_MM - AROUND_MM - stopsMm - notes * NOTE_MM;
+        double notesMm = sheet.bounded().isEmpty() ? 0 : NOTE_MM;
+        if (!ownCells().isEmpty()) {
+            notesMm += NOTE_MM + NOTE_LINE_MM * Math.floor(ownCells().length() / NOTE_LINE_LENGTH);
+        }
+        double keyMm = sheet.inferred().isEmpty() ? 0 : NOTE_LINE_MM;
+        return PAGE_HIGH_MM - AROUND_MM - stopsMm - notesMm - keyMm;
     }
 
     /** The row that begins the last page, so that it isn't left alone with the sums; −1 where pages break as they come. */
@@ -237,7 +243,8 @@ final class EntrySheet {
 
     private String text(BigDecimal sum) {
         BigDecimal figure = sum.setScale(decimals, RoundingMode.UNNECESSARY);
-        return text((figure.signum() < 0 ? "−" : "") + figure.abs().toPlainString());
+        String sign = figure.signum() < 0 ? "−" : figure.signum() > 0 && sheet.isSigned() ? "+" : "";
+        return text(sign + figure.abs().toPlainString());
     }
 
     private String text(String figure) {

@@ -25,6 +25,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Test;
 import org.w3c.dom.Document;
@@ -233,7 +234,7 @@ class EntrySheetTest {
             for (int speed = 0; speed < OWN_SPEED.size(); speed++) {
                 assertEquals(
                         sheet.inferred().contains(sheet.after().cell(load, speed)),
-                        cells(rows.get(load)).get(speed).getTextContent().contains("~"));
+                        isInferred(cells(rows.get(load)).get(speed)));
             }
         }
     }
@@ -321,7 +322,32 @@ class EntrySheetTest {
     private static BigDecimal typed(Element cell) {
         NodeList parts = cell.getElementsByTagName("div");
         String text = parts.getLength() == 2 ? parts.item(1).getTextContent() : cell.getTextContent();
-        return new BigDecimal(text.strip().replace("~", "").replace('−', '-'));
+        return new BigDecimal(text.strip().replace('−', '-'));
+    }
+
+    private static boolean isInferred(Element cell) {
+        NodeList spans = cell.getElementsByTagName("span");
+        return IntStream.range(0, spans.getLength())
+                .anyMatch(i -> ((Element) spans.item(i)).getAttribute("class").equals("inferred"));
+    }
+
+    @Test
+    void aChangeHasItsSignAndAnInferredFigureNothingThatReadsAsOne() throws Exception {
+        Handed handed = on(profile(HardwareProfile.Holds.PERCENT_CHANGE, Optional.of(OWN_SPEED), false), 1, List.of());
+        int plus = 0;
+        int inferred = 0;
+        for (Element row : rows(handed)) {
+            for (Element cell : cells(row).subList(0, OWN_SPEED.size())) {
+                NodeList parts = cell.getElementsByTagName("div");
+                String now = (parts.getLength() == 2 ? parts.item(1).getTextContent() : cell.getTextContent()).strip();
+                assertTrue(now.matches("[+−][0-9.]+|0(\\.0+)?"), now);
+                plus += now.startsWith("+") ? 1 : 0;
+                inferred += isInferred(cell) ? 1 : 0;
+            }
+        }
+        assertTrue(plus > 0 && inferred > 0, plus + " more, " + inferred + " inferred");
+        assertTrue(text(handed).contains("Dots below"));
+        assertFalse(text(handed("job", List.of())).contains("More is +"), "the fuel itself has no sign");
     }
 
     private static List<Element> rows(Handed handed) throws Exception {

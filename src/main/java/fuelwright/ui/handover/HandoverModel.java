@@ -7,7 +7,6 @@ import fuelwright.ui.plot.GridShape;
 import fuelwright.ui.plot.HeatMap;
 import fuelwright.ui.session.Session;
 import fuelwright.ui.session.TableWords;
-import fuelwright.ui.theme.Figures;
 import fuelwright.ui.theme.Words;
 import fuelwright.work.Analysis;
 import fuelwright.work.HandOver;
@@ -205,7 +204,7 @@ public final class HandoverModel {
         Table table = typed.after();
         String unit =
                 table.quantity().unit().equals("1") ? "" : table.quantity().unit();
-        String before = Figures.plain(typed.before().at(at), typed.decimals());
+        String before = TypingMap.figure(typed, typed.before().at(at));
         return Optional.of(new Typed(
                 TableWords.cell(table, at),
                 unit.isEmpty() ? before : before + " " + unit,
