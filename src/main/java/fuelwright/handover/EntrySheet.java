@@ -43,7 +43,7 @@ final class EntrySheet {
     /** A row's height by the size of its figures, pt, and what its edges add, pt. */
     private static final double ROW_BY_SIZE = 2.05;
 
-    private static final double ROW_EDGES_PT = 2.4;
+    private static final double ROW_EDGES_PT = 5.1;
     /** Rows may be so much lower where then all fit on one page. */
     private static final double MOST_SHRUNK = 0.9;
     /** Rows that go over to the last page together, with the sums. */
@@ -202,7 +202,10 @@ final class EntrySheet {
         return PAGE_HIGH_MM - AROUND_MM - stopsMm - notesMm - keyMm;
     }
 
-    /** The row that begins the last page, so that it isn't left alone with the sums; −1 where pages break as they come. */
+    /**
+     * The row that begins the last page, so that it isn't left alone with the sums; −1 where all stand on one. What fits is reckoned rather too
+     * low than too high: a break that comes of itself before this one would leave a row alone.
+     */
     private int newPage(int rows, double size) {
         double rowMm = (ROW_BY_SIZE * size + ROW_EDGES_PT) * PT_MM;
         int left = rows - (int) (forRowsMm() / rowMm + 1e-6);
@@ -210,7 +213,7 @@ final class EntrySheet {
         while (left > onOthers) {
             left -= onOthers;
         }
-        return left > 0 && left < LEAST_TOGETHER ? Math.max(0, rows - LEAST_TOGETHER) : -1;
+        return left > 0 ? Math.max(0, rows - Math.max(left, LEAST_TOGETHER)) : -1;
     }
 
     private BigDecimal sum() {
