@@ -15,6 +15,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -335,6 +336,15 @@ class CommandsTest {
         }
         int small = before.cell(2, 5);
         assertTrue(after.at(small) > 1.1 * before.at(small), "4 % throttle at 3000 rpm");
+        for (int c = 0; c < before.cells(); c++) {
+            assertEquals(10 * after.at(c), Math.rint(10 * after.at(c)), 1e-9, "as many decimals as the table has");
+        }
+        Table change = TableReader.read(out.resolve("change.csv")).value().orElseThrow();
+        List<Table.Note> unknown =
+                change.notes().stream().filter(n -> n.key().equals("unknown")).toList();
+        boolean any = IntStream.range(0, change.cells()).anyMatch(c -> change.at(c) == 0);
+        assertEquals(any ? 1 : 0, unknown.size());
+        assertTrue(any && unknown.get(0).value().contains("nothing is known"), "the closed throttle is left alone");
     }
 
     @Test
