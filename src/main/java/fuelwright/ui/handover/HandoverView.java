@@ -46,9 +46,7 @@ public final class HandoverView implements StagePane {
         words.put(HandoverModel.Step.WRITE, aboutWriting());
         words.put(HandoverModel.Step.CHECK, new VBox(16, check.found(), aboutChecking()));
         StackPane page = new StackPane(pages.values().toArray(Node[]::new));
-        ScrollPane seen = Parts.scroll(page);
-        seen.setFitToHeight(true);
-        seen.setFocusTraversable(false);
+        ScrollPane seen = Parts.work(page);
         VBox.setVgrow(seen, Priority.ALWAYS);
         TypingGrid.standIn(write.grid(), seen);
         TypingGrid.standIn(check.grid(), seen);
