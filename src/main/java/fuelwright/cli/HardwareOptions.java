@@ -2,9 +2,11 @@ package fuelwright.cli;
 
 import fuelwright.issue.Issue;
 import fuelwright.issue.Loaded;
+import fuelwright.job.CellsNow;
 import fuelwright.job.HardwareProfile;
 import fuelwright.job.Job;
 import fuelwright.table.Table;
+import fuelwright.work.CheckEntry;
 import fuelwright.work.OpenTable;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -14,6 +16,8 @@ import picocli.CommandLine.Option;
 
 /** What the tuning hardware takes, where it isn't the fuel table as it is. */
 final class HardwareOptions {
+
+    private static final String NONE = "none";
 
     @Option(
             names = "--holds",
@@ -39,8 +43,37 @@ final class HardwareOptions {
             description = "how the hardware lays out its grid: speed-down or speed-across (as the fuel table's file)")
     private String orientation;
 
-    @Option(names = "--decimal-comma", description = "hardware.csv with decimal commas and semicolons")
+    @Option(
+            names = "--decimal-comma",
+            description = "hardware.csv with decimal commas and semicolons; without it as the logs have them")
     private boolean decimalComma;
+
+    @Option(
+            names = "--cells-now",
+            paramLabel = "F",
+            description =
+                    "what cells that hold a change or multiplier hold now: a table file, its cells alone, or none where they change nothing yet")
+    private String cellsNow;
+
+    /** The job with what was told of what the hardware's cells hold now. */
+    Loaded<Job> cellsOn(Loaded<Job> job) {
+        if (cellsNow == null || job.value().isEmpty()) {
+            return job;
+        }
+        HardwareProfile profile = job.value().get().hardware();
+        Optional<Table> fuel = job.value().get().fuelTable();
+        if (profile.holds() == HardwareProfile.Holds.VALUE || fuel.isEmpty()) {
+            throw CommandFailed.usage("--cells-now is for hardware that holds a change or a multiplier (--holds)");
+        }
+        Table none = CellsNow.none(profile, fuel.get());
+        Loaded<Table> now =
+                cellsNow.equals(NONE) ? Loaded.of(none, List.of()) : CheckEntry.cellsNow(Path.of(cellsNow), none);
+        List<Issue> issues = new ArrayList<>(job.issues());
+        issues.addAll(now.issues());
+        return now.value()
+                .map(cells -> Loaded.of(job.value().get().withHardware(profile.withCells(Optional.of(cells))), issues))
+                .orElseGet(() -> Loaded.refused(issues));
+    }
 
     /** The job with what was told of the hardware; refused where the breakpoints can't be used for it. */
     Loaded<Job> on(Loaded<Job> job) {
@@ -66,8 +99,17 @@ final class HardwareOptions {
             return Loaded.refused(issues);
         }
         HardwareProfile profile = new HardwareProfile(
-                "", held, bounds[0], bounds[1], own.map(Table::speed), own.map(Table::load), way, decimalComma);
-        return Loaded.of(job.value().get().withHardware(profile), issues);
+                "",
+                held,
+                bounds[0],
+                bounds[1],
+                own.map(Table::speed),
+                own.map(Table::load),
+                way,
+                decimalComma ? Optional.of(true) : Optional.empty(),
+                Optional.empty(),
+                true);
+        return cellsOn(Loaded.of(job.value().get().withHardware(profile), issues));
     }
 
     private HardwareProfile.Holds holds() {

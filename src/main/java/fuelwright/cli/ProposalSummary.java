@@ -95,7 +95,12 @@ final class ProposalSummary {
         for (int ride = 0; ride < analysis.screened().size(); ride++) {
             lines.add(expected(analysis.screened().get(ride).ride().name(), expected.get(ride)));
         }
-        analysis.hardware().ifPresent(h -> lines.add("Hardware's table: " + h.sentence()));
+        analysis.hardware().ifPresent(h -> {
+            lines.add("Hardware's table: " + h.sentence());
+            if (!h.standsOn().isEmpty()) {
+                lines.add(h.standsOn());
+            }
+        });
         analysis.rideToRide()
                 .ifPresent(r ->
                         lines.add("Ride to ride: " + r.words(!analysis.stops().isEmpty())));
@@ -243,6 +248,9 @@ final class ProposalSummary {
             hardware.put("quantity", h.table().quantity().words());
             hardware.put("engineSpeeds", h.table().speed().size());
             hardware.put("loads", h.table().load().size());
+            if (!h.standsOn().isEmpty()) {
+                hardware.put("standsOn", h.standsOn());
+            }
             hardware.put("readings", h.readings());
             hardware.put("addedRmsPercent", rounded(h.addedRmsPercent()));
             hardware.put("addedWorstPercent", rounded(h.addedWorstPercent()));

@@ -176,7 +176,7 @@ final class ProposeCommand implements Callable<Integer> {
         if (job != null) {
             refuseBesideJob();
             Loaded<Job> opened = OpenJob.open(job, log -> Optional.empty(), Progress.NONE, Cancellation.NEVER);
-            return propose(spec, "propose", ready(opened), onlyRicher, output, pdf, json);
+            return propose(spec, "propose", hardware.cellsOn(ready(opened)), onlyRicher, output, pdf, json);
         }
         needFiles();
         refuseToPrecede("--ride-table");
@@ -245,7 +245,7 @@ final class ProposeCommand implements Callable<Integer> {
     }
 
     private static final Set<String> BESIDE_JOB =
-            Set.of("--job", "--out", "--replace", "--pdf", "--only-richer", "--json");
+            Set.of("--job", "--cells-now", "--out", "--replace", "--pdf", "--only-richer", "--json");
 
     private void needFiles() {
         List<String> missing = new ArrayList<>();

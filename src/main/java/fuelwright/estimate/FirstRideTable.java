@@ -37,7 +37,7 @@ public final class FirstRideTable {
 
     /**
      * @param before a fuel table indexed by throttle, each cell of which delivers fuel
-     * @param settings dead time, z and step; its caps don't apply
+     * @param settings dead time, z and step, without one that of the table's own figures; its caps don't apply
      * @throws IllegalArgumentException if the table isn't one of those
      */
     public static FirstRideTable of(Table before, BoreForecast forecast, HighLoad highLoad, ProposalSettings settings) {
@@ -47,7 +47,7 @@ public final class FirstRideTable {
                     "before " + before + " by " + before.load().kind() + " must be a fuel table indexed by throttle");
         }
         double dead = settings.deadTimeMs();
-        double step = settings.step() > 0 ? settings.step() : before.writtenStep();
+        double step = settings.step() > 0 ? settings.step() : before.ownStep();
         double[] values = new double[before.cells()];
         double[] logs = new double[values.length];
         double[] uncertainties = new double[values.length];

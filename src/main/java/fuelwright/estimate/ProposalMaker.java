@@ -15,7 +15,7 @@ import java.util.Optional;
  * readings that ask for more than its neighbours; a cell at high load is leaned only where it was measured and surely rich, and no further
  * than the plain mean of its readings; elsewhere a cell that wasn't measured is leaned only by what is beyond doubt; caps for
  * one pass; no pulse is shortened while nobody has said what dead time it contains; decisions by hand; rounding up at high load, to nearest
- * elsewhere; where no cell is to be leaned, the old figure, rounded up. Every step is kept for the explanation.
+ * elsewhere; where there is no step, a cell that is to stay keeps its figure; where no cell is to be leaned, the old figure, rounded up. Every step is kept for the explanation.
  */
 public final class ProposalMaker {
 
@@ -82,7 +82,11 @@ public final class ProposalMaker {
             factor = quantity.factor(before, after, settings.deadTimeMs());
             steps.add(new Step(decision.get().kind() == Decision.Kind.HELD ? Kind.HELD : Kind.SET, factor));
         } else {
-            after = rounded(before, after, high || estimate.standing(cell) != Standing.MEASURED);
+            // No change is no change: a file's last digit, which is no step of the hardware, mustn't be rounded up
+            // round by round.
+            if (factor != 1 || settings.step() > 0) {
+                after = rounded(before, after, high || estimate.standing(cell) != Standing.MEASURED);
+            }
             factor = quantity.factor(before, after, settings.deadTimeMs());
             if (settings.step() > 0) {
                 steps.add(new Step(Kind.ROUNDED, factor));

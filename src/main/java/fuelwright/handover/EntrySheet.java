@@ -34,6 +34,8 @@ final class EntrySheet {
     private static final double AROUND_MM = 46;
 
     private static final double NOTE_MM = 9;
+    private static final double NOTE_LINE_MM = 4.4;
+    private static final double NOTE_LINE_LENGTH = 170;
     private static final double TABLE_HEAD_MM = 11;
     private static final double STOP_EDGES_MM = 8;
     private static final double STOP_LINE_MM = 4.8;
@@ -41,7 +43,7 @@ final class EntrySheet {
     /** A row's height by the size of its figures, pt, and what its edges add, pt. */
     private static final double ROW_BY_SIZE = 2.05;
 
-    private static final double ROW_EDGES_PT = 2.4;
+    private static final double ROW_EDGES_PT = 5.1;
     /** Rows may be so much lower where then all fit on one page. */
     private static final double MOST_SHRUNK = 0.9;
     /** Rows that go over to the last page together, with the sums. */
@@ -66,7 +68,7 @@ final class EntrySheet {
         this.sheet = ToType.of(handed.proposal(), handed.hardware(), handed.cautions());
         this.after = sheet.after();
         this.speedDown = after.orientation() == Table.Orientation.SPEED_DOWN;
-        this.comma = handed.job().hardware().decimalComma();
+        this.comma = handed.job().decimalComma();
         this.decimals = sheet.decimals();
     }
 
@@ -152,6 +154,7 @@ final class EntrySheet {
         map.put("ownCells", ownCells());
         map.put("bounded", !sheet.bounded().isEmpty());
         map.put("inferred", !sheet.inferred().isEmpty());
+        map.put("signed", sheet.isSigned());
         map.put("file", handed.hardware().isPresent() ? Exports.HARDWARE : Exports.CORRECTED);
         map.put("size", Figures.plain(size, 1));
         map.put("smallSize", Figures.plain(0.62 * size, 1));
@@ -176,8 +179,7 @@ final class EntrySheet {
         int sumLength = text(sum()).length();
         for (int cell = 0; cell < after.cells(); cell++) {
             length = Math.max(length, text(sheet.old(cell)).length());
-            length = Math.max(
-                    length, text(sheet.now(cell)).length() + (sheet.inferred().contains(cell) ? 1 : 0));
+            length = Math.max(length, text(sheet.now(cell)).length());
         }
         double sumsMm = 3 * (sumLength * CHARACTER * SUM_SIZE * PT_MM + CELL_EDGES_MM);
         double cellMm = (PAGE_MM - HEAD_MM - sumsMm) / columns - CELL_EDGES_MM;
@@ -192,11 +194,18 @@ final class EntrySheet {
                 .mapToDouble(c -> STOP_EDGES_MM
                         + STOP_LINE_MM * Math.ceil(StopNotes.text(c).length() / STOP_LINE_LENGTH))
                 .sum();
-        int notes = (ownCells().isEmpty() ? 0 : 1) + (sheet.bounded().isEmpty() ? 0 : 1);
-        return PAGE_HIGH_MM - AROUND_MM - stopsMm - notes * NOTE_MM;
+        double notesMm = sheet.bounded().isEmpty() ? 0 : NOTE_MM;
+        if (!ownCells().isEmpty()) {
+            notesMm += NOTE_MM + NOTE_LINE_MM * Math.floor(ownCells().length() / NOTE_LINE_LENGTH);
+        }
+        double keyMm = sheet.inferred().isEmpty() ? 0 : NOTE_LINE_MM;
+        return PAGE_HIGH_MM - AROUND_MM - stopsMm - notesMm - keyMm;
     }
 
-    /** The row that begins the last page, so that it isn't left alone with the sums; −1 where pages break as they come. */
+    /**
+     * The row that begins the last page, so that it isn't left alone with the sums; −1 where all stand on one. What fits is reckoned rather too
+     * low than too high: a break that comes of itself before this one would leave a row alone.
+     */
     private int newPage(int rows, double size) {
         double rowMm = (ROW_BY_SIZE * size + ROW_EDGES_PT) * PT_MM;
         int left = rows - (int) (forRowsMm() / rowMm + 1e-6);
@@ -204,7 +213,7 @@ final class EntrySheet {
         while (left > onOthers) {
             left -= onOthers;
         }
-        return left > 0 && left < LEAST_TOGETHER ? Math.max(0, rows - LEAST_TOGETHER) : -1;
+        return left > 0 ? Math.max(0, rows - Math.max(left, LEAST_TOGETHER)) : -1;
     }
 
     private BigDecimal sum() {
@@ -225,12 +234,9 @@ final class EntrySheet {
             case VALUE ->
                 "These are the cells of your hardware. It has other breakpoints than the fuel table: the old figures are"
                         + " the fuel table's, read off there.";
-            case PERCENT_CHANGE ->
-                "These are the cells of your hardware: percent on top of the fuel table. The sheet takes it that"
-                        + " every cell held 0 before.";
-            case MULTIPLIER ->
-                "These are the cells of your hardware: what the fuel table is multiplied by. The sheet takes it that"
-                        + " every cell held 1 before.";
+            case PERCENT_CHANGE, MULTIPLIER ->
+                "These are the cells of your hardware. "
+                        + handed.hardware().map(HardwareTable::standsOn).orElse("");
         };
     }
 
@@ -240,7 +246,8 @@ final class EntrySheet {
 
     private String text(BigDecimal sum) {
         BigDecimal figure = sum.setScale(decimals, RoundingMode.UNNECESSARY);
-        return text((figure.signum() < 0 ? "−" : "") + figure.abs().toPlainString());
+        String sign = figure.signum() < 0 ? "−" : figure.signum() > 0 && sheet.isSigned() ? "+" : "";
+        return text(sign + figure.abs().toPlainString());
     }
 
     private String text(String figure) {

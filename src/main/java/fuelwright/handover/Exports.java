@@ -63,7 +63,7 @@ public final class Exports {
                                                         .before()
                                                         .cylinder()),
                                         handed.cautions()),
-                                handed.job().hardware().decimalComma()))));
+                                handed.job().decimalComma()))));
         files.put(CORRECTED, table(handed, handed.proposal().corrected()));
         return files;
     }
@@ -89,8 +89,9 @@ public final class Exports {
 
     /** Of the fuel; where dead time in the pulses makes the figures change by less, that is said. */
     private static Table change(Handed handed) {
-        Table change =
-                of(handed, Quantity.CHANGE, c -> handed.proposal().cell(c).changePercent());
+        Table change = Unknown.noted(
+                of(handed, Quantity.CHANGE, c -> handed.proposal().cell(c).changePercent()),
+                c -> CellLook.unknown(handed.proposal().cell(c)));
         double deadMs = handed.proposal().settings().deadTimeMs();
         if (handed.proposal().before().quantity() != Quantity.INJECTOR_PULSE || !(deadMs > 0)) {
             return change;

@@ -27,7 +27,7 @@ public final class ForecastFiles {
         Map<String, byte[]> files = new LinkedHashMap<>();
         List<Table.Note> stops = stops(after, cautions);
         files.put(Exports.UNCERTAINTY, bytes(rounded(uncertainty), remark, stops));
-        files.put(Exports.CHANGE, bytes(rounded(change), remark, stops));
+        files.put(Exports.CHANGE, bytes(marked(change), remark, stops));
         files.put(FIRST_RIDE, bytes(after, remark, stops));
         return files;
     }
@@ -53,6 +53,11 @@ public final class ForecastFiles {
         notes.add(new Table.Note(KEY, remark));
         notes.addAll(stops);
         return TableWriter.write(table.withNotes(notes)).getBytes(StandardCharsets.UTF_8);
+    }
+
+    /** A forecast that asks for nothing has measured nothing: such a cell is left alone because nothing is known. */
+    private static Table marked(Table change) {
+        return Unknown.noted(rounded(change), c -> Math.abs(change.at(c)) < CellLook.NO_CHANGE_PERCENT);
     }
 
     private static Table rounded(Table table) {

@@ -2,14 +2,18 @@ package fuelwright.handover;
 
 import fuelwright.airflow.HighLoad;
 import fuelwright.estimate.Proposal;
+import fuelwright.job.CellsNow;
 import fuelwright.job.HardwareProfile;
+import fuelwright.job.Job;
 import fuelwright.safety.Caution;
 import fuelwright.screen.ScreenedRide;
 import fuelwright.table.Axis;
+import fuelwright.table.Bilinear;
 import fuelwright.table.Quantity;
 import fuelwright.table.Table;
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
@@ -23,14 +27,15 @@ import java.util.TreeSet;
  * error is that of the delivered fuel against the corrected table, both interpolated as a control unit does.
  *
  * @param table what goes into the hardware, in its orientation
- * @param before what its cells held before, as far as that is known: nothing added where it holds a change or a multiplier, the fuel table read
- *     off at its breakpoints where it holds the fuel
+ * @param before what its cells hold now, as far as that is known: where it holds a change or a multiplier what {@link CellsNow} says, where it
+ *     holds the fuel the fuel table read off at its breakpoints
  * @param readings how many readings the error is measured on
  * @param addedRmsPercent root mean square of the error over the readings, %; NaN without readings
  * @param addedWorstPercent greatest error at a reading, %, either way; NaN without readings
  * @param leanAtHighLoadPercent how much leaner than corrected it is at worst at high load, %; 0 where it is nowhere leaner
  * @param bounded the cells that the range holds back, and how
- * @param cautions about range and breakpoints; may be empty
+ * @param cautions about range, breakpoints and what isn't known of its cells; may be empty
+ * @param now where it holds a change or a multiplier, what its cells hold now and what they stand on
  */
 public record HardwareTable(
         Table table,
@@ -40,7 +45,8 @@ public record HardwareTable(
         double addedWorstPercent,
         double leanAtHighLoadPercent,
         Map<Integer, Bound> bounded,
-        List<Caution> cautions) {
+        List<Caution> cautions,
+        Optional<CellsNow> now) {
 
     /** What the hardware's range did to a cell. */
     public enum Bound {
@@ -54,6 +60,8 @@ public record HardwareTable(
 
     /** Lean by more than this at high load is more than rounding noise, %. */
     private static final double LEAN_PERCENT = 0.05;
+    /** A cell that wants less than this of another figure, %, is left as it is. */
+    private static final double NO_CHANGE_PERCENT = 0.05;
     /** Added error from which on it is cautioned about, %: what a wideband can tell apart anyway (common practice, no source). */
     private static final double COARSE_RMS_PERCENT = 1;
 
@@ -63,20 +71,16 @@ public record HardwareTable(
     }
 
     /**
-     * @param step the hardware's smallest step, in its own unit; 0: as fine as a file shows it
-     * @param deadTimeMs injector dead time contained in pulses, ms
+     * @param job with hardware, its step in its own unit, and the fuel table that the proposal is for
      * @return empty where the profile is the plain one
      */
-    public static Optional<HardwareTable> of(
-            HardwareProfile profile,
-            Proposal proposal,
-            List<ScreenedRide> rides,
-            HighLoad rule,
-            double step,
-            double deadTimeMs) {
-        return profile.takesTableAsItIs()
-                ? Optional.empty()
-                : Optional.of(new Maker(profile, proposal, rule, step, deadTimeMs).make(rides));
+    public static Optional<HardwareTable> of(Job job, Proposal proposal, List<ScreenedRide> rides, HighLoad rule) {
+        return job.takesTableAsItIs() ? Optional.empty() : Optional.of(new Maker(job, proposal, rule).make(rides));
+    }
+
+    /** What its figures stand on, where they are changes or multipliers, in a sentence or two; empty else. */
+    public String standsOn() {
+        return now.map(StandsOn::words).orElse("");
     }
 
     /** The added error in a sentence. */
@@ -98,6 +102,7 @@ public record HardwareTable(
 
     private static final class Maker {
         private final HardwareProfile profile;
+        private final Optional<CellsNow> now;
         private final Proposal proposal;
         private final HighLoad rule;
         private final Quantity quantity;
@@ -114,8 +119,9 @@ public record HardwareTable(
         private String worst = "";
         private double worstPercent;
 
-        Maker(HardwareProfile profile, Proposal proposal, HighLoad rule, double step, double deadTimeMs) {
-            this.profile = profile;
+        Maker(Job job, Proposal proposal, HighLoad rule) {
+            this.profile = job.hardware();
+            this.now = CellsNow.of(job.withFuelTable(proposal.before()));
             this.proposal = proposal;
             this.rule = rule;
             Table before = proposal.before();
@@ -124,8 +130,9 @@ public record HardwareTable(
                 case PERCENT_CHANGE -> Quantity.CHANGE;
                 case MULTIPLIER -> Quantity.MULTIPLIER;
             };
-            this.step = step > 0 ? step : quantity.finestStep();
-            this.deadTimeMs = deadTimeMs;
+            double told = job.proposal().step();
+            this.step = told > 0 ? told : quantity.finestStep();
+            this.deadTimeMs = job.proposal().deadTimeMs();
             this.asItIs = profile.keepsCells();
             this.speed = profile.speed().orElse(before.speed());
             this.load = profile.load().orElse(before.load());
@@ -136,9 +143,7 @@ public record HardwareTable(
 
         private Resample resample(HighLoad heldUp) {
             return new Resample(
-                    profile.holds() == HardwareProfile.Holds.VALUE
-                            ? null
-                            : proposal.before().delivered(deadTimeMs),
+                    now.map(CellsNow::beneath).orElse(null),
                     proposal.corrected().delivered(deadTimeMs),
                     speed,
                     load,
@@ -151,10 +156,11 @@ public record HardwareTable(
                     && load.equals(proposal.before().load());
             double[] figures = sameAxes ? resample.plain() : holding.fit(ridden);
             double[] cells = new double[figures.length];
+            boolean[] stays = stays();
             for (int k = 0; k < cells.length; k++) {
                 double exact = asItIs ? proposal.corrected().at(k) : cell(figures[k]);
                 double whole = asItIs ? exact : rounded(exact, k);
-                cells[k] = withinRange(whole, k);
+                cells[k] = stays[k] ? now.orElseThrow().figures().at(k) : withinRange(whole, k);
                 figures[k] = figure(cells[k]);
             }
             double sum = 0;
@@ -182,22 +188,60 @@ public record HardwareTable(
                     n == 0 ? Double.NaN : 100 * most,
                     lean < 1e-7 ? 0 : 100 * lean,
                     bounded,
-                    cautions(rmsPercent, 100 * lean));
+                    cautions(rmsPercent, 100 * lean),
+                    now);
         }
 
-        /** What the cells held before. */
+        /** Cells that hold a change or a multiplier and keep it, because no cell of the fuel table that goes into them is to change. */
+        private boolean[] stays() {
+            boolean[] stays = new boolean[speed.size() * load.size()];
+            if (now.isEmpty()) {
+                return stays;
+            }
+            Arrays.fill(stays, true);
+            Table fuel = proposal.before();
+            int[] near = new int[4];
+            double[] weights = new double[4];
+            for (int cell = 0; cell < fuel.cells(); cell++) {
+                if (changes(cell)) {
+                    Bilinear.locate(speed, load, fuel.speedAt(cell), fuel.loadAt(cell), near, weights);
+                    for (int k = 0; k < near.length; k++) {
+                        stays[near[k]] &= !(weights[k] > 0);
+                    }
+                }
+            }
+            for (int k = 0; k < stays.length; k++) {
+                Bilinear.locate(
+                        fuel.speed(),
+                        fuel.load(),
+                        speed.at(k % speed.size()),
+                        load.at(k / speed.size()),
+                        near,
+                        weights);
+                for (int c = 0; c < near.length; c++) {
+                    stays[k] &= !(weights[c] > 0 && changes(near[c]));
+                }
+            }
+            return stays;
+        }
+
+        private boolean changes(int cell) {
+            return Math.abs(proposal.cell(cell).changePercent()) >= NO_CHANGE_PERCENT;
+        }
+
+        /** What the cells hold now. */
         private double[] held() {
+            if (now.isPresent()) {
+                return now.get().figures().toArray();
+            }
             Table before = proposal.before();
             Table fuel = before.delivered(deadTimeMs);
             double[] held = new double[speed.size() * load.size()];
             for (int k = 0; k < held.length; k++) {
-                held[k] = profile.holds() != HardwareProfile.Holds.VALUE
-                        ? cell(1)
-                        : asItIs
-                                ? before.at(k)
-                                : times(Math.rint(
-                                        cell(fuel.value(speed.at(k % speed.size()), load.at(k / speed.size())))
-                                                / step));
+                held[k] = asItIs
+                        ? before.at(k)
+                        : times(Math.rint(
+                                cell(fuel.value(speed.at(k % speed.size()), load.at(k / speed.size()))) / step));
             }
             return held;
         }
@@ -256,6 +300,7 @@ public record HardwareTable(
 
         private List<Caution> cautions(double rmsPercent, double leanPercent) {
             List<Caution> out = new ArrayList<>();
+            now.flatMap(StandsOn::untold).ifPresent(out::add);
             int loweredHigh = count(Bound.CUT_AT_HIGH_LOAD);
             int lowered = loweredHigh + count(Bound.CUT);
             int lifted = count(Bound.LIFTED);

@@ -4,6 +4,7 @@ import fuelwright.estimate.Proposal;
 import fuelwright.estimate.Standing;
 import fuelwright.safety.Caution;
 import fuelwright.table.Bilinear;
+import fuelwright.table.Quantity;
 import fuelwright.table.Table;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -116,6 +117,11 @@ public record ToType(
     public String boundWord(int cell) {
         HardwareTable.Bound bound = bounded.get(cell);
         return bound == null ? "" : bound == HardwareTable.Bound.LIFTED ? "lifted" : "cut";
+    }
+
+    /** Whether the figures are changes, of which it must be seen that they are more or less: they have a sign always. */
+    public boolean isSigned() {
+        return after.quantity() == Quantity.CHANGE || after.quantity() == Quantity.FUEL_TRIM;
     }
 
     /** Whether the figure has to be typed. */

@@ -15,7 +15,10 @@ import java.util.Optional;
  * @param speed its own breakpoints of engine speed; empty: those of the fuel table
  * @param load its own breakpoints of load; empty: those of the fuel table
  * @param orientation how it lays out its grid; empty: as the fuel table's file
- * @param decimalComma whether it writes a comma as decimal sign
+ * @param comma whether it writes a comma as decimal sign, where that was chosen
+ * @param cells what its cells hold now, where that was said and they hold a change or a multiplier: typed figures stand on the table that the
+ *     control unit holds beneath them, never on each other
+ * @param told whether anybody said what it takes, be it that it takes the table as it is
  */
 public record HardwareProfile(
         String name,
@@ -25,7 +28,9 @@ public record HardwareProfile(
         Optional<Axis> speed,
         Optional<Axis> load,
         Optional<Table.Orientation> orientation,
-        boolean decimalComma) {
+        Optional<Boolean> comma,
+        Optional<Table> cells,
+        boolean told) {
 
     /** What a cell of the hardware's table means. */
     public enum Holds {
@@ -50,18 +55,39 @@ public record HardwareProfile(
         Objects.requireNonNull(speed, "speed");
         Objects.requireNonNull(load, "load");
         Objects.requireNonNull(orientation, "orientation");
+        Objects.requireNonNull(comma, "comma");
+        Objects.requireNonNull(cells, "cells");
         if (!(least < most)) {
             throw new IllegalArgumentException("least " + least + " must be below most " + most);
         }
     }
 
-    /** Whether it takes the table as it is, in every respect. */
-    public boolean takesTableAsItIs() {
-        return keepsCells()
-                && Double.isInfinite(least)
-                && Double.isInfinite(most)
-                && orientation.isEmpty()
-                && !decimalComma;
+    /** Told, without a word on what its cells hold now. */
+    public HardwareProfile(
+            String name,
+            Holds holds,
+            double least,
+            double most,
+            Optional<Axis> speed,
+            Optional<Axis> load,
+            Optional<Table.Orientation> orientation,
+            boolean decimalComma) {
+        this(name, holds, least, most, speed, load, orientation, Optional.of(decimalComma), Optional.empty(), true);
+    }
+
+    /** @param now empty where it isn't known */
+    public HardwareProfile withCells(Optional<Table> now) {
+        return new HardwareProfile(name, holds, least, most, speed, load, orientation, comma, now, told);
+    }
+
+    /** Somebody said that this is what it takes. */
+    public HardwareProfile asTold() {
+        return new HardwareProfile(name, holds, least, most, speed, load, orientation, comma, cells, true);
+    }
+
+    /** Whether it takes the table as it is, in every respect but the decimal sign. */
+    boolean takesTableAsItIs() {
+        return keepsCells() && Double.isInfinite(least) && Double.isInfinite(most) && orientation.isEmpty();
     }
 
     /** Whether its cells are those of the fuel table: same meaning, same breakpoints. Else steps are those of its own cells. */
@@ -76,6 +102,8 @@ public record HardwareProfile(
                 Holds.VALUE,
                 Double.NEGATIVE_INFINITY,
                 Double.POSITIVE_INFINITY,
+                Optional.empty(),
+                Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),

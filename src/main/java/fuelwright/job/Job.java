@@ -214,6 +214,26 @@ public record Job(
         return target.with(Quantity.LAMBDA, cells);
     }
 
+    /** Whether what is written for the hardware has decimal commas: as chosen, else as the user's own logs have them. */
+    public boolean decimalComma() {
+        return hardware.comma()
+                .orElseGet(() -> rides.stream()
+                        .anyMatch(r -> r.ride()
+                                .form()
+                                .filter(f -> f.decimalSign() == ',')
+                                .isPresent()));
+    }
+
+    /** Whether the hardware takes the table as it is, in every respect. */
+    public boolean takesTableAsItIs() {
+        return hardware.takesTableAsItIs() && !decimalComma();
+    }
+
+    /** Whether anybody has said what the hardware takes. */
+    public boolean isHardwareTold() {
+        return hardware.told() || proposal.step() > 0;
+    }
+
     /** Whether there is enough for a proposal: both tables and a ride. */
     public boolean isReady() {
         return fuelTable.isPresent() && targetTable.isPresent() && !rides.isEmpty();

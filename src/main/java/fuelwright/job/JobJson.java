@@ -16,6 +16,7 @@ import fuelwright.safety.Limits;
 import fuelwright.screen.Screen;
 import fuelwright.screen.ScreenSettings;
 import fuelwright.table.Axis;
+import fuelwright.table.Quantity;
 import fuelwright.table.Table;
 import java.util.ArrayList;
 import java.util.EnumSet;
@@ -212,8 +213,45 @@ final class JobJson {
         h.speed().ifPresent(axis -> axis(axis, node.putObject("speed")));
         h.load().ifPresent(axis -> axis(axis, node.putObject("load")));
         h.orientation().ifPresent(o -> node.put("orientation", o.name()));
-        node.put("decimalComma", h.decimalComma());
+        h.comma().ifPresent(comma -> node.put("decimalComma", comma));
+        node.put("told", h.told());
+        h.cells().ifPresent(t -> cells(t, node.putObject("cells")));
         return node;
+    }
+
+    private static void cells(Table table, ObjectNode node) {
+        node.put("quantity", table.quantity().name());
+        axis(table.speed(), node.putObject("speed"));
+        axis(table.load(), node.putObject("load"));
+        node.put("orientation", table.orientation().name());
+        ArrayNode figures = node.putArray("figures");
+        for (double figure : table.toArray()) {
+            figures.add(figure);
+        }
+    }
+
+    private static Optional<Table> cells(JsonNode node) {
+        if (!node.isObject()) {
+            return Optional.empty();
+        }
+        Quantity quantity = Quantity.valueOf(node.path("quantity").asText());
+        if (quantity != Quantity.CHANGE && quantity != Quantity.MULTIPLIER) {
+            throw new IllegalArgumentException("the hardware's cells hold " + quantity.words());
+        }
+        List<Double> figures = new ArrayList<>();
+        for (JsonNode figure : node.path("figures")) {
+            if (!figure.isNumber()) {
+                throw new IllegalArgumentException("a cell of the hardware isn't a number");
+            }
+            figures.add(figure.asDouble());
+        }
+        return Optional.of(Table.of(
+                        quantity,
+                        axis(node.path("speed")).orElseThrow(() -> new IllegalArgumentException("speed is missing")),
+                        axis(node.path("load")).orElseThrow(() -> new IllegalArgumentException("load is missing")),
+                        figures.stream().mapToDouble(Double::doubleValue).toArray())
+                .withOrientation(Table.Orientation.valueOf(
+                        node.path("orientation").asText(Table.Orientation.SPEED_DOWN.name()))));
     }
 
     private static void axis(Axis axis, ObjectNode node) {
@@ -225,7 +263,7 @@ final class JobJson {
     }
 
     static HardwareProfile hardware(JsonNode node) {
-        return new HardwareProfile(
+        HardwareProfile read = new HardwareProfile(
                 node.path("name").asText(""),
                 HardwareProfile.Holds.valueOf(node.path("holds").asText(HardwareProfile.Holds.VALUE.name())),
                 number(node, "least").orElse(Double.NEGATIVE_INFINITY),
@@ -236,7 +274,20 @@ final class JobJson {
                         ? Optional.of(Table.Orientation.valueOf(
                                 node.get("orientation").asText()))
                         : Optional.empty(),
-                node.path("decimalComma").asBoolean());
+                comma(node),
+                cells(node.path("cells")),
+                node.path("told").asBoolean());
+        // Older files have what was said without that it was.
+        boolean said =
+                !node.has("told") && (!read.takesTableAsItIs() || read.comma().isPresent());
+        return said ? read.asTold() : read;
+    }
+
+    /** A point of older files may be a choice or none: then it is as the logs have it. */
+    private static Optional<Boolean> comma(JsonNode node) {
+        boolean chosen = node.has("decimalComma")
+                && (node.has("told") || node.path("decimalComma").asBoolean());
+        return chosen ? Optional.of(node.path("decimalComma").asBoolean()) : Optional.empty();
     }
 
     private static Optional<Axis> axis(JsonNode node) {

@@ -23,7 +23,6 @@ public final class Table {
         SPEED_ACROSS
     }
 
-    private static final double COARSEST_PERCENT = 0.2;
     /** Half of it is about what a wideband can tell apart (common practice, no source), %. */
     private static final double COARSEST_OWN_PERCENT = 2.5;
 
@@ -162,22 +161,14 @@ public final class Table {
     }
 
     /**
-     * The last digit that a figure worked out from this table is written with: one more than the table's own have, but no finer than its
-     * quantity is worth, and no coarser than {@value #COARSEST_PERCENT} % of a usual cell.
-     */
-    public double writtenStep() {
-        return step(1, COARSEST_PERCENT);
-    }
-
-    /**
      * The step that the table's own figures lie on, which is what its hardware shows and takes: its last digit. No coarser than {@value
      * #COARSEST_OWN_PERCENT} % of a usual cell, as whole figures may be there by chance, nor finer than the quantity is worth.
      */
     public double ownStep() {
-        return step(0, COARSEST_OWN_PERCENT);
+        return step(COARSEST_OWN_PERCENT);
     }
 
-    private double step(int moreDecimals, double coarsestPercent) {
+    private double step(double coarsestPercent) {
         double finest = quantity.finestStep();
         if (!quantity.isFuel()) {
             return finest;
@@ -191,7 +182,7 @@ public final class Table {
         Arrays.sort(sizes);
         double coarsest = coarsestPercent / 100 * sizes[(sizes.length - 1) / 2];
         double step = 1;
-        for (int digits = moreDecimals; digits <= decimals + moreDecimals || step > coarsest; digits++) {
+        for (int digits = 0; digits <= decimals || step > coarsest; digits++) {
             step = new BigDecimal(BigInteger.ONE, digits).doubleValue();
             if (step <= finest) {
                 return finest;

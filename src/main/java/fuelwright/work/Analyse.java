@@ -176,13 +176,7 @@ public final class Analyse {
                 new FindingsKey(fitted, job.limits()),
                 () -> Findings.of(file, pace(progress, cancellation, JUDGING, 1, "judging", "judging")));
         cancellation.check();
-        Optional<HardwareTable> hardware = HardwareTable.of(
-                job.hardware(),
-                proposal,
-                screened,
-                highLoad,
-                job.proposal().step(),
-                job.proposal().deadTimeMs());
+        Optional<HardwareTable> hardware = HardwareTable.of(job, proposal, screened, highLoad);
         List<Caution> cautions = new ArrayList<>(findings.judge(proposal));
         hardware.ifPresent(h -> cautions.addAll(h.cautions()));
         RatioUntold.of(job).ifPresent(cautions::add);

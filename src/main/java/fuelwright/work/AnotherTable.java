@@ -37,13 +37,14 @@ public record AnotherTable(Job job, int keeping, boolean canServe, int entered, 
      * @param handed what was handed over last
      */
     public static AnotherTable opened(Job job, Table now, Optional<Analysis> handed) {
-        return of(
-                job,
-                now,
-                handed.filter(a -> a.job().fuelTable().equals(job.fuelTable()))
-                        .filter(a -> sameFigures(TableInUnit.table(a), now))
-                        .map(RideToRide::promisedPercent)
-                        .orElse(Double.NaN));
+        Optional<Analysis> meant = handed.filter(a -> a.job().fuelTable().equals(job.fuelTable()))
+                .filter(a -> sameFigures(TableInUnit.table(a), now));
+        AnotherTable other = of(job, now, meant.map(RideToRide::promisedPercent).orElse(Double.NaN));
+        return meant.map(a -> other.on(TableInUnit.typed(other.job, a))).orElse(other);
+    }
+
+    private AnotherTable on(Job same) {
+        return new AnotherTable(same, keeping, canServe, entered, givenUp);
     }
 
     /** @param promisedErrorPercent promised for the new table; NaN where nothing was */
@@ -77,7 +78,9 @@ public record AnotherTable(Job job, int keeping, boolean canServe, int entered, 
         } else {
             decisions.clear();
         }
+        // What the hardware's cells hold belonged to the old table.
         Job next = job.withFuelTable(now)
+                .withHardware(job.hardware().withCells(Optional.empty()))
                 .withRides(rides)
                 .withPast(past)
                 .withProposal((old.quantity() == now.quantity() ? job.proposal() : untold(job.proposal()))

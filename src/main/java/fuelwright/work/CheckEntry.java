@@ -8,6 +8,7 @@ import fuelwright.handover.StopNotes;
 import fuelwright.handover.ToType;
 import fuelwright.issue.Issue;
 import fuelwright.issue.Loaded;
+import fuelwright.job.CellsNow;
 import fuelwright.job.Job;
 import fuelwright.mixture.Fuel;
 import fuelwright.mixture.MixtureScale;
@@ -144,6 +145,40 @@ public final class CheckEntry {
                 analysis.job().proposal().deadTimeMs(),
                 places(analysis.highLoad(), meant, target));
         return Loaded.of(new Outcome(meant, differences, target), got.issues());
+    }
+
+    /**
+     * What the cells of hardware that holds changes or multipliers hold now, from a file: a table, or its cells alone.
+     *
+     * @param like a table of those cells
+     */
+    public static Loaded<Table> cellsNow(Path file, Table like) {
+        Loaded<Table> read = typed(file, Optional.of(like));
+        return read.value().isEmpty() || CellsNow.fits(read.value().get(), like)
+                ? read
+                : Loaded.refused(List.of(whyNot(
+                                Path.of("the hardware's table"),
+                                like,
+                                file,
+                                read.value().get())
+                        .orElseGet(() -> noFuel(name(file)))));
+    }
+
+    /** The same from the clipboard. */
+    public static Loaded<Table> cellsNow(String text, Table like) {
+        Loaded<Table> read = pasted(text, like);
+        return read.value().isEmpty() || CellsNow.fits(read.value().get(), like)
+                ? read
+                : Loaded.refused(List.of(noFuel("")));
+    }
+
+    private static Issue noFuel(String name) {
+        return Issue.error(
+                name,
+                0,
+                0,
+                "with one of these figures no fuel would be left",
+                "Give what the cells hold, in the hardware's own unit");
     }
 
     /** That a table is the program's own, not what was read back: comparing it would say that all is well. */

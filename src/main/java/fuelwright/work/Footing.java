@@ -56,13 +56,7 @@ final class Footing {
         CellMeans means = beside.join();
         cancellation.check();
         Proposal proposal = ProposalMaker.make(estimate, means, last.highLoad(), Analyse.rules(job));
-        Optional<HardwareTable> hardware = HardwareTable.of(
-                job.hardware(),
-                proposal,
-                screened,
-                last.highLoad(),
-                job.proposal().step(),
-                job.proposal().deadTimeMs());
+        Optional<HardwareTable> hardware = HardwareTable.of(job, proposal, screened, last.highLoad());
         return new Analysis(
                 job,
                 last.highLoad(),

@@ -124,7 +124,7 @@ public final class HandOver {
         requireSettled(analysis);
         return TableWriter.write(
                 StopNotes.on(toType(analysis).after(), analysis.cautions()),
-                analysis.job().hardware().decimalComma());
+                analysis.job().decimalComma());
     }
 
     /**
@@ -137,8 +137,7 @@ public final class HandOver {
         if (!analysis.stops().isEmpty()) {
             throw new IllegalStateException("a Stop caution stands");
         }
-        return TableWriter.cells(
-                toType(analysis).after(), analysis.job().hardware().decimalComma());
+        return TableWriter.cells(toType(analysis).after(), analysis.job().decimalComma());
     }
 
     /**

@@ -3,11 +3,13 @@ package fuelwright.work;
 import fuelwright.estimate.Decision;
 import fuelwright.estimate.Proposal;
 import fuelwright.handover.StopNotes;
+import fuelwright.job.CellsNow;
 import fuelwright.job.HardwareProfile;
 import fuelwright.job.Job;
 import fuelwright.table.Table;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * The corrected table has gone into the control unit: it becomes the job's fuel table, and every ride so far keeps the table that it was
@@ -15,6 +17,9 @@ import java.util.Map;
  * Answers stay: they belong to cautions by name and hide none. A Stop caution that stands against the table goes with it.
  */
 public final class TableInUnit {
+
+    /** Closer than this, relative, is the same fuel. */
+    private static final double SAME = 1e-9;
 
     private TableInUnit() {}
 
@@ -32,8 +37,10 @@ public final class TableInUnit {
         Map<Integer, Decision> held = new HashMap<>(now.proposal().decisions());
         held.values().removeIf(d -> d.kind() != Decision.Kind.HELD);
         Job untyped = now.withProposal(now.proposal().withDecisions(held));
-        return AnotherTable.of(untyped, table(analysis), RideToRide.promisedPercent(analysis))
-                .job();
+        return typed(
+                AnotherTable.of(untyped, table(analysis), RideToRide.promisedPercent(analysis))
+                        .job(),
+                analysis);
     }
 
     /** The table that goes into the unit, with the Stop cautions that stand against it. */
@@ -43,7 +50,7 @@ public final class TableInUnit {
 
     /**
      * What the control unit delivers now: hardware that holds the table's own figure holds its own rounded one at its own breakpoints; hardware
-     * that holds a change or multiplier leaves its factor on the old table, read off at the old table's breakpoints.
+     * that holds a change or multiplier leaves its factor on the table beneath it, read off at the old table's breakpoints.
      */
     private static Table inUnit(Analysis analysis) {
         Proposal proposal = analysis.proposal();
@@ -56,13 +63,28 @@ public final class TableInUnit {
         if (holds == HardwareProfile.Holds.VALUE) {
             return typed.withNotes(proposal.corrected().notes());
         }
-        double[] cells = new double[old.cells()];
+        CellsNow now = analysis.hardware().get().now().orElseThrow();
+        double[] cells = old.toArray();
+        double deadTimeMs = analysis.job().proposal().deadTimeMs();
         for (int c = 0; c < cells.length; c++) {
-            double figure = typed.value(old.speedAt(c), old.loadAt(c));
-            double factor = holds == HardwareProfile.Holds.MULTIPLIER ? figure : 1 + figure / 100;
-            cells[c] = old.quantity()
-                    .corrected(old.at(c), factor, analysis.job().proposal().deadTimeMs());
+            double factor = CellsNow.factor(holds, typed.value(old.speedAt(c), old.loadAt(c)));
+            double fuel = now.beneath().at(c) * factor;
+            double delivered = old.quantity().delivered(old.at(c), deadTimeMs);
+            // As it was to the last digit where nothing was typed: what is kept must not creep from round to round.
+            if (Math.abs(fuel - delivered) > SAME * Math.abs(delivered)) {
+                cells[c] = old.quantity().fromDelivered(fuel, deadTimeMs);
+            }
         }
         return proposal.corrected().withValues(cells);
+    }
+
+    /** What the hardware's cells hold once everything is typed, where they hold changes or multipliers. */
+    static Job typed(Job job, Analysis analysis) {
+        HardwareProfile hardware = job.hardware();
+        return analysis.hardware()
+                .filter(h -> h.now().isPresent()
+                        && hardware.holds() == analysis.job().hardware().holds())
+                .map(h -> job.withHardware(hardware.withCells(Optional.of(h.table()))))
+                .orElse(job);
     }
 }

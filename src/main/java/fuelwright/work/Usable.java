@@ -50,7 +50,7 @@ final class Usable {
         if (issues.isEmpty()) {
             checkDelivered(job, fuel, "fuel table", issues);
             if (issues.isEmpty()) {
-                checkStep(job, fuel, issues);
+                HardwareStep.problem(job).ifPresent(issues::add);
             }
             List<JobRide> leftOut = RideNeeds.leftOut(job);
             for (JobRide ride : job.rides()) {
@@ -87,41 +87,6 @@ final class Usable {
                 return;
             }
         }
-    }
-
-    /** A step that is more than a cell's whole fuel would round it to nothing or to a multiple. */
-    private static void checkStep(Job job, Table fuel, List<Issue> issues) {
-        boolean told = job.proposal().step() > 0;
-        double step = told ? job.proposal().step() : fuel.quantity().finestStep();
-        int least = -1;
-        double leastFuel = step * (1 - 1e-9);
-        for (int cell = 0; cell < fuel.cells(); cell++) {
-            double own = ownUnits(fuel.quantity(), fuel.at(cell), job.proposal().deadTimeMs());
-            if (own < leastFuel) {
-                least = cell;
-                leastFuel = own;
-            }
-        }
-        if (least >= 0) {
-            issues.add(Issue.error(
-                    "fuel table",
-                    0,
-                    0,
-                    (told ? "the step of " : "the last digit that a file shows, ") + number(step) + " "
-                            + fuel.quantity().unit() + (told ? "" : ",") + " is more than all the fuel of the cell at "
-                            + number(fuel.speedAt(least)) + " rpm and " + number(fuel.loadAt(least)) + " "
-                            + fuel.load().kind().unit().symbol() + ", " + number(fuel.at(least)) + " "
-                            + fuel.quantity().unit(),
-                    told
-                            ? "give the smallest step that the hardware takes, in the table's own unit (--step)"
-                            : "check the table's unit: '# quantity: ' must name what the figures are in"));
-        }
-    }
-
-    /** What a cell delivers, in its own unit. */
-    private static double ownUnits(Quantity quantity, double value, double deadTimeMs) {
-        double delivered = quantity.delivered(value, deadTimeMs);
-        return quantity == Quantity.FUEL_TRIM ? 100 * delivered : delivered;
     }
 
     private static void checkRide(Job job, JobRide jobRide, Table fuel, List<Issue> issues) {

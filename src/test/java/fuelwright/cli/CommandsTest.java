@@ -15,6 +15,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -303,6 +304,37 @@ class CommandsTest {
     }
 
     @Test
+    void do05c_logs_with_decimal_commas_give_a_table_with_decimal_commas() throws IOException {
+        Path commas = home.resolve("commas.csv");
+        Files.writeString(commas, Files.readString(RIDE).replace(',', ';').replace('.', ','));
+        Path out = home.resolve("out");
+        Ran ran = Ran.of(
+                "propose",
+                "--table",
+                TABLE,
+                "--target",
+                TARGET,
+                "--ride",
+                commas,
+                "--holds",
+                "change",
+                "--step",
+                "0.5",
+                "--out",
+                out);
+        assertTrue(ran.code() == Exit.DONE || ran.code() == Exit.STOP, ran.err());
+        String written = Files.readString(out.resolve("hardware.csv"));
+        assertTrue(written.lines().anyMatch(l -> l.matches("[0-9]+;(-?[0-9]+(,5)?;?)+")), written);
+        assertTrue(ran.out().contains("nobody has said so"), ran.out());
+        Ran said = Ran.of(
+                "propose", "--job", out.resolve("job.fwjob"), "--cells-now", "none", "--out", home.resolve("said"));
+        assertTrue(said.out().contains("It was said that every cell holds 0 now"), said.out() + said.err());
+        Ran held = Ran.of(
+                "propose", "--job", out.resolve("job.fwjob"), "--cells-now", TABLE, "--out", home.resolve("held"));
+        assertEquals(Exit.INPUT, held.code(), "a fuel table is nothing that such cells hold");
+    }
+
+    @Test
     void do05b_the_same_log_under_another_name_is_refused() throws IOException {
         Path copy = Files.copy(RIDE, home.resolve("copy.csv"));
         propose(home.resolve("out"), "--ride", copy)
@@ -335,6 +367,15 @@ class CommandsTest {
         }
         int small = before.cell(2, 5);
         assertTrue(after.at(small) > 1.1 * before.at(small), "4 % throttle at 3000 rpm");
+        for (int c = 0; c < before.cells(); c++) {
+            assertEquals(10 * after.at(c), Math.rint(10 * after.at(c)), 1e-9, "as many decimals as the table has");
+        }
+        Table change = TableReader.read(out.resolve("change.csv")).value().orElseThrow();
+        List<Table.Note> unknown =
+                change.notes().stream().filter(n -> n.key().equals("unknown")).toList();
+        boolean any = IntStream.range(0, change.cells()).anyMatch(c -> change.at(c) == 0);
+        assertEquals(any ? 1 : 0, unknown.size());
+        assertTrue(any && unknown.get(0).value().contains("nothing is known"), "the closed throttle is left alone");
     }
 
     @Test

@@ -218,6 +218,17 @@ class ProposalMakerTest {
     }
 
     @Test
+    void aCellThatIsToStayKeepsItsFigureWhereNoStepRoundsIt() {
+        for (ProposalSettings rules : List.of(SETTINGS, SETTINGS.withLeanNoCell(true))) {
+            // Rich, but not surely: at high load nothing is taken away, and nothing is added either.
+            CellProposal cell = propose(Quantity.VOLUMETRIC_EFFICIENCY, 50.123456, HIGH, -0.01, 0.0055, MANY, rules);
+            assertEquals(50.123456, cell.after(), 0.0);
+            assertEquals(1, cell.factor(), 0.0);
+            assertEquals(Kind.NOT_LEANED, kinds(cell).get(kinds(cell).size() - 1));
+        }
+    }
+
+    @Test
     void aHeldCellKeepsItsFigureToTheLastDigit() {
         ProposalSettings held =
                 SETTINGS.withStep(1).withDecisions(Map.of(HIGH, new Decision(Decision.Kind.HELD, 50.123)));

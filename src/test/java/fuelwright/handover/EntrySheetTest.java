@@ -10,6 +10,7 @@ import fuelwright.estimate.MadeUpEstimates;
 import fuelwright.estimate.ProposalSettings;
 import fuelwright.estimate.Standing;
 import fuelwright.job.HardwareProfile;
+import fuelwright.job.Job;
 import fuelwright.safety.Caution;
 import fuelwright.safety.UsualCautions;
 import fuelwright.table.Axis;
@@ -24,6 +25,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Test;
 import org.w3c.dom.Document;
@@ -232,7 +234,7 @@ class EntrySheetTest {
             for (int speed = 0; speed < OWN_SPEED.size(); speed++) {
                 assertEquals(
                         sheet.inferred().contains(sheet.after().cell(load, speed)),
-                        cells(rows.get(load)).get(speed).getTextContent().contains("~"));
+                        isInferred(cells(rows.get(load)).get(speed)));
             }
         }
     }
@@ -253,15 +255,18 @@ class EntrySheetTest {
     private static Handed on(HardwareProfile profile, double step, List<Caution> cautions) {
         Handed made = handed("job", cautions);
         HighLoad rule = HighLoad.of(made.job().machine());
+        Job job = made.job()
+                .withHardware(profile)
+                .withProposal(made.job().proposal().withStep(step));
         return new Handed(
-                made.job().withHardware(profile),
+                job,
                 made.screened(),
                 made.estimate(),
                 made.proposal(),
                 made.validation(),
                 cautions,
                 List.of(),
-                HardwareTable.of(profile, made.proposal(), made.screened(), rule, step, 0));
+                HardwareTable.of(job, made.proposal(), made.screened(), rule));
     }
 
     @Test
@@ -317,7 +322,32 @@ class EntrySheetTest {
     private static BigDecimal typed(Element cell) {
         NodeList parts = cell.getElementsByTagName("div");
         String text = parts.getLength() == 2 ? parts.item(1).getTextContent() : cell.getTextContent();
-        return new BigDecimal(text.strip().replace("~", "").replace('−', '-'));
+        return new BigDecimal(text.strip().replace('−', '-'));
+    }
+
+    private static boolean isInferred(Element cell) {
+        NodeList spans = cell.getElementsByTagName("span");
+        return IntStream.range(0, spans.getLength())
+                .anyMatch(i -> ((Element) spans.item(i)).getAttribute("class").equals("inferred"));
+    }
+
+    @Test
+    void aChangeHasItsSignAndAnInferredFigureNothingThatReadsAsOne() throws Exception {
+        Handed handed = on(profile(HardwareProfile.Holds.PERCENT_CHANGE, Optional.of(OWN_SPEED), false), 1, List.of());
+        int plus = 0;
+        int inferred = 0;
+        for (Element row : rows(handed)) {
+            for (Element cell : cells(row).subList(0, OWN_SPEED.size())) {
+                NodeList parts = cell.getElementsByTagName("div");
+                String now = (parts.getLength() == 2 ? parts.item(1).getTextContent() : cell.getTextContent()).strip();
+                assertTrue(now.matches("[+−][0-9.]+|0(\\.0+)?"), now);
+                plus += now.startsWith("+") ? 1 : 0;
+                inferred += isInferred(cell) ? 1 : 0;
+            }
+        }
+        assertTrue(plus > 0 && inferred > 0, plus + " more, " + inferred + " inferred");
+        assertTrue(text(handed).contains("Dots below"));
+        assertFalse(text(handed("job", List.of())).contains("More is +"), "the fuel itself has no sign");
     }
 
     private static List<Element> rows(Handed handed) throws Exception {

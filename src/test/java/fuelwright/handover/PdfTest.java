@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fuelwright.airflow.HighLoad;
 import fuelwright.job.HardwareProfile;
+import fuelwright.job.Job;
 import fuelwright.table.Axis;
 import fuelwright.table.Table;
 import java.io.IOException;
@@ -78,21 +79,18 @@ class PdfTest {
                     Optional.empty(),
                     Optional.of(Table.Orientation.SPEED_DOWN),
                     false);
+            Job job = made.job()
+                    .withHardware(profile)
+                    .withProposal(made.job().proposal().withStep(1));
             Handed handed = new Handed(
-                    made.job().withHardware(profile),
+                    job,
                     made.screened(),
                     made.estimate(),
                     made.proposal(),
                     made.validation(),
                     made.cautions(),
                     List.of(),
-                    HardwareTable.of(
-                            profile,
-                            made.proposal(),
-                            made.screened(),
-                            HighLoad.of(made.job().machine()),
-                            1,
-                            0));
+                    HardwareTable.of(job, made.proposal(), made.screened(), HighLoad.of(job.machine())));
             try (PDDocument document = Loader.loadPDF(Exports.entrySheetPdf(handed))) {
                 int sums = 1;
                 while (!text(document, sums).contains(" whole ") || !hasSums(text(document, sums))) {
@@ -103,6 +101,59 @@ class PdfTest {
                         .filter(s -> page.contains(" " + Figures.trimmed(s, 0) + " "))
                         .count();
                 assertTrue(together >= 3, rows + " rows: " + together + " with the sums: " + page);
+            }
+        }
+    }
+
+    /** With few rows too, where what stands above the table takes up more than they do. */
+    @Test
+    void noRowStandsAloneWhateverStandsAboveTheTable() throws Exception {
+        for (int stops = 0; stops <= 3; stops++) {
+            Handed made = MadeUpHandover.with(
+                    "V-twin",
+                    IntStream.range(0, stops)
+                            .mapToObj(i -> MadeUpHandover.stop("Lean under load, the " + (i + 1) + ". of several"))
+                            .toList());
+            for (int rows = 9; rows <= 16; rows++) {
+                double[] speeds = IntStream.range(0, rows)
+                        .mapToDouble(i -> 1001 + 307 * i)
+                        .toArray();
+                HardwareProfile profile = new HardwareProfile(
+                        "",
+                        HardwareProfile.Holds.PERCENT_CHANGE,
+                        -4,
+                        12,
+                        Optional.of(new Axis(Axis.Kind.ENGINE_SPEED, speeds)),
+                        Optional.of(new Axis(Axis.Kind.THROTTLE, 0, 3, 5, 8, 11, 16, 25, 38, 75, 100)),
+                        Optional.of(Table.Orientation.SPEED_DOWN),
+                        true);
+                Job job = made.job()
+                        .withHardware(profile)
+                        .withProposal(made.job().proposal().withStep(0.5));
+                Handed handed = new Handed(
+                        job,
+                        made.screened(),
+                        made.estimate(),
+                        made.proposal(),
+                        made.validation(),
+                        made.cautions(),
+                        List.of(),
+                        HardwareTable.of(job, made.proposal(), made.screened(), HighLoad.of(job.machine())));
+                byte[] pdf = Exports.entrySheetPdf(handed);
+                if (rows == 13) {
+                    keep("entry-sheet-change-" + stops + ".pdf", pdf);
+                }
+                try (PDDocument document = Loader.loadPDF(pdf)) {
+                    for (int page = 1; page <= document.getNumberOfPages(); page++) {
+                        String text = " " + text(document, page) + " ";
+                        long together = Arrays.stream(speeds)
+                                .filter(s -> text.contains(" " + Figures.trimmed(s, 0) + " "))
+                                .count();
+                        assertTrue(
+                                together != 1 && together != 2,
+                                stops + " Stops, " + rows + " rows: " + together + " on page " + page + ": " + text);
+                    }
+                }
             }
         }
     }

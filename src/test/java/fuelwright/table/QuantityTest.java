@@ -46,20 +46,6 @@ class QuantityTest {
         assertThrows(IllegalStateException.class, () -> Quantity.AFR.fromDelivered(1, 0));
     }
 
-    /** One decimal more than the table has; finer where that would be coarse for its cells, never finer than the quantity is worth. */
-    @Test
-    void whatIsWorkedOutIsWrittenWithOneDecimalMore() {
-        assertEquals(0.1, step(Quantity.VOLUMETRIC_EFFICIENCY, 62, 80));
-        assertEquals(0.01, step(Quantity.VOLUMETRIC_EFFICIENCY, 62.5, 80));
-        assertEquals(0.01, step(Quantity.VOLUMETRIC_EFFICIENCY, 62.517, 80));
-        assertEquals(0.001, step(Quantity.MULTIPLIER, 1, 1));
-        assertEquals(0.001, step(Quantity.MULTIPLIER, 1.05, 1));
-        assertEquals(0.001, step(Quantity.INJECTOR_PULSE, 3, 6));
-        assertEquals(0.1, step(Quantity.FUEL_TRIM, 0, -4));
-        assertEquals(0.01, step(Quantity.FUEL_TRIM, 0.5, -4));
-        assertEquals(Quantity.AFR.finestStep(), step(Quantity.AFR, 13, 14));
-    }
-
     @Test
     void aTablesOwnStepIsItsLastDigitUnlessThatMovesAUsualCellTooFar() {
         assertEquals(1, table(Quantity.VOLUMETRIC_EFFICIENCY, 62, 80).ownStep());
@@ -69,10 +55,6 @@ class QuantityTest {
         assertEquals(0.01, table(Quantity.INJECTOR_PULSE, 3, 6).ownStep());
         assertEquals(1, table(Quantity.FUEL_TRIM, 0, -4).ownStep());
         assertEquals(0.01, table(Quantity.VOLUMETRIC_EFFICIENCY, 62.51234, 80).ownStep());
-    }
-
-    private static double step(Quantity quantity, double one, double other) {
-        return table(quantity, one, other).writtenStep();
     }
 
     private static Table table(Quantity quantity, double one, double other) {

@@ -153,6 +153,8 @@ class DroppedJobTest {
         robot.clickOn("#decide-hold");
         robot.clickOn("#rail-6");
         robot.clickOn("#rail-7");
+        robot.clickOn("#hardware-done");
+        WaitForAsyncUtils.waitForFxEvents();
         robot.clickOn("#stops-read");
         robot.clickOn("#export-folder");
         WaitForAsyncUtils.waitForFxEvents();
@@ -171,6 +173,9 @@ class DroppedJobTest {
         stage(robot, KeyCode.DIGIT6);
         robot.type(KeyCode.DOWN);
         stage(robot, KeyCode.DIGIT7);
+        tabTo(robot, "hardware-done");
+        robot.type(KeyCode.SPACE);
+        WaitForAsyncUtils.waitForFxEvents();
         tabTo(robot, "stops-read");
         robot.type(KeyCode.SPACE);
         tabTo(robot, "export-folder");

@@ -216,13 +216,7 @@ public final class Fixture {
                         NextRide.none(),
                         Optional.empty(),
                         cautions(table),
-                        HardwareTable.of(
-                                job.hardware(),
-                                proposal,
-                                screened,
-                                highLoad(),
-                                job.proposal().step(),
-                                0)),
+                        HardwareTable.of(job, proposal, screened, highLoad())),
                 List.of());
     }
 

@@ -77,14 +77,19 @@ class JobFileTest {
                         .withDecisions(Map.of(3, new Decision(Decision.Kind.SET, 44.123456789))))
                 .withLimits(job.limits().with(Limit.LEAN_EXCESS, 0.03))
                 .withHardware(new HardwareProfile(
-                        "box",
-                        HardwareProfile.Holds.PERCENT_CHANGE,
-                        -20,
-                        Double.POSITIVE_INFINITY,
-                        Optional.of(new Axis(Axis.Kind.ENGINE_SPEED, 1000, 3000, 8000)),
-                        Optional.empty(),
-                        Optional.of(Table.Orientation.SPEED_DOWN),
-                        true))
+                                "box",
+                                HardwareProfile.Holds.PERCENT_CHANGE,
+                                -20,
+                                Double.POSITIVE_INFINITY,
+                                Optional.of(new Axis(Axis.Kind.ENGINE_SPEED, 1000, 3000, 8000)),
+                                Optional.empty(),
+                                Optional.of(Table.Orientation.SPEED_DOWN),
+                                true)
+                        .withCells(Optional.of(Table.of(
+                                Quantity.CHANGE,
+                                new Axis(Axis.Kind.ENGINE_SPEED, 1000, 3000, 8000),
+                                new Axis(Axis.Kind.THROTTLE, 0, 100),
+                                new double[] {0, 31.5, -2, 1e-9, 8, 3}))))
                 .withAnswers(List.of(new Answer("lean-under-load", "Lean", Answer.Kind.CAUSE_FOUND, "pump, \"old\"")))
                 .withPast(List.of(new PastTable(old, 1, Double.NaN), new PastTable(fuel, 2, 1.25)))
                 .withFirstStart(EnumSet.of(FirstStart.TRIMS, FirstStart.SENSOR));
@@ -211,9 +216,11 @@ class JobFileTest {
                 SaveJob.save(full(), kept);
             }
             Job read = open(kept).value().orElseThrow();
-            // What is ticked off before the first start is written only since those were kept.
+            // What is ticked off before the first start, and what the hardware's cells hold, is written only since
+            // those were kept.
             assertEquals(Set.of(), read.firstStart());
-            same(full().withFirstStart(Set.of()), read);
+            Job then = full().withFirstStart(Set.of());
+            same(then.withHardware(then.hardware().withCells(Optional.empty())), read);
         }
     }
 

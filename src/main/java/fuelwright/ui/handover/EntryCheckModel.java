@@ -130,7 +130,7 @@ public final class EntryCheckModel {
         return Words.of(
                 "check.figures",
                 TypingMap.now(handover.sheetProperty().get(), d.cell()),
-                Figures.shortest(d.typed()),
+                TypingMap.typed(handover.sheetProperty().get(), d.typed()),
                 d.detail());
     }
 

@@ -7,7 +7,6 @@ import fuelwright.ui.plot.GridShape;
 import fuelwright.ui.plot.HeatMap;
 import fuelwright.ui.session.Session;
 import fuelwright.ui.session.TableWords;
-import fuelwright.ui.theme.Figures;
 import fuelwright.ui.theme.Words;
 import fuelwright.work.Analysis;
 import fuelwright.work.HandOver;
@@ -47,7 +46,7 @@ public final class HandoverModel {
     private static final String PDF = ".pdf";
 
     private final Session session;
-    private final ObjectProperty<Step> step = new SimpleObjectProperty<>(Step.WRITE);
+    private final ObjectProperty<Step> step = new SimpleObjectProperty<>(Step.HARDWARE);
     private final BooleanProperty stopsRead = new SimpleBooleanProperty();
     private final BooleanProperty pdf = new SimpleBooleanProperty();
     private final ReadOnlyObjectWrapper<ToType> sheet = new ReadOnlyObjectWrapper<>();
@@ -59,11 +58,14 @@ public final class HandoverModel {
     private final IntegerProperty cell = new SimpleIntegerProperty(-1);
     private final ReadOnlyObjectWrapper<Optional<Typed>> selected = new ReadOnlyObjectWrapper<>(Optional.empty());
     private final Set<String> copied = new HashSet<>();
+    private Optional<Table> table = Optional.empty();
     private final HardwareModel hardware;
     private final EntryCheckModel check;
 
     public HandoverModel(Session session) {
         this.session = session;
+        hardware = new HardwareModel(session);
+        session.jobProperty().addListener((p, old, now) -> begin());
         session.analysisProperty().addListener((p, old, now) -> update());
         session.themeProperty().addListener((p, old, now) -> draw());
         session.cellProperty().addListener((p, old, now) -> follow());
@@ -76,8 +78,8 @@ public final class HandoverModel {
         step.addListener((p, old, now) -> session.outputs().checkingProperty().set(now == Step.CHECK));
         session.outputs().checkingProperty().addListener((p, old, now) -> lead());
         lead();
+        begin();
         update();
-        hardware = new HardwareModel(session);
         check = new EntryCheckModel(this);
     }
 
@@ -85,8 +87,33 @@ public final class HandoverModel {
     private void lead() {
         boolean check = session.outputs().checkingProperty().get();
         if (check != (step.get() == Step.CHECK)) {
-            step.set(check ? Step.CHECK : Step.WRITE);
+            step.set(check ? Step.CHECK : first());
         }
+    }
+
+    /** What the hardware takes comes first until it was said once. */
+    private Step first() {
+        return session.job().isHardwareTold() ? Step.WRITE : Step.HARDWARE;
+    }
+
+    /** With another table the stage begins anew. */
+    private void begin() {
+        Optional<Table> now = session.job().fuelTable();
+        if (!now.equals(table)) {
+            table = now;
+            if (step.get() != Step.CHECK) {
+                step.set(first());
+            }
+        }
+    }
+
+    /** Whether a step is done for the job as it is. */
+    public boolean isDone(Step which) {
+        return switch (which) {
+            case HARDWARE -> session.job().isHardwareTold() && hardware.isNowKnown();
+            case WRITE -> session.outputs().isHandedOver();
+            case CHECK -> session.outputs().isChecked();
+        };
     }
 
     private void update() {
@@ -177,7 +204,7 @@ public final class HandoverModel {
         Table table = typed.after();
         String unit =
                 table.quantity().unit().equals("1") ? "" : table.quantity().unit();
-        String before = Figures.plain(typed.before().at(at), typed.decimals());
+        String before = TypingMap.figure(typed, typed.before().at(at));
         return Optional.of(new Typed(
                 TableWords.cell(table, at),
                 unit.isEmpty() ? before : before + " " + unit,
@@ -185,11 +212,23 @@ public final class HandoverModel {
                 unit));
     }
 
-    /** Whether a table may go out now: there is one, it belongs to the job as it is, and no Stop caution is unread. */
+    /**
+     * Whether a table may go out now: there is one, it belongs to the job as it is, no Stop caution is unread, and it is known what it is typed
+     * over.
+     */
     public boolean mayLeave() {
-        return session.analysis() != null
-                && !session.staleProperty().get()
-                && (stops.get().isEmpty() || stopsRead.get());
+        return whyNot().isEmpty();
+    }
+
+    /** Why nothing may go out yet, a sentence; empty where it may. */
+    public String whyNot() {
+        if (session.analysis() == null || session.staleProperty().get()) {
+            return Words.of("handover.wait");
+        }
+        if (!hardware.isNowKnown()) {
+            return Words.of("handover.sayfirst");
+        }
+        return stops.get().isEmpty() || stopsRead.get() ? "" : Words.of("handover.tickfirst");
     }
 
     /**
@@ -199,7 +238,7 @@ public final class HandoverModel {
      */
     public String copy() {
         if (!mayLeave()) {
-            throw new IllegalStateException("a Stop caution is unread");
+            throw new IllegalStateException(whyNot());
         }
         outcome.set(Words.of(stops.get().isEmpty() ? "handover.copied" : "handover.copied.stop"));
         return copied(session.outputs().tableText());
@@ -232,7 +271,7 @@ public final class HandoverModel {
     /** Writes the entry sheet or the report by itself; {@link #outcomeProperty} says so. */
     public void writePdf(String name, Path file) {
         if (!mayLeave()) {
-            throw new IllegalStateException("a Stop caution is unread");
+            throw new IllegalStateException(whyNot());
         }
         Path named = named(file);
         if (!named.equals(file) && Files.exists(named)) {
@@ -257,7 +296,7 @@ public final class HandoverModel {
     /** Writes the output folder; {@link #outcomeProperty} says what came of it. */
     public void export(Path folder, boolean replace) {
         if (!mayLeave()) {
-            throw new IllegalStateException("a Stop caution is unread");
+            throw new IllegalStateException(whyNot());
         }
         session.outputs()
                 .export(

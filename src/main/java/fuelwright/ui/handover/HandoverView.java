@@ -7,6 +7,8 @@ import fuelwright.ui.theme.StagePane;
 import fuelwright.ui.theme.Words;
 import java.util.EnumMap;
 import java.util.Map;
+import javafx.beans.binding.Bindings;
+import javafx.beans.binding.BooleanBinding;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
@@ -32,7 +34,9 @@ public final class HandoverView implements StagePane {
     public HandoverView(HandoverModel model, AskFiles.FolderQuestion question) {
         this.model = model;
         Map<HandoverModel.Step, Node> pages = new EnumMap<>(HandoverModel.Step.class);
-        pages.put(HandoverModel.Step.HARDWARE, new HardwarePane(model.hardware()).node());
+        pages.put(
+                HandoverModel.Step.HARDWARE,
+                new HardwarePane(model.hardware(), () -> model.stepProperty().set(HandoverModel.Step.WRITE)).node());
         WritePane write = new WritePane(model, question);
         pages.put(HandoverModel.Step.WRITE, write.node());
         EntryCheckPane check = new EntryCheckPane(model.check());
@@ -42,9 +46,7 @@ public final class HandoverView implements StagePane {
         words.put(HandoverModel.Step.WRITE, aboutWriting());
         words.put(HandoverModel.Step.CHECK, new VBox(16, check.found(), aboutChecking()));
         StackPane page = new StackPane(pages.values().toArray(Node[]::new));
-        ScrollPane seen = Parts.scroll(page);
-        seen.setFitToHeight(true);
-        seen.setFocusTraversable(false);
+        ScrollPane seen = Parts.work(page);
         VBox.setVgrow(seen, Priority.ALWAYS);
         TypingGrid.standIn(write.grid(), seen);
         TypingGrid.standIn(check.grid(), seen);
@@ -66,15 +68,28 @@ public final class HandoverView implements StagePane {
         model.stepProperty().addListener((p, old, now) -> show.run());
         show.run();
         VBox content = new VBox(12, head, seen);
-        content.visibleProperty().bind(model.mapProperty().isNotNull());
-        Node empty = Missing.instead(
-                model.session(), "handover.empty", model.mapProperty().isNotNull());
+        // What the hardware takes can always be mended: it may be why there is no proposal.
+        BooleanBinding there = Bindings.createBooleanBinding(
+                () -> model.mapProperty().get() != null
+                        || model.stepProperty().get() == HandoverModel.Step.HARDWARE
+                                && model.session().job().fuelTable().isPresent()
+                                && !model.session().refusalProperty().get().isEmpty(),
+                model.mapProperty(),
+                model.stepProperty(),
+                model.session().jobProperty(),
+                model.session().refusalProperty());
+        content.visibleProperty().bind(there);
+        Node empty = Missing.instead(model.session(), "handover.empty", there);
+        model.session().refusalProperty().addListener((p, old, now) -> {
+            if (!now.isEmpty() && model.session().job().isHardwareTold()) {
+                model.stepProperty().set(HandoverModel.Step.HARDWARE);
+            }
+        });
         root.getChildren().addAll(content, empty);
         root.getStyleClass().add("work");
         VBox right = new VBox(words.values().toArray(Node[]::new));
         right.getStyleClass().add("explanation-inner");
-        explanation = Missing.beside(
-                Parts.scroll(right), "handover.empty", model.mapProperty().isNotNull());
+        explanation = Missing.beside(Parts.scroll(right), "handover.empty", there);
     }
 
     private HBox steps() {
@@ -87,8 +102,20 @@ public final class HandoverView implements StagePane {
         }
         HBox choice = Parts.choice(new ToggleGroup(), toggles.values().toArray(ToggleButton[]::new));
         choice.setMinWidth(javafx.scene.layout.Region.USE_PREF_SIZE);
-        Runnable show = () -> toggles.get(model.stepProperty().get()).setSelected(true);
+        Runnable show = () -> {
+            toggles.get(model.stepProperty().get()).setSelected(true);
+            toggles.forEach((step, toggle) -> {
+                boolean done = model.isDone(step);
+                String name = Words.of(step.key());
+                toggle.setText((step.ordinal() + 1) + "  " + name + (done ? "  ✓" : ""));
+                toggle.setAccessibleText(done ? Words.of("handover.step.done", name) : name);
+            });
+        };
         model.stepProperty().addListener((p, old, now) -> show.run());
+        model.session().jobProperty().addListener((p, old, now) -> show.run());
+        model.hardware().nowProperty().addListener((p, old, now) -> show.run());
+        model.session().outputs().handedOverProperty().addListener((p, old, now) -> show.run());
+        model.session().outputs().checkedProperty().addListener((p, old, now) -> show.run());
         show.run();
         return choice;
     }

@@ -1,11 +1,14 @@
 package fuelwright.ui.handover;
 
+import fuelwright.job.CellsNow;
 import fuelwright.job.HardwareProfile;
 import fuelwright.job.Job;
 import fuelwright.table.Axis;
 import fuelwright.table.Numerals;
 import fuelwright.table.Table;
+import fuelwright.ui.theme.Parts;
 import fuelwright.ui.theme.Words;
+import fuelwright.work.HardwareStep;
 import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.Map;
@@ -54,7 +57,7 @@ record HardwareForm(
         texts.put(Field.MOST, bound(hardware.most()));
         texts.put(Field.SPEEDS, hardware.speed().map(HardwareForm::list).orElse(""));
         texts.put(Field.LOADS, hardware.load().map(HardwareForm::list).orElse(""));
-        return new HardwareForm(texts, hardware.holds(), hardware.orientation(), hardware.decimalComma());
+        return new HardwareForm(texts, hardware.holds(), hardware.orientation(), job.decimalComma());
     }
 
     private static String bound(double value) {
@@ -84,7 +87,8 @@ record HardwareForm(
     }
 
     /** What is wrong with a field, a sentence; empty where nothing is. */
-    Optional<String> problem(Field field, Table fuel) {
+    Optional<String> problem(Field field, Job job) {
+        Table fuel = job.fuelTable().orElseThrow();
         if (text(field).isEmpty()) {
             return Optional.empty();
         }
@@ -99,6 +103,11 @@ record HardwareForm(
         OptionalDouble value = number(field);
         if (value.isEmpty() || field == Field.STEP && value.getAsDouble() <= 0) {
             return Optional.of(Words.of(field == Field.STEP ? "hardware.nostep" : "machine.nonumber"));
+        }
+        if (field == Field.STEP) {
+            return HardwareStep.problem(
+                            fuel, holds, value.getAsDouble(), job.proposal().deadTimeMs())
+                    .map(i -> Parts.sentence(i.what()));
         }
         boolean crossed = field == Field.MOST
                 && number(Field.LEAST).isPresent()
@@ -137,9 +146,10 @@ record HardwareForm(
     /** The job with that hardware; empty while a field has a problem. */
     Optional<Job> on(Job job) {
         Table fuel = job.fuelTable().orElseThrow();
-        if (Arrays.stream(Field.values()).anyMatch(f -> problem(f, fuel).isPresent())) {
+        if (Arrays.stream(Field.values()).anyMatch(f -> problem(f, job).isPresent())) {
             return Optional.empty();
         }
+        boolean chosen = job.hardware().comma().isPresent() || decimalComma != job.decimalComma();
         HardwareProfile hardware = new HardwareProfile(
                 job.hardware().name(),
                 holds,
@@ -148,8 +158,15 @@ record HardwareForm(
                 axis(Field.SPEEDS, fuel),
                 axis(Field.LOADS, fuel),
                 orientation,
-                decimalComma);
-        return Optional.of(job.withHardware(hardware)
-                .withProposal(job.proposal().withStep(number(Field.STEP).orElse(0))));
+                chosen ? Optional.of(decimalComma) : Optional.empty(),
+                Optional.empty(),
+                job.hardware().told());
+        Optional<Table> cells = holds == HardwareProfile.Holds.VALUE
+                ? Optional.empty()
+                : job.hardware().cells().filter(c -> CellsNow.fits(c, CellsNow.none(hardware, fuel)));
+        Job next = job.withHardware(hardware.withCells(cells))
+                .withProposal(job.proposal().withStep(number(Field.STEP).orElse(0)));
+        return Optional.of(
+                next.equals(job) ? job : next.withHardware(next.hardware().asTold()));
     }
 }

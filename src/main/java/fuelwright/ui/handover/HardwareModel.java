@@ -1,6 +1,8 @@
 package fuelwright.ui.handover;
 
 import fuelwright.handover.HardwareTable;
+import fuelwright.issue.Loaded;
+import fuelwright.job.CellsNow;
 import fuelwright.job.HardwareProfile;
 import fuelwright.job.Job;
 import fuelwright.safety.Caution;
@@ -11,6 +13,7 @@ import fuelwright.ui.session.TableWords;
 import fuelwright.ui.theme.Parts;
 import fuelwright.ui.theme.Words;
 import fuelwright.work.Analysis;
+import fuelwright.work.CheckEntry;
 import java.nio.file.Path;
 import java.util.EnumMap;
 import java.util.EnumSet;
@@ -37,6 +40,8 @@ public final class HardwareModel {
     private final Map<HardwareForm.Field, ReadOnlyStringWrapper> problems = new EnumMap<>(HardwareForm.Field.class);
     private final ReadOnlyStringWrapper cost = new ReadOnlyStringWrapper("");
     private final ReadOnlyStringWrapper fileProblem = new ReadOnlyStringWrapper("");
+    private final ReadOnlyObjectWrapper<Optional<CellsNow>> now = new ReadOnlyObjectWrapper<>(Optional.empty());
+    private final ReadOnlyStringWrapper nowProblem = new ReadOnlyStringWrapper("");
     private final ReadOnlyObjectWrapper<List<Caution>> cautions = new ReadOnlyObjectWrapper<>(List.of());
     /** What was typed in the unit of each thing that hardware holds. */
     private final Map<HardwareProfile.Holds, Map<HardwareForm.Field, String>> inUnit =
@@ -71,6 +76,8 @@ public final class HardwareModel {
         filling = false;
         problems.values().forEach(p -> p.set(""));
         fileProblem.set("");
+        nowProblem.set("");
+        now.set(CellsNow.of(job));
     }
 
     private void say(Analysis analysis) {
@@ -90,7 +97,7 @@ public final class HardwareModel {
         session.job()
                 .fuelTable()
                 .ifPresent(fuel -> problems.forEach((field, problem) ->
-                        problem.set(form.get().problem(field, fuel).orElse(""))));
+                        problem.set(form.get().problem(field, session.job()).orElse(""))));
     }
 
     /** Takes what is typed, as far as nothing is wrong with it. */
@@ -101,6 +108,72 @@ public final class HardwareModel {
                     .filter(job -> !job.equals(session.job()))
                     .ifPresent(job -> session.edit(old -> job));
         }
+    }
+
+    /**
+     * Says that this is what the hardware takes, be it the table as it is.
+     *
+     * @return whether nothing is wrong with what is typed
+     */
+    boolean confirm() {
+        commit();
+        Job job = session.job();
+        if (job.fuelTable().isEmpty()
+                || problems.values().stream().anyMatch(p -> !p.get().isEmpty())) {
+            return false;
+        }
+        if (!job.hardware().told()) {
+            session.edit(old -> old.withHardware(old.hardware().asTold()));
+        }
+        return true;
+    }
+
+    /** No cell of the hardware changes anything yet. */
+    void holdNothing() {
+        session.job()
+                .fuelTable()
+                .ifPresent(fuel -> hold(CellsNow.none(session.job().hardware(), fuel)));
+    }
+
+    /** The cells hold what was worked out from the job's tables. */
+    void holdWorkedOut() {
+        now.get().ifPresent(n -> hold(n.figures()));
+    }
+
+    /** The cells hold what was read back from the hardware. */
+    void holdPasted(String text) {
+        if (now.get().isEmpty()) {
+            return;
+        }
+        Loaded<Table> read = CheckEntry.cellsNow(text, now.get().get().figures());
+        read.value().ifPresent(this::hold);
+        nowProblem.set(
+                read.value().isPresent()
+                        ? ""
+                        : read.issues().stream()
+                                .map(i -> Parts.sentence(i.what()) + " " + Parts.sentence(i.todo()))
+                                .findFirst()
+                                .orElse(""));
+    }
+
+    private void hold(Table cells) {
+        session.edit(job ->
+                job.withHardware(job.hardware().withCells(Optional.of(cells)).asTold()));
+    }
+
+    /** What the cells hold now, where they hold a change or a multiplier, and how that is known. */
+    ReadOnlyObjectProperty<Optional<CellsNow>> nowProperty() {
+        return now.getReadOnlyProperty();
+    }
+
+    /** Whether it isn't asked, or was said, what the cells hold now. */
+    boolean isNowKnown() {
+        return now.get().map(n -> n.known() == CellsNow.Known.SAID).orElse(true);
+    }
+
+    /** What is wrong with what was pasted for it; empty where nothing is. */
+    ReadOnlyStringProperty nowProblemProperty() {
+        return nowProblem.getReadOnlyProperty();
     }
 
     /** Step and range are in the unit of what it holds: each has its own, and none is taken over from another. */
@@ -193,7 +266,7 @@ public final class HardwareModel {
 
     /** Whether it takes the table as it is, in every respect. */
     boolean isPlain() {
-        return session.job().hardware().takesTableAsItIs();
+        return session.job().takesTableAsItIs();
     }
 
     ReadOnlyObjectProperty<HardwareForm> formProperty() {

@@ -1,7 +1,10 @@
 package fuelwright.ui.handover;
 
+import fuelwright.handover.StandsOn;
+import fuelwright.job.CellsNow;
 import fuelwright.job.HardwareProfile;
 import fuelwright.safety.Caution;
+import fuelwright.table.Quantity;
 import fuelwright.table.Table;
 import fuelwright.ui.theme.AskFiles;
 import fuelwright.ui.theme.Parts;
@@ -21,6 +24,7 @@ import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
 import javafx.scene.control.Tooltip;
+import javafx.scene.input.Clipboard;
 import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.GridPane;
@@ -39,7 +43,8 @@ final class HardwarePane {
     private final Node node;
     private int row;
 
-    HardwarePane(HardwareModel model) {
+    /** @param goOn to the next step */
+    HardwarePane(HardwareModel model, Runnable goOn) {
         this.model = model;
         grid.setHgap(16);
         grid.setVgap(12);
@@ -51,6 +56,7 @@ final class HardwarePane {
         grid.getColumnConstraints().addAll(names, fields);
         line("hardware.holds", holds());
         line("hardware.figures", figures());
+        now();
         line("hardware.speeds", breakpoints(HardwareForm.Field.SPEEDS));
         follow(line("hardware.loads", breakpoints(HardwareForm.Field.LOADS)), model::loads);
         grid.add(file(), 1, row++);
@@ -63,7 +69,70 @@ final class HardwarePane {
         VBox below = new VBox(8, Parts.label(Words.of("hardware.cost"), "section"), cost, cautions);
         model.cautionsProperty().addListener((p, old, now) -> cautions());
         cautions();
-        node = new VBox(16, grid, below);
+        node = new VBox(16, grid, done(goOn), below);
+    }
+
+    /** Says that all of this is so, and goes on. */
+    private Node done(Runnable goOn) {
+        Button done = Parts.button(
+                "hardware.done",
+                () -> {
+                    if (model.confirm()) {
+                        goOn.run();
+                    }
+                },
+                "primary");
+        done.setId("hardware-done");
+        Runnable show = () -> done.setText(Words.of(model.isPlain() ? "hardware.done.plain" : "hardware.done"));
+        model.session().jobProperty().addListener((p, old, now) -> show.run());
+        show.run();
+        return Parts.row(8, done);
+    }
+
+    /** Typed figures take the place of what the cells hold: that must be known. */
+    private void now() {
+        Label known = Parts.text("", "strong");
+        known.setId("hardware-now");
+        Label problem = message();
+        problem.textProperty().bind(model.nowProblemProperty());
+        ToggleGroup group = new ToggleGroup();
+        ToggleButton none = new ToggleButton();
+        none.setId("hardware-now-none");
+        none.setOnAction(e -> model.holdNothing());
+        ToggleButton worked = new ToggleButton(Words.of("hardware.now.worked"));
+        worked.setId("hardware-now-worked");
+        worked.setOnAction(e -> model.holdWorkedOut());
+        Button paste = Parts.button("hardware.now.paste", () -> {
+            String text = Clipboard.getSystemClipboard().getString();
+            model.holdPasted(text == null ? "" : text);
+        });
+        paste.setId("hardware-now-paste");
+        paste.setTooltip(new Tooltip(Words.of("hardware.now.paste.tip")));
+        FlowPane ways = new FlowPane(8, 8, Parts.choice(group, none, worked), paste);
+        VBox box = new VBox(4, ways, known, problem);
+        Label name = line("hardware.now", box);
+        Runnable show = () -> {
+            Optional<CellsNow> now = model.nowProperty().get();
+            Parts.show(box, now.isPresent());
+            Parts.show(name, now.isPresent());
+            if (now.isEmpty()) {
+                return;
+            }
+            boolean multiplier = now.get().figures().quantity() == Quantity.MULTIPLIER;
+            boolean said = now.get().known() == CellsNow.Known.SAID;
+            none.setText(Words.of(multiplier ? "hardware.now.one" : "hardware.now.zero"));
+            none.setSelected(said && now.get().isNone());
+            worked.setSelected(said && !now.get().isNone());
+            worked.setText(Words.of(said ? "hardware.now.kept" : "hardware.now.worked"));
+            Parts.show(worked, !now.get().isNone());
+            known.setText(StandsOn.words(now.get()));
+            box.getStyleClass().removeAll("callout", "check");
+            if (!said) {
+                box.getStyleClass().addAll("callout", "check");
+            }
+        };
+        model.nowProperty().addListener((p, old, now) -> show.run());
+        show.run();
     }
 
     /** @return its name */

@@ -56,7 +56,7 @@ final class TypingMap {
                     Words.of(
                             "handover.cell.words",
                             TableWords.cell(sheet.after(), cell),
-                            Figures.plain(sheet.before().at(cell), sheet.decimals()),
+                            figure(sheet, sheet.before().at(cell)),
                             bounded ? after + ", " + sheet.boundWord(cell) : after));
         });
     }
@@ -72,7 +72,7 @@ final class TypingMap {
                 return HeatCell.plain(
                         now(sheet, cell), palette.card(), Words.of("check.cell.right", place, now(sheet, cell)));
             }
-            String typed = Figures.shortest(d.typed());
+            String typed = typed(sheet, d.typed());
             return new HeatCell(
                     typed,
                     Words.of("check.meant", now(sheet, cell)),
@@ -87,6 +87,16 @@ final class TypingMap {
     }
 
     static String now(ToType sheet, int cell) {
-        return Figures.plain(sheet.after().at(cell), sheet.decimals());
+        return figure(sheet, sheet.after().at(cell));
+    }
+
+    /** A figure as it is typed; of a change it is always to be seen whether it is more or less. */
+    static String figure(ToType sheet, double value) {
+        return sheet.isSigned() ? Figures.signed(value, sheet.decimals()) : Figures.plain(value, sheet.decimals());
+    }
+
+    /** A figure as it was typed. */
+    static String typed(ToType sheet, double value) {
+        return (sheet.isSigned() && value > 0 ? "+" : "") + Figures.shortest(value);
     }
 }

@@ -1,6 +1,7 @@
 package fuelwright.ui.handover;
 
 import fuelwright.handover.Exports;
+import fuelwright.handover.StandsOn;
 import fuelwright.safety.Caution;
 import fuelwright.ui.plot.HeatGrid;
 import fuelwright.ui.theme.AskFiles;
@@ -43,6 +44,7 @@ final class WritePane {
                 model.stopsProperty(),
                 model.stopsReadProperty(),
                 model.mapProperty(),
+                model.hardware().nowProperty(),
                 model.session().staleProperty());
         Button export = way("handover.export", "export-folder", this::export, stays);
         export.getStyleClass().add("primary");
@@ -62,11 +64,11 @@ final class WritePane {
                 way("handover.report", "report-pdf", () -> pdf(Exports.REPORT_PDF), stays),
                 way("handover.copy", "copy-table", () -> put(model.copy()), stays),
                 cells);
-        VBox ways = new VBox(8, new FlowPane(12, 8, export, tickFirst(), pdf), single);
+        VBox ways = new VBox(8, new FlowPane(12, 8, export, tickFirst(), pdf), single, figuresAlone());
         Label outcome = Parts.text("", "strong");
         outcome.textProperty().bind(model.outcomeProperty());
         outcome.managedProperty().bind(outcome.textProperty().isNotEmpty());
-        node = new VBox(12, stops, ways, outcome, grid);
+        node = new VBox(12, sayFirst(), stops, ways, outcome, grid);
         model.stopsProperty().addListener((p, old, now) -> stops());
         model.leanedProperty().addListener((p, old, now) -> stops());
         model.sheetProperty().addListener((p, old, now) -> stops());
@@ -74,17 +76,53 @@ final class WritePane {
         stops();
     }
 
+    /** Typed figures take the place of what the cells hold: until that is known there is no sheet. */
+    private Node sayFirst() {
+        Label words = Parts.text("");
+        Button say =
+                Parts.button("handover.say", () -> model.stepProperty().set(HandoverModel.Step.HARDWARE), "primary");
+        say.setId("say-cells");
+        VBox frame =
+                new VBox(8, Parts.text(Words.of("handover.say.title"), "callout-heading"), words, Parts.row(8, say));
+        frame.getStyleClass().addAll("callout", "check");
+        Runnable show = () -> {
+            words.setText(
+                    model.hardware().nowProperty().get().map(StandsOn::words).orElse(""));
+            Parts.show(frame, !model.hardware().isNowKnown());
+        };
+        model.hardware().nowProperty().addListener((p, old, now) -> show.run());
+        show.run();
+        return frame;
+    }
+
+    /** Why the figures alone stay where the table may go. */
+    private Label figuresAlone() {
+        Label words = Parts.text(Words.of("handover.cells.stop"), "muted");
+        words.setId("cells-stop");
+        Runnable show = () -> Parts.show(
+                words, model.mayLeave() && !model.stopsProperty().get().isEmpty());
+        model.stopsProperty().addListener((p, old, now) -> show.run());
+        model.stopsReadProperty().addListener((p, old, now) -> show.run());
+        model.mapProperty().addListener((p, old, now) -> show.run());
+        model.session().staleProperty().addListener((p, old, now) -> show.run());
+        show.run();
+        return words;
+    }
+
     /** Why nothing can be written yet. */
     private Label tickFirst() {
-        Label words = Parts.label(Words.of("handover.tickfirst"), "muted");
+        Label words = Parts.label("", "muted");
         words.setId("tick-first");
-        BooleanBinding shown = Bindings.createBooleanBinding(
-                () -> !model.stopsProperty().get().isEmpty()
-                        && !model.stopsReadProperty().get(),
-                model.stopsProperty(),
-                model.stopsReadProperty());
-        words.visibleProperty().bind(shown);
-        words.managedProperty().bind(shown);
+        words.textProperty()
+                .bind(Bindings.createStringBinding(
+                        model::whyNot,
+                        model.stopsProperty(),
+                        model.stopsReadProperty(),
+                        model.mapProperty(),
+                        model.hardware().nowProperty(),
+                        model.session().staleProperty()));
+        words.visibleProperty().bind(words.textProperty().isNotEmpty());
+        words.managedProperty().bind(words.visibleProperty());
         return words;
     }
 

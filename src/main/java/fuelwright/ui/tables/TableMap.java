@@ -1,5 +1,6 @@
 package fuelwright.ui.tables;
 
+import fuelwright.handover.CellLook;
 import fuelwright.table.Table;
 import fuelwright.ui.plot.HeatCell;
 import fuelwright.ui.plot.HeatMap;
@@ -50,7 +51,9 @@ final class TableMap {
         int range = firstRideRange(outcome);
         return TableWords.map(change, cell -> {
             // A cell left alone because nothing is known must not look like one that needs no change.
-            String figure = Math.abs(change.at(cell)) < 0.05 ? "?" : Figures.signed(change.at(cell), 1);
+            String figure = Math.abs(change.at(cell)) < CellLook.NO_CHANGE_PERCENT
+                    ? CellLook.UNKNOWN
+                    : Figures.signed(change.at(cell), 1);
             double uncertainty = outcome.uncertainty().at(cell);
             return new HeatCell(
                     figure,

@@ -154,4 +154,68 @@ class HardwareModelTest {
         session.undo();
         assertEquals(HardwareProfile.Holds.VALUE, model.formProperty().get().holds());
     }
+
+    @Test
+    void aStepIsHeldAgainstWhatItIsTypedForAndMendedWhereItWasTyped() {
+        model.hold(HardwareProfile.Holds.PERCENT_CHANGE);
+        type(HardwareForm.Field.STEP, "50");
+        assertEquals("", model.problemProperty(HardwareForm.Field.STEP).get(), "a step in % is no fuel of the table");
+        assertEquals(50, session.job().proposal().step());
+        assertEquals(java.util.List.of(), session.refusalProperty().get());
+        type(HardwareForm.Field.STEP, "150");
+        assertTrue(
+                model.problemProperty(HardwareForm.Field.STEP).get().contains("step of 150"),
+                model.problemProperty(HardwareForm.Field.STEP).get());
+        assertEquals(50, session.job().proposal().step(), "what can't be isn't taken");
+        model.hold(HardwareProfile.Holds.VALUE);
+        type(HardwareForm.Field.STEP, "99");
+        assertFalse(model.problemProperty(HardwareForm.Field.STEP).get().isEmpty());
+    }
+
+    @Test
+    void nothingGoesOutBeforeItIsKnownWhatTheCellsHold() {
+        assertTrue(model.isNowKnown(), "not asked of hardware that holds the table's own figures");
+        model.hold(HardwareProfile.Holds.PERCENT_CHANGE);
+        stage.stopsReadProperty().set(true);
+        assertFalse(model.isNowKnown());
+        assertFalse(stage.mayLeave());
+        assertTrue(stage.whyNot().contains("cells hold now"), stage.whyNot());
+        model.holdNothing();
+        stage.stopsReadProperty().set(true);
+        assertTrue(stage.mayLeave());
+        assertTrue(stage.isDone(HandoverModel.Step.HARDWARE));
+        model.hold(HardwareProfile.Holds.MULTIPLIER);
+        assertFalse(model.isNowKnown(), "what was said in per cents is no multiplier");
+    }
+
+    @Test
+    void whatTheCellsHoldCanBePasted() {
+        model.hold(HardwareProfile.Holds.PERCENT_CHANGE);
+        Table like = model.nowProperty().get().orElseThrow().figures();
+        double[] figures = new double[like.cells()];
+        java.util.Arrays.fill(figures, 8);
+        model.holdPasted("good morning");
+        assertFalse(model.nowProblemProperty().get().isEmpty());
+        assertFalse(model.isNowKnown());
+        model.holdPasted(fuelwright.table.TableWriter.cells(like.withValues(figures), false));
+        assertTrue(model.isNowKnown());
+        assertEquals("", model.nowProblemProperty().get());
+        assertEquals(8, stage.sheetProperty().get().before().at(17));
+        double[] none = new double[like.cells()];
+        java.util.Arrays.fill(none, -100);
+        model.holdPasted(fuelwright.table.TableWriter.cells(like.withValues(none), false));
+        assertFalse(model.nowProblemProperty().get().isEmpty(), "no fuel would be left");
+    }
+
+    @Test
+    void theStageOpensOnTheHardwareUntilSomebodyHasSaidWhatItTakes() {
+        assertEquals(HandoverModel.Step.HARDWARE, stage.stepProperty().get());
+        assertFalse(stage.isDone(HandoverModel.Step.HARDWARE));
+        assertTrue(model.confirm());
+        assertTrue(hardware().told());
+        assertTrue(stage.isDone(HandoverModel.Step.HARDWARE));
+        assertEquals(
+                HandoverModel.Step.WRITE,
+                new HandoverModel(session).stepProperty().get());
+    }
 }
