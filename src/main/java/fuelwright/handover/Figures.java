@@ -18,18 +18,17 @@ final class Figures {
         return (rounded.signum() < 0 ? "−" : "") + rounded.abs().toPlainString();
     }
 
-    /** A time of a ride: seconds, from one hour on a clock of hours, minutes and seconds. */
+    /** A time of a ride as sentences have it: minutes and seconds, from one hour on hours too. */
     static String moment(double timeS) {
-        double tenths = Math.rint(timeS * 10);
-        long whole = (long) (tenths / 10);
-        return !(tenths >= 36_000)
-                ? plain(timeS, 1) + " s"
-                : String.format(
-                        Locale.ROOT,
-                        "%d:%02d:%04.1f",
-                        whole / 3600,
-                        whole / 60 % 60,
-                        (tenths - 600 * (whole / 60)) / 10);
+        if (!Double.isFinite(timeS)) {
+            return "–";
+        }
+        long tenths = Math.round(timeS * 10);
+        long whole = tenths / 10;
+        String seconds = String.format(Locale.ROOT, "%02d.%d", whole % 60, tenths % 10);
+        return whole < 3600
+                ? whole / 60 + ":" + seconds
+                : String.format(Locale.ROOT, "%d:%02d:%s", whole / 3600, whole / 60 % 60, seconds);
     }
 
     /** With a sign in front unless it rounds to zero. */

@@ -22,6 +22,7 @@ import fuelwright.safety.Caution;
 import fuelwright.safety.UsualCautions;
 import fuelwright.screen.Screen;
 import fuelwright.screen.ScreenedRide;
+import fuelwright.table.Axis;
 import fuelwright.table.Quantity;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
@@ -142,12 +143,12 @@ final class ReportContent {
         map.put("title", caution.title());
         map.put("what", StopNotes.ended(caution.what()));
         map.put("todo", StopNotes.ended(withoutOptions(caution.todo())));
+        boolean throttle = handed.proposal().before().load().kind() == Axis.Kind.THROTTLE;
         List<String> moments = caution.moments().stream()
                 .limit(MOST_MOMENTS)
-                .map(m -> m.rideName() + ", " + Figures.moment(m.startS()) + ": " + Figures.trimmed(m.worst(), 3)
-                        + " for " + Figures.plain(m.lengthS(), 1) + " s at " + Figures.plain(m.speedRpm(), 0)
-                        + " rpm, load "
-                        + Figures.plain(m.load(), 0))
+                .map(m -> m.rideName() + " at " + Figures.moment(m.startS()) + ": " + m.worstWords() + " for "
+                        + Figures.plain(m.lengthS(), 1) + " s at " + Figures.plain(m.speedRpm(), 0) + " rpm, "
+                        + Figures.plain(m.load(), 0) + (throttle ? " % throttle" : " kPa"))
                 .toList();
         map.put("moments", moments);
         map.put("more", Math.max(0, caution.moments().size() - MOST_MOMENTS));

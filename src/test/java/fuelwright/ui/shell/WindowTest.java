@@ -355,37 +355,6 @@ class WindowTest {
     }
 
     @Test
-    void theHandoversGridIsNeverCutOffWithoutAScrollBar(FxRobot robot) {
-        robot.clickOn("#rail-7");
-        robot.clickOn("#hardware-done");
-        Node grid = robot.lookup("#handover-grid").query();
-        Node at = grid;
-        while (!(at instanceof javafx.scene.control.ScrollPane)) {
-            at = at.getParent();
-        }
-        javafx.scene.control.ScrollPane page = (javafx.scene.control.ScrollPane) at;
-        double before = stage.getHeight();
-        double wide = stage.getWidth();
-        // Narrow, so that the Stop takes several lines.
-        onWindow(() -> stage.setWidth(1000));
-        for (double height = 500; height <= 820; height += 40) {
-            double now = height;
-            onWindow(() -> stage.setHeight(now));
-            onWindow(() -> {
-                stage.getScene().getRoot().applyCss();
-                stage.getScene().getRoot().layout();
-            });
-            double bottom = page.getContent()
-                    .sceneToLocal(grid.localToScene(grid.getLayoutBounds()))
-                    .getMaxY();
-            double content = page.getContent().getLayoutBounds().getHeight();
-            assertTrue(bottom <= content + 1, "at " + height + ": the grid ends at " + bottom + " of " + content);
-        }
-        onWindow(() -> stage.setHeight(before));
-        onWindow(() -> stage.setWidth(wide));
-    }
-
-    @Test
     void handoverSaysAStopsFiguresInWhatWasChosen(FxRobot robot) {
         onWindow(() -> session.stageProperty().set(fuelwright.ui.session.Stage.HANDOVER));
         assertTrue(texts(robot).stream().anyMatch(t -> t.contains("lambda 1.02, limit 0.92")), "a Stop stands");
