@@ -194,7 +194,7 @@ class ExportsTest {
         assertEquals(
                 "'=HYPERLINK(\"http://x\"): commas, \"quotes\"\nand lines",
                 lines.get(1).get(2));
-        assertEquals("'=cmd|' /C calc'!A0.csv at 1.5 s", lines.get(1).get(5));
+        assertEquals("'=cmd|' /C calc'!A0.csv at 0:01.5", lines.get(1).get(5));
         assertEquals(
                 "worst of 1 moment in 2 cells: lambda 0.99 for 0.75 s",
                 lines.get(1).get(6));
