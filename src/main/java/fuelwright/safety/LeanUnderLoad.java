@@ -273,7 +273,7 @@ final class LeanUnderLoad implements Rule {
             return place(d, worst);
         }
         return Sentence.of(
-                "%s (worst by what is beyond its limit, by load, speed and length; the leanest reading was %s, limit %s, at %s, %s)",
+                "%s (not the leanest: that was %s, limit %s, at %s, %s)",
                 place(d, worst),
                 Say.lambda(leanest.leanest()),
                 Say.lambda(leanest.limit()).alone(),
