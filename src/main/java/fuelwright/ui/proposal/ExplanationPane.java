@@ -72,9 +72,9 @@ final class ExplanationPane {
         CellExplanation e = model.explanationProperty().get();
         BlockExplanation b = model.blockProperty().get();
         Parts.show(decisions, b != null || e != null);
-        Parts.show(
-                release,
-                b != null ? !b.decisions().isEmpty() : e != null && e.decision().isPresent());
+        // It keeps its place, so that nothing moves under the hand.
+        release.setDisable(
+                b != null ? b.decisions().isEmpty() : e == null || e.decision().isEmpty());
         if (b != null) {
             block(b);
         } else if (e == null) {
