@@ -2,6 +2,7 @@ package fuelwright.ui;
 
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import fuelwright.ui.theme.Words;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -31,6 +32,7 @@ class DocsPictures {
                 "light",
                 "plain",
                 "cell=130",
+                "press=" + Words.of("hardware.done.plain"),
                 "also=proposal-dark",
                 "also=cautions-dark");
         for (String name : List.of("machine", "tables", "rides", "evidence", "proposal", "cautions", "handover")) {
