@@ -20,6 +20,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import javafx.beans.value.ObservableValue;
+import javafx.geometry.Bounds;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -55,7 +56,7 @@ public final class ProposalView implements StagePane {
     /** No shadow and no round corners: where a display knows no transparency they would stand in white. */
     private static final String OVER = "-fx-fill: -fw-raised; -fx-stroke: -fw-line-strong; -fx-effect: null;";
 
-    private static final double BELOW_BUTTON = 14;
+    private static final double BELOW_BUTTON = 12;
 
     private final ProposalModel model;
     private Look look = Look.MAP;
@@ -273,7 +274,8 @@ public final class ProposalView implements StagePane {
             return;
         }
         over.setContentNode(pane);
-        over.show(button, BELOW_BUTTON);
+        Bounds at = button.localToScreen(button.getBoundsInLocal());
+        over.show(button, at.getMinX(), at.getMaxY() + BELOW_BUTTON);
         first.requestFocus();
     }
 

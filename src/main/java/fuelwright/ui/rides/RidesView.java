@@ -59,7 +59,17 @@ public final class RidesView implements StagePane {
                 model.session().workingProperty(),
                 model.session().doingProperty(),
                 Parts.button("rides.open", this::open, "primary"));
-        empty.visibleProperty().bind(model.anyProperty().not());
+        // While a ride waits for an answer, the question above says so.
+        empty.visibleProperty()
+                .bind(Bindings.createBooleanBinding(
+                        () -> !model.anyProperty().get()
+                                && model.session()
+                                        .question()
+                                        .waitingProperty()
+                                        .get()
+                                        .isEmpty(),
+                        model.anyProperty(),
+                        model.session().question().waitingProperty()));
         StackPane either = new StackPane(content, empty);
         VBox.setVgrow(either, Priority.ALWAYS);
         root.getChildren().addAll(questions, either);

@@ -406,6 +406,9 @@ public final class Session {
         } else {
             beside.put(line, waiting);
             bringBack();
+            said.set(Words.of(key, Words.of("change.job")));
+            publish();
+            return;
         }
         say(key, before);
         publish();

@@ -3,6 +3,7 @@ package fuelwright.ui.theme;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Consumer;
 import java.util.regex.Pattern;
 import javafx.beans.binding.Bindings;
@@ -21,6 +22,8 @@ import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
+import javafx.scene.control.skin.ComboBoxListViewSkin;
+import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
@@ -176,17 +179,31 @@ public final class Parts {
     }
 
     /**
-     * A list whose entry counts when it is closed again: going through it by keys changes nothing on the way. A letter typed goes to the next entry
-     * that begins with it.
+     * A list whose entry counts when it is closed again: going through it by keys changes nothing on the way, Escape leaves it as it was. A letter
+     * typed goes to the next entry that begins with it.
      */
     public static <T> void takeWhenClosed(ComboBox<T> box, T now, Consumer<T> take) {
+        AtomicBoolean left = new AtomicBoolean();
         Runnable taken = () -> {
-            if (!box.isShowing() && box.getValue() != null && !box.getValue().equals(now)) {
-                take.accept(box.getValue());
+            T chosen = box.getValue();
+            if (box.isShowing() || chosen == null || chosen.equals(now)) {
+                return;
+            }
+            // What can't be taken must not stand there as if it were: what is taken is shown anew.
+            box.setValue(now);
+            if (!left.get()) {
+                take.accept(chosen);
             }
         };
         box.setOnAction(e -> taken.run());
         box.setOnHidden(e -> taken.run());
+        box.setOnShowing(e -> left.set(false));
+        box.setOnShown(e -> {
+            if (box.getSkin() instanceof ComboBoxListViewSkin<?> skin) {
+                skin.getPopupContent()
+                        .addEventFilter(KeyEvent.KEY_PRESSED, key -> left.set(key.getCode() == KeyCode.ESCAPE));
+            }
+        });
         box.addEventHandler(KeyEvent.KEY_TYPED, e -> {
             String typed = e.getCharacter().toLowerCase(Locale.ROOT);
             if (typed.isBlank() || !Character.isLetter(typed.charAt(0)) || e.isShortcutDown() || e.isAltDown()) {
