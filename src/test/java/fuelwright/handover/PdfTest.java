@@ -79,18 +79,7 @@ class PdfTest {
                     Optional.empty(),
                     Optional.of(Table.Orientation.SPEED_DOWN),
                     false);
-            Job job = made.job()
-                    .withHardware(profile)
-                    .withProposal(made.job().proposal().withStep(1));
-            Handed handed = new Handed(
-                    job,
-                    made.screened(),
-                    made.estimate(),
-                    made.proposal(),
-                    made.validation(),
-                    made.cautions(),
-                    List.of(),
-                    HardwareTable.of(job, made.proposal(), made.screened(), HighLoad.of(job.machine())));
+            Handed handed = with(made, profile, 1);
             try (PDDocument document = Loader.loadPDF(Exports.entrySheetPdf(handed))) {
                 int sums = 1;
                 while (!text(document, sums).contains(" whole ") || !hasSums(text(document, sums))) {
@@ -103,6 +92,22 @@ class PdfTest {
                 assertTrue(together >= 3, rows + " rows: " + together + " with the sums: " + page);
             }
         }
+    }
+
+    /** A made-up handover to other hardware. */
+    private static Handed with(Handed made, HardwareProfile profile, double step) {
+        Job job = made.job()
+                .withHardware(profile)
+                .withProposal(made.job().proposal().withStep(step));
+        return new Handed(
+                job,
+                made.screened(),
+                made.estimate(),
+                made.proposal(),
+                made.validation(),
+                made.cautions(),
+                List.of(),
+                HardwareTable.of(job, made.proposal(), made.screened(), HighLoad.of(job.machine())));
     }
 
     /** With few rows too, where what stands above the table takes up more than they do. */
@@ -127,18 +132,7 @@ class PdfTest {
                         Optional.of(new Axis(Axis.Kind.THROTTLE, 0, 3, 5, 8, 11, 16, 25, 38, 75, 100)),
                         Optional.of(Table.Orientation.SPEED_DOWN),
                         true);
-                Job job = made.job()
-                        .withHardware(profile)
-                        .withProposal(made.job().proposal().withStep(0.5));
-                Handed handed = new Handed(
-                        job,
-                        made.screened(),
-                        made.estimate(),
-                        made.proposal(),
-                        made.validation(),
-                        made.cautions(),
-                        List.of(),
-                        HardwareTable.of(job, made.proposal(), made.screened(), HighLoad.of(job.machine())));
+                Handed handed = with(made, profile, 0.5);
                 byte[] pdf = Exports.entrySheetPdf(handed);
                 if (rows == 13) {
                     keep("entry-sheet-change-" + stops + ".pdf", pdf);

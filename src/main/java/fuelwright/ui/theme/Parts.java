@@ -10,6 +10,7 @@ import javafx.beans.binding.Bindings;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.value.ObservableBooleanValue;
 import javafx.beans.value.ObservableStringValue;
+import javafx.event.EventHandler;
 import javafx.geometry.HPos;
 import javafx.geometry.Insets;
 import javafx.geometry.Pos;
@@ -198,10 +199,11 @@ public final class Parts {
         box.setOnAction(e -> taken.run());
         box.setOnHidden(e -> taken.run());
         box.setOnShowing(e -> left.set(false));
+        EventHandler<KeyEvent> leaves = key -> left.set(key.getCode() == KeyCode.ESCAPE);
         box.setOnShown(e -> {
             if (box.getSkin() instanceof ComboBoxListViewSkin<?> skin) {
-                skin.getPopupContent()
-                        .addEventFilter(KeyEvent.KEY_PRESSED, key -> left.set(key.getCode() == KeyCode.ESCAPE));
+                // The list is made when it is first shown; a filter that is there already isn't added again.
+                skin.getPopupContent().addEventFilter(KeyEvent.KEY_PRESSED, leaves);
             }
         });
         box.addEventHandler(KeyEvent.KEY_TYPED, e -> {
